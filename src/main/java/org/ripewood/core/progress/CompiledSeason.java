@@ -1,0 +1,133 @@
+package org.ripewood.core.progress;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.core.season.StageRange;
+
+/** A season rule for one species, as maps from stage to open. */
+final class CompiledSeason {
+
+    /** The window is looked for over a year and a month, so that none just missed is lost. */
+    private static final int LOOK_AHEAD_DAYS = 396;
+
+    /** Days a look at the flowers stays good (common practice, no source). */
+    private static final int FLOWERS_FRESH_DAYS = 21;
+
+    private record Closed(boolean[] stages, String why, boolean ofFlowers) {}
+
+    private final SeasonRule rule;
+    private final boolean[] open;
+    private final boolean[] openFlowers;
+    private final List<Closed> closed;
+    private final boolean anyTime;
+    private final boolean opensByFlowers;
+    private final boolean closesByFlowers;
+
+    private CompiledSeason(
+            SeasonRule rule,
+            boolean[] open,
+            boolean[] openFlowers,
+            List<Closed> closed,
+            boolean anyTime,
+            boolean opensByFlowers) {
+        this.rule = rule;
+        this.open = open;
+        this.openFlowers = openFlowers;
+        this.closed = closed;
+        this.anyTime = anyTime;
+        this.opensByFlowers = opensByFlowers;
+        this.closesByFlowers = closed.stream().anyMatch(Closed::ofFlowers);
+    }
+
+    static CompiledSeason compile(SeasonRule rule, Traits traits) {
+        var window =
+                rule.windows().stream().filter(candidate -> candidate.speaksOf(traits)).findFirst();
+        var stages = window.map(SeasonRule.Window::stages).orElse(List.of());
+        var leaves = stages.stream().filter(range -> !range.onFlowerTrack()).toList();
+        var flowers = stages.stream().filter(StageRange::onFlowerTrack).toList();
+        var closed = new ArrayList<Closed>();
+        for (var avoid : rule.avoid()) {
+            if (avoid.speaksOf(traits)) {
+                for (var range : avoid.stages()) {
+                    closed.add(
+                            new Closed(
+                                    Rulebook.stagesOf(List.of(range)),
+                                    avoid.why(),
+                                    range.onFlowerTrack()));
+                }
+            }
+        }
+        return new CompiledSeason(
+                rule,
+                Rulebook.stagesOf(leaves),
+                Rulebook.stagesOf(flowers),
+                List.copyOf(closed),
+                rule.windows().isEmpty(),
+                !flowers.isEmpty());
+    }
+
+    /**
+     * Whether the season is open.
+     *
+     * @param tellWhen whether to look for the day it opens, which takes a walk through the year
+     */
+    Reason.OfSeason judge(Moment moment, boolean tellWhen) {
+        var flowerStage = opensByFlowers || closesByFlowers ? flowerStage(moment) : 0;
+        var because = closedBecause(moment.stage, flowerStage);
+        var truth = truth(moment.stage, flowerStage, because);
+        LocalDate opensOn = null;
+        if (truth == Truth.NO && tellWhen) {
+            opensOn = opensOn(moment);
+        }
+        return new Reason.OfSeason(moment.stage, rule, because, opensOn, truth);
+    }
+
+    private Truth truth(int stage, int flowerStage, @Nullable String because) {
+        if (because != null) {
+            return Truth.NO;
+        }
+        var inWindow = anyTime || open[stage];
+        if (flowerStage >= 0) {
+            return Truth.of(inWindow || openFlowers[flowerStage]);
+        }
+        // Nobody has looked at the flowers: they could open the window or close it.
+        if (!inWindow && !opensByFlowers) {
+            return Truth.NO;
+        }
+        return inWindow && !closesByFlowers ? Truth.YES : Truth.UNKNOWN;
+    }
+
+    private @Nullable String closedBecause(int stage, int flowerStage) {
+        for (var part : closed) {
+            var asked = part.ofFlowers() ? flowerStage : stage;
+            if (asked >= 0 && part.stages()[asked]) {
+                return part.why();
+            }
+        }
+        return null;
+    }
+
+    /** The flower stage if someone looked lately, or −1. */
+    private static int flowerStage(Moment moment) {
+        var seen = moment.facts.find(Fact.FLOWER_STAGE);
+        if (seen == null || !(seen.value() instanceof Value.Number number)) {
+            return -1;
+        }
+        var age = moment.ageDays(seen);
+        return age >= 0 && age <= FLOWERS_FRESH_DAYS ? (int) number.amount() : -1;
+    }
+
+    private @Nullable LocalDate opensOn(Moment moment) {
+        var stages = moment.subject.stages();
+        for (int ahead = 1; ahead <= LOOK_AHEAD_DAYS; ahead++) {
+            var day = moment.on.plusDays(ahead);
+            var stage = stages.stageOn(day);
+            if ((anyTime || open[stage]) && closedBecause(stage, -1) == null) {
+                return day;
+            }
+        }
+        return null;
+    }
+}

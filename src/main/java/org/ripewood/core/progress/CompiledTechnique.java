@@ -1,0 +1,192 @@
+package org.ripewood.core.progress;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** One technique's rules for one species. */
+final class CompiledTechnique {
+
+    private final TechniqueRule rule;
+    private final boolean forSpecies;
+    private final int[] after;
+    private final CompiledCriterion[] criteria;
+    private final CompiledSeason season;
+    private final double doseLimit;
+
+    private CompiledTechnique(
+            TechniqueRule rule,
+            boolean forSpecies,
+            int[] after,
+            CompiledCriterion[] criteria,
+            CompiledSeason season,
+            double doseLimit) {
+        this.rule = rule;
+        this.forSpecies = forSpecies;
+        this.after = after;
+        this.criteria = criteria;
+        this.season = season;
+        this.doseLimit = doseLimit;
+    }
+
+    static CompiledTechnique compile(TechniqueRule rule, Traits traits, int[] after) {
+        var criteria =
+                rule.criteria().stream()
+                        .map(criterion -> CompiledCriterion.compile(criterion, traits))
+                        .toArray(CompiledCriterion[]::new);
+        return new CompiledTechnique(
+                rule,
+                rule.isFor(traits),
+                after,
+                criteria,
+                CompiledSeason.compile(rule.season(), traits),
+                doseLimit(rule.dose(), traits));
+    }
+
+    Standing judge(Moment moment, CompiledTechnique[] all) {
+        var settled = settled(moment);
+        if (settled != null) {
+            return settled;
+        }
+        var reasons = new ArrayList<Reason>(criteria.length + after.length + 6);
+        var truth = gather(reasons, moment, all);
+        return new Standing(rule.code(), moment.on, weigh(truth, reasons, moment), reasons);
+    }
+
+    /** Verdicts that need no weighing: another species' technique, done, or not needed. */
+    private @Nullable Standing settled(Moment moment) {
+        if (!forSpecies) {
+            return standing(moment, Verdict.NOT_NEEDED, new Reason.OfSpecies());
+        }
+        var doneOn = moment.subject.signedOff().get(rule.code());
+        if (doneOn != null && !doneOn.isAfter(moment.on)) {
+            var repeat = rule.repeatAfterDays();
+            var due = repeat == null ? null : doneOn.plusDays(repeat);
+            if (due == null || due.isAfter(moment.on)) {
+                return standing(moment, Verdict.DONE, new Reason.OfDone(doneOn, due));
+            }
+        }
+        return needed(moment) == Truth.NO
+                ? standing(moment, Verdict.NOT_NEEDED, new Reason.OfNeed(Truth.NO, List.of()))
+                : null;
+    }
+
+    private Standing standing(Moment moment, Verdict verdict, Reason reason) {
+        return new Standing(rule.code(), moment.on, verdict, List.of(reason));
+    }
+
+    private Truth needed(Moment moment) {
+        var neededWhen = rule.neededWhen();
+        return neededWhen == null ? Truth.YES : neededWhen.holds(moment.facts);
+    }
+
+    /** Collects every reason and tells the health-and-order truth; skill and season come last. */
+    private Truth gather(List<Reason> reasons, Moment moment, CompiledTechnique[] all) {
+        var truth = Truth.YES;
+        if (needed(moment) == Truth.UNKNOWN) {
+            reasons.add(new Reason.OfNeed(Truth.UNKNOWN, missing(moment)));
+            truth = Truth.UNKNOWN;
+        }
+        for (int position : after) {
+            truth = truth.and(add(reasons, all[position].asPredecessor(moment)));
+        }
+        for (var criterion : criteria) {
+            truth = truth.and(add(reasons, criterion.judge(moment)));
+        }
+        if (rule.stress() > 0) {
+            truth = truth.and(add(reasons, load(moment)));
+        }
+        if (rule.stress() >= TechniqueRule.HEAVY_STRESS) {
+            truth = truth.and(add(reasons, new Reason.OfHeavy(moment.heavyThisSeason)));
+        }
+        if (rule.quietDaysBefore() > 0) {
+            var quiet = new Reason.OfQuiet(moment.daysSinceHeavy, rule.quietDaysBefore());
+            truth = truth.and(add(reasons, quiet));
+        }
+        var dose = rule.dose();
+        if (dose != null) {
+            var taken = moment.taken(dose.kind());
+            truth =
+                    truth.and(
+                            add(
+                                    reasons,
+                                    new Reason.OfDose(
+                                            dose.kind(),
+                                            taken,
+                                            Math.min(dose.typicalShare(), doseLimit),
+                                            doseLimit)));
+        }
+        return truth;
+    }
+
+    /** Weighs skill and season behind the rest, and adds their reasons. */
+    private Verdict weigh(Truth truth, List<Reason> reasons, Moment moment) {
+        var lesson = rule.skillLesson();
+        var skills = moment.subject.skills();
+        var skilled = true;
+        if (lesson != null && skills != null) {
+            skilled = skills.contains(lesson);
+            reasons.add(new Reason.OfSkill(lesson, skilled));
+        }
+        var others = truth == Truth.YES && skilled;
+        var open = season.judge(moment, others);
+        reasons.add(open);
+        if (truth == Truth.NO) {
+            return Verdict.HELD;
+        }
+        if (truth == Truth.UNKNOWN || open.truth() == Truth.UNKNOWN) {
+            return Verdict.MEASURE;
+        }
+        if (!skilled) {
+            return Verdict.LESSON;
+        }
+        return open.truth() == Truth.YES ? Verdict.READY : Verdict.SEASON;
+    }
+
+    private Reason load(Moment moment) {
+        var budget = moment.loadBudget;
+        var truth =
+                Double.isNaN(budget)
+                        ? Truth.UNKNOWN
+                        : Truth.of(moment.loadLeft + rule.stress() <= budget);
+        return new Reason.OfLoad(moment.loadLeft, rule.stress(), budget, truth);
+    }
+
+    /** As something to be done first: signed off once is enough, and so is not being needed. */
+    private Reason asPredecessor(Moment moment) {
+        var doneOn = moment.subject.signedOff().get(rule.code());
+        var truth =
+                !forSpecies || doneOn != null && !doneOn.isAfter(moment.on)
+                        ? Truth.YES
+                        : needed(moment).not();
+        return new Reason.OfOrder(rule.code(), truth);
+    }
+
+    private List<Fact> missing(Moment moment) {
+        var missing = new ArrayList<Fact>();
+        var neededWhen = rule.neededWhen();
+        if (neededWhen != null) {
+            neededWhen.eachFact(
+                    fact -> {
+                        if (moment.facts.find(fact) == null && !missing.contains(fact)) {
+                            missing.add(fact);
+                        }
+                    });
+        }
+        return missing;
+    }
+
+    private static Truth add(List<Reason> reasons, Reason reason) {
+        reasons.add(reason);
+        return reason.truth();
+    }
+
+    private static double doseLimit(@Nullable DoseRule dose, Traits traits) {
+        if (dose == null) {
+            return 1;
+        }
+        return dose.kind() == DoseRule.Kind.ROOT
+                ? Math.min(dose.limitShare(), traits.maxRootShare())
+                : dose.limitShare();
+    }
+}

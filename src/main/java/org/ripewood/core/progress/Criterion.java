@@ -1,0 +1,68 @@
+package org.ripewood.core.progress;
+
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One thing a technique waits for.
+ *
+ * @param freshDays days evidence stays good; null when it does not age
+ * @param instructorsEye a student's own evidence cannot meet it, though it can fail it
+ * @param overrides other requirements for some species: one naming the species wins over one naming
+ *     a group, and of equals the later
+ * @param why the sentence that teaches why
+ */
+public record Criterion(
+        Fact fact,
+        Requirement requirement,
+        @Nullable Integer freshDays,
+        Strength strength,
+        boolean instructorsEye,
+        List<Variant> overrides,
+        String why) {
+
+    /** Another requirement for some species. */
+    public record Variant(Set<String> species, Set<String> groups, Requirement requirement) {
+        public Variant {
+            species = Set.copyOf(species);
+            groups = Set.copyOf(groups);
+        }
+    }
+
+    public Criterion {
+        overrides = List.copyOf(overrides);
+        requireFit(fact, requirement);
+        overrides.forEach(override -> requireFit(fact, override.requirement()));
+        if (freshDays != null && freshDays < 1) {
+            throw new IllegalArgumentException("freshness is at least a day, found " + freshDays);
+        }
+    }
+
+    /** Names the criterion within its technique, for waivers and stored decisions. */
+    public String key() {
+        return fact.code() + "." + requirement.getClass().getSimpleName();
+    }
+
+    /** The requirement as it stands for a species. */
+    Requirement requirementFor(Traits traits) {
+        Requirement byGroup = requirement;
+        Requirement bySpecies = null;
+        for (var override : overrides) {
+            if (override.species().contains(traits.species())) {
+                bySpecies = override.requirement();
+            } else if (traits.isAnyOf(Set.of(), override.groups())) {
+                byGroup = override.requirement();
+            }
+        }
+        return bySpecies != null ? bySpecies : byGroup;
+    }
+
+    private static void requireFit(Fact fact, Requirement requirement) {
+        if (!requirement.fits(fact.kind())) {
+            throw new IllegalArgumentException(
+                    "%s is a %s and cannot be held against %s"
+                            .formatted(fact.code(), fact.kind(), requirement));
+        }
+    }
+}

@@ -1,0 +1,114 @@
+package org.ripewood.core.progress;
+
+import java.time.LocalDate;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.ripewood.core.season.StageRange;
+
+/**
+ * The rules of one content revision, compiled for every species of it; immutable, safe to share.
+ *
+ * <p>Compiling resolves overrides, season windows and the order of techniques once, so that judging
+ * walks plain arrays.
+ */
+public final class Rulebook {
+
+    private final Map<String, SpeciesRules> bySpecies;
+
+    private Rulebook(Map<String, SpeciesRules> bySpecies) {
+        this.bySpecies = bySpecies;
+    }
+
+    /**
+     * Compiles rules.
+     *
+     * @throws IllegalArgumentException when {@code after} names an unknown technique or goes in a
+     *     circle; content is checked for both, with names, before it comes here
+     */
+    public static Rulebook compile(
+            Collection<TechniqueRule> techniques, Collection<Traits> species) {
+        var ordered = inOrder(techniques);
+        var bySpecies = new HashMap<String, SpeciesRules>();
+        for (var traits : species) {
+            bySpecies.put(traits.species(), SpeciesRules.compile(ordered, traits));
+        }
+        return new Rulebook(Map.copyOf(bySpecies));
+    }
+
+    /**
+     * How every technique stands for a tree on a day, in an order in which what comes first is told
+     * first.
+     *
+     * @throws IllegalArgumentException when the species is not in the rulebook
+     */
+    public List<Standing> standings(Subject subject, LocalDate on) {
+        return rulesFor(subject).standings(subject, on);
+    }
+
+    /**
+     * How one technique stands for a tree on a day.
+     *
+     * @throws IllegalArgumentException when species or technique are not in the rulebook
+     */
+    public Standing standing(Subject subject, String technique, LocalDate on) {
+        return rulesFor(subject).standing(subject, technique, on);
+    }
+
+    private SpeciesRules rulesFor(Subject subject) {
+        var rules = bySpecies.get(subject.traits().species());
+        if (rules == null) {
+            throw new IllegalArgumentException(
+                    "no rules for species " + subject.traits().species());
+        }
+        return rules;
+    }
+
+    /** Stage by stage as far as {@code after} allows: Kahn's algorithm over a sorted list. */
+    private static List<TechniqueRule> inOrder(Collection<TechniqueRule> techniques) {
+        var waiting = new LinkedHashMap<String, TechniqueRule>();
+        techniques.stream()
+                .sorted(
+                        Comparator.comparingInt(TechniqueRule::stageOrder)
+                                .thenComparing(TechniqueRule::code))
+                .forEach(rule -> waiting.put(rule.code(), rule));
+        var ordered = new ArrayList<TechniqueRule>();
+        var placed = new HashSet<String>();
+        var queue = new ArrayDeque<>(waiting.values());
+        int passedOver = 0;
+        while (!queue.isEmpty()) {
+            var rule = queue.removeFirst();
+            if (placed.containsAll(rule.after())) {
+                ordered.add(rule);
+                placed.add(rule.code());
+                passedOver = 0;
+            } else {
+                queue.addLast(rule);
+                passedOver++;
+                if (passedOver > queue.size()) {
+                    throw new IllegalArgumentException(
+                            "after names an unknown technique or goes in a circle at "
+                                    + rule.code());
+                }
+            }
+        }
+        return ordered;
+    }
+
+    /** Marks the stages of these ranges. */
+    static boolean[] stagesOf(Collection<StageRange> ranges) {
+        var open = new boolean[100];
+        for (int stage = 0; stage < 100; stage++) {
+            for (var range : ranges) {
+                open[stage] |= range.holds(stage);
+            }
+        }
+        return open;
+    }
+}

@@ -1,0 +1,29 @@
+package org.ripewood.core.progress;
+
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.core.season.StageClock;
+
+/**
+ * A tree as the engine sees it.
+ *
+ * @param facts observed and derived, as of the day asked for
+ * @param signedOff technique code to the day it was last done and signed off
+ * @param skills lessons whose skill the keeper has shown; null when the keeper is no student
+ * @param stages the tree's growth stage by day
+ */
+public record Subject(
+        Traits traits,
+        Facts facts,
+        WorkLedger ledger,
+        Map<String, LocalDate> signedOff,
+        @Nullable Set<String> skills,
+        StageClock stages) {
+
+    public Subject {
+        signedOff = Map.copyOf(signedOff);
+        skills = skills == null ? null : Set.copyOf(skills);
+    }
+}

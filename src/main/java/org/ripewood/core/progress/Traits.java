@@ -1,0 +1,26 @@
+package org.ripewood.core.progress;
+
+import java.util.Set;
+import org.ripewood.core.season.Habit;
+
+/**
+ * What rules ask of a species.
+ *
+ * @param species its code
+ * @param groups the groups it belongs to, its habit's among them
+ * @param maxRootShare most of the roots that may go in one growing season, 0 to 1
+ */
+public record Traits(String species, Habit habit, Set<String> groups, double maxRootShare) {
+
+    public Traits {
+        groups = Set.copyOf(groups);
+        if (!(maxRootShare > 0 && maxRootShare <= 1)) {
+            throw new IllegalArgumentException(
+                    "the root share must lie above 0 and up to 1, found " + maxRootShare);
+        }
+    }
+
+    boolean isAnyOf(Set<String> wantedSpecies, Set<String> wantedGroups) {
+        return wantedSpecies.contains(species) || wantedGroups.stream().anyMatch(groups::contains);
+    }
+}

@@ -1,0 +1,58 @@
+package org.ripewood.course;
+
+import java.util.List;
+import java.util.Map;
+import org.ripewood.core.progress.Fact;
+import org.ripewood.core.progress.Rulebook;
+import org.ripewood.platform.Refused;
+
+/**
+ * All content of one revision; immutable.
+ *
+ * @param revision first 12 hexadecimal digits of the SHA-256 over all files
+ * @param techniques by code, in telling order (stage by stage, as far as what comes first allows)
+ * @param lessons by code, by stage and order
+ */
+public record Content(
+        String revision,
+        List<Stage> stages,
+        Map<String, Group> groups,
+        Map<Fact, FactText> facts,
+        Map<String, Species> species,
+        Map<String, Technique> techniques,
+        Map<String, Lesson> lessons,
+        Map<String, Rubric> rubrics,
+        Rulebook rulebook) {
+
+    public Technique technique(String code) {
+        var technique = techniques.get(code);
+        if (technique == null) {
+            throw Refused.notFound("technique", code);
+        }
+        return technique;
+    }
+
+    public Species species(String code) {
+        var found = species.get(code);
+        if (found == null) {
+            throw Refused.notFound("species", code);
+        }
+        return found;
+    }
+
+    public Lesson lesson(String code) {
+        var lesson = lessons.get(code);
+        if (lesson == null) {
+            throw Refused.notFound("lesson", code);
+        }
+        return lesson;
+    }
+
+    public FactText text(Fact fact) {
+        var text = facts.get(fact);
+        if (text == null) {
+            throw new IllegalStateException("no text for " + fact);
+        }
+        return text;
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.ripewood;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,6 @@
+package org.ripewood.people;
+
+import java.time.LocalDate;
+
+/** A group taught together over some time. */
+public record Course(long id, long version, String name, LocalDate startsOn, LocalDate endsOn) {}

@@ -1,0 +1,20 @@
+package org.ripewood.people;
+
+import jakarta.validation.constraints.NotBlank;
+import jakarta.validation.constraints.NotEmpty;
+import jakarta.validation.constraints.Pattern;
+import jakarta.validation.constraints.Size;
+import java.util.Set;
+import org.ripewood.platform.Role;
+
+/** A person to be entered, with the password for the first sign-in. */
+public record NewPerson(
+        @NotBlank @Size(max = 120) String name,
+        @NotBlank
+                @Size(max = 60)
+                @Pattern(
+                        regexp = "[a-z0-9][a-z0-9._-]*",
+                        message = "small letters, digits, dot, hyphen and underscore only")
+                String login,
+        @NotBlank @Size(min = 12, max = 72) String password,
+        @NotEmpty Set<Role> roles) {}

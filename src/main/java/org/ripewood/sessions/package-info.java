@@ -1,0 +1,5 @@
+/** Class dates, enrolment, attendance. */
+@NullMarked
+package org.ripewood.sessions;
+
+import org.jspecify.annotations.NullMarked;

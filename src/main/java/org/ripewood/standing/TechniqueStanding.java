@@ -1,0 +1,37 @@
+package org.ripewood.standing;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.core.progress.Verdict;
+
+/**
+ * How a technique stands for a tree, as people read it.
+ *
+ * @param opensOn first day of the next season window, when that is all it waits for
+ * @param stepId the open step for it; null when none is assigned
+ */
+public record TechniqueStanding(
+        String technique,
+        String title,
+        String stage,
+        Verdict verdict,
+        double howFar,
+        @Nullable LocalDate opensOn,
+        List<ReasonView> reasons,
+        @Nullable Long stepId) {
+
+    public TechniqueStanding {
+        reasons = List.copyOf(reasons);
+    }
+
+    /** The reasons that keep it from being READY. */
+    public List<ReasonView> against() {
+        return reasons.stream().filter(reason -> !reason.met()).toList();
+    }
+
+    /** Whether an instructor could assign it all the same, by waiving every reason against it. */
+    public boolean waivable() {
+        return against().stream().allMatch(ReasonView::waivable);
+    }
+}

@@ -1,0 +1,31 @@
+package org.ripewood.trees;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.core.progress.Fact;
+import org.ripewood.core.progress.Source;
+import org.ripewood.core.progress.Value;
+
+/**
+ * What somebody saw or measured on a day.
+ *
+ * @param woundId the wound it was read on, for facts of wounds
+ * @param branchId the branch it was read on, for facts of branches
+ * @param heightMm height on the trunk it was read at, for facts of heights
+ * @param supersededBy the entry that corrects it; null while it stands
+ */
+public record Observation(
+        long id,
+        long treeId,
+        Fact fact,
+        Value value,
+        LocalDate observedOn,
+        Source source,
+        long byId,
+        Instant recordedAt,
+        @Nullable String note,
+        @Nullable Long woundId,
+        @Nullable Long branchId,
+        @Nullable Double heightMm,
+        @Nullable Long supersededBy) {}

@@ -1,0 +1,5 @@
+/** Pages and forms. */
+@NullMarked
+package org.ripewood.web;
+
+import org.jspecify.annotations.NullMarked;
