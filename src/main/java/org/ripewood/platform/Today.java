@@ -17,6 +17,7 @@ public class Today {
     /**
      * @param fixed a day to stay on, for rehearsals and tests; the time of day still runs
      */
+    @SuppressWarnings("JavaTimeDefaultTimeZone") // the school's day is its server's day
     Today(@ConfigProperty(name = "ripewood.today") Optional<LocalDate> fixed) {
         this.clock = Clock.systemDefaultZone();
         this.fixed = fixed;

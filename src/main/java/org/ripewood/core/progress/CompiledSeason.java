@@ -15,6 +15,7 @@ final class CompiledSeason {
     /** Days a look at the flowers stays good (common practice, no source). */
     private static final int FLOWERS_FRESH_DAYS = 21;
 
+    @SuppressWarnings("ArrayRecordComponent") // never leaves this class, never compared
     private record Closed(boolean[] stages, String why, boolean ofFlowers) {}
 
     private final SeasonRule rule;

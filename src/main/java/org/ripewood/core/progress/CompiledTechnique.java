@@ -156,7 +156,7 @@ final class CompiledTechnique {
     private Reason asPredecessor(Moment moment) {
         var doneOn = moment.subject.signedOff().get(rule.code());
         var truth =
-                !forSpecies || doneOn != null && !doneOn.isAfter(moment.on)
+                !forSpecies || (doneOn != null && !doneOn.isAfter(moment.on))
                         ? Truth.YES
                         : needed(moment).not();
         return new Reason.OfOrder(rule.code(), truth);

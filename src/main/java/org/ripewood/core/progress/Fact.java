@@ -143,6 +143,9 @@ public enum Fact {
     private final double most;
     private final Scope scope;
     private final boolean derived;
+
+    // always List.of, which cannot be changed
+    @SuppressWarnings("ImmutableEnumChecker")
     private final List<String> words;
 
     Fact(Kind kind, String unit, double least, double most, Scope scope, boolean derived) {
@@ -209,8 +212,8 @@ public enum Fact {
     }
 
     /**
-     * What a plan or wish counts as until somebody has said so: nothing planned, no front marked. Null
-     * for everything that has to be looked at.
+     * What a plan or wish counts as until somebody has said so: nothing planned, no front marked.
+     * Null for everything that has to be looked at.
      */
     public @Nullable Value untilSaid() {
         return switch (this) {

@@ -6,6 +6,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** The weightiest evidence for each fact of one tree; facts nobody has looked at are absent. */
+@SuppressWarnings("EnumOrdinal") // an array by fact, asked thousands of times for one board
 public final class Facts {
 
     private static final int COUNT = Fact.values().length;

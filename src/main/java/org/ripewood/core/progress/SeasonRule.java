@@ -21,7 +21,7 @@ public record SeasonRule(List<Window> windows, List<Avoid> avoid, String why) {
         }
 
         boolean speaksOf(Traits traits) {
-            return species.isEmpty() && groups.isEmpty() || traits.isAnyOf(species, groups);
+            return (species.isEmpty() && groups.isEmpty()) || traits.isAnyOf(species, groups);
         }
     }
 
@@ -35,7 +35,7 @@ public record SeasonRule(List<Window> windows, List<Avoid> avoid, String why) {
         }
 
         boolean speaksOf(Traits traits) {
-            return species.isEmpty() && groups.isEmpty() || traits.isAnyOf(species, groups);
+            return (species.isEmpty() && groups.isEmpty()) || traits.isAnyOf(species, groups);
         }
     }
 

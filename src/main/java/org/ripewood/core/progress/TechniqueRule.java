@@ -50,6 +50,6 @@ public record TechniqueRule(
 
     /** Whether it is a technique for the species at all. */
     boolean isFor(Traits traits) {
-        return species.isEmpty() && groups.isEmpty() || traits.isAnyOf(species, groups);
+        return (species.isEmpty() && groups.isEmpty()) || traits.isAnyOf(species, groups);
     }
 }

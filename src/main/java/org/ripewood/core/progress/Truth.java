@@ -1,6 +1,7 @@
 package org.ripewood.core.progress;
 
 /** Kleene's three-valued logic: what is not known is never taken for met. */
+@SuppressWarnings("EnumOrdinal") // the order is the logic
 public enum Truth {
     NO,
     UNKNOWN,

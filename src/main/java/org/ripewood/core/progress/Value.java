@@ -3,6 +3,7 @@ package org.ripewood.core.progress;
 /** The value of a fact: a number in the fact's unit, a yes or no, or one of its words. */
 public sealed interface Value {
 
+    @SuppressWarnings("JavaLangClash") // always read as Value.Number
     record Number(double amount) implements Value {
         public Number {
             if (!Double.isFinite(amount)) {
