@@ -2,6 +2,7 @@ package org.ripewood.core.progress;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.season.StageRange;
@@ -15,12 +16,11 @@ final class CompiledSeason {
     /** Days a look at the flowers stays good (common practice, no source). */
     private static final int FLOWERS_FRESH_DAYS = 21;
 
-    @SuppressWarnings("ArrayRecordComponent") // never leaves this class, never compared
-    private record Closed(boolean[] stages, String why, boolean ofFlowers) {}
+    private record Closed(BitSet stages, String why, boolean ofFlowers) {}
 
     private final SeasonRule rule;
-    private final boolean[] open;
-    private final boolean[] openFlowers;
+    private final BitSet open;
+    private final BitSet openFlowers;
     private final List<Closed> closed;
     private final boolean anyTime;
     private final boolean opensByFlowers;
@@ -28,8 +28,8 @@ final class CompiledSeason {
 
     private CompiledSeason(
             SeasonRule rule,
-            boolean[] open,
-            boolean[] openFlowers,
+            BitSet open,
+            BitSet openFlowers,
             List<Closed> closed,
             boolean anyTime,
             boolean opensByFlowers) {
@@ -89,9 +89,9 @@ final class CompiledSeason {
         if (because != null) {
             return Truth.NO;
         }
-        var inWindow = anyTime || open[stage];
+        var inWindow = anyTime || open.get(stage);
         if (flowerStage >= 0) {
-            return Truth.of(inWindow || openFlowers[flowerStage]);
+            return Truth.of(inWindow || openFlowers.get(flowerStage));
         }
         // Nobody has looked at the flowers: they could open the window or close it.
         if (!inWindow && !opensByFlowers) {
@@ -103,7 +103,7 @@ final class CompiledSeason {
     private @Nullable String closedBecause(int stage, int flowerStage) {
         for (var part : closed) {
             var asked = part.ofFlowers() ? flowerStage : stage;
-            if (asked >= 0 && part.stages()[asked]) {
+            if (asked >= 0 && part.stages().get(asked)) {
                 return part.why();
             }
         }
@@ -125,7 +125,7 @@ final class CompiledSeason {
         for (int ahead = 1; ahead <= LOOK_AHEAD_DAYS; ahead++) {
             var day = moment.on.plusDays(ahead);
             var stage = stages.stageOn(day);
-            if ((anyTime || open[stage]) && closedBecause(stage, -1) == null) {
+            if ((anyTime || open.get(stage)) && closedBecause(stage, -1) == null) {
                 return day;
             }
         }

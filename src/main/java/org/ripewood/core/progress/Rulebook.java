@@ -3,6 +3,7 @@ package org.ripewood.core.progress;
 import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -102,12 +103,11 @@ public final class Rulebook {
     }
 
     /** Marks the stages of these ranges. */
-    static boolean[] stagesOf(Collection<StageRange> ranges) {
-        var open = new boolean[100];
+    static BitSet stagesOf(Collection<StageRange> ranges) {
+        var open = new BitSet(100);
         for (int stage = 0; stage < 100; stage++) {
-            for (var range : ranges) {
-                open[stage] |= range.holds(stage);
-            }
+            int asked = stage;
+            open.set(stage, ranges.stream().anyMatch(range -> range.holds(asked)));
         }
         return open;
     }

@@ -1,0 +1,206 @@
+package org.ripewood;
+
+import static com.tngtech.archunit.base.DescribedPredicate.alwaysTrue;
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.lang.ArchRule;
+import jakarta.persistence.Entity;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** The plan of the house, as a map, and the rules that keep it. */
+class HouseRulesTest {
+
+    private static final String ROOT = "org.ripewood.";
+
+    private static final List<String> CORE =
+            List.of("core.season", "core.growth", "core.progress", "core.route", "core.bench");
+    private static final List<String> KEEPING =
+            List.of("people", "course", "trees", "materials", "assess", "sessions", "standing");
+    private static final List<String> DOORS =
+            List.of("web", "api", "print", "calendar", "transfer");
+
+    /** Room to the rooms it may import; core rooms and platform are added for those who may. */
+    private static final Map<String, List<String>> PLAN = new LinkedHashMap<>();
+
+    static {
+        PLAN.put("core.season", List.of());
+        PLAN.put("core.growth", List.of("core.season"));
+        PLAN.put("core.progress", List.of("core.season"));
+        PLAN.put("core.bench", List.of("core.season"));
+        PLAN.put("core.route", List.of("core.season", "core.growth", "core.progress"));
+        PLAN.put("people", List.of());
+        PLAN.put("course", List.of());
+        PLAN.put("materials", List.of());
+        PLAN.put("trees", List.of("people", "course"));
+        PLAN.put("assess", List.of("people", "course", "trees"));
+        PLAN.put("sessions", List.of("people", "course", "materials"));
+        PLAN.put("standing", List.of("people", "course", "trees", "assess", "sessions"));
+        DOORS.forEach(door -> PLAN.put(door, KEEPING));
+        PLAN.put("platform", List.of());
+    }
+
+    private static final JavaClasses HOUSE =
+            new ClassFileImporter()
+                    .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+                    .importPackages("org.ripewood");
+
+    @Test
+    void everyRoomStandsInThePlan() {
+        var rooms = new TreeSet<String>();
+        HOUSE.forEach(type -> rooms.add(type.getPackageName()));
+        rooms.remove("org.ripewood");
+        assertThat(rooms).allSatisfy(room -> assertThat(PLAN).containsKey(roomName(room)));
+    }
+
+    @Test
+    void everyRoomImportsOnlyWhatThePlanAllows() {
+        PLAN.forEach((room, neighbours) -> rule(room, neighbours).check(HOUSE));
+    }
+
+    private static ArchRule rule(String room, List<String> neighbours) {
+        var allowed = new ArrayList<String>(neighbours);
+        allowed.add(room);
+        if (!CORE.contains(room) && !room.equals("platform")) {
+            allowed.add("platform");
+            allowed.addAll(CORE);
+        }
+        var packages = allowed.stream().map(name -> ROOT + name).toArray(String[]::new);
+        return noClasses()
+                .that()
+                .resideInAPackage(ROOT + room)
+                .should()
+                .dependOnClassesThat(
+                        resideInAPackage("org.ripewood..").and(not(resideInAnyPackage(packages))))
+                .as("%s imports only %s".formatted(room, allowed))
+                .allowEmptyShould(true);
+    }
+
+    @Test
+    void roomsDoNotGoInACircle() {
+        slices().matching("org.ripewood.(**)").should().beFreeOfCycles().check(HOUSE);
+    }
+
+    @Test
+    void coreIsFreeOfFrameworkClockDiceAndFiles() {
+        noClasses()
+                .that()
+                .resideInAPackage("org.ripewood.core..")
+                .should()
+                .dependOnClassesThat(
+                        not(
+                                resideInAnyPackage(
+                                        "java.lang..",
+                                        "java.util..",
+                                        "java.time..",
+                                        "java.math..",
+                                        "org.jspecify..",
+                                        "org.apache.commons.statistics..",
+                                        "org.apache.commons.numbers..",
+                                        "org.apache.commons.rng..",
+                                        "org.hipparchus..",
+                                        "org.jgrapht..",
+                                        "org.ripewood.core..")))
+                .orShould()
+                .callMethod(java.time.LocalDate.class, "now")
+                .orShould()
+                .callMethod(java.time.Instant.class, "now")
+                .orShould()
+                .callMethod(System.class, "currentTimeMillis")
+                .orShould()
+                .callMethod(System.class, "nanoTime")
+                .orShould()
+                .callMethod(Math.class, "random")
+                .orShould()
+                .dependOnClassesThat()
+                .haveFullyQualifiedName("java.util.Random")
+                .orShould()
+                .dependOnClassesThat()
+                .haveFullyQualifiedName("java.util.concurrent.ThreadLocalRandom")
+                .check(HOUSE);
+    }
+
+    @Test
+    void entitiesNeverLeaveTheirRoom() {
+        classes()
+                .that()
+                .areAnnotatedWith(Entity.class)
+                .should()
+                .bePackagePrivate()
+                .allowEmptyShould(true)
+                .check(HOUSE);
+    }
+
+    @Test
+    void hibernateStaysInKeepingRooms() {
+        noClasses()
+                .that(not(resideInAnyPackage(packages(KEEPING))))
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("org.hibernate..", "io.quarkus.hibernate..")
+                .check(HOUSE);
+        noClasses()
+                .that(not(resideInAnyPackage(packages(KEEPING, "platform"))))
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("jakarta.persistence..")
+                .because("platform turns a failed write into an answer, and nobody else needs it")
+                .check(HOUSE);
+    }
+
+    @Test
+    void httpStaysInDoorsAndPlatform() {
+        noClasses()
+                .that(not(resideInAnyPackage(packages(DOORS, "platform"))))
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("jakarta.ws.rs..", "org.jboss.resteasy..")
+                .check(HOUSE);
+    }
+
+    @Test
+    void quteStaysInWebAndPrint() {
+        noClasses()
+                .that(not(resideInAnyPackage(packages(List.of("web", "print", "platform")))))
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("io.quarkus.qute..")
+                .because("platform has the one page for a problem")
+                .check(HOUSE);
+    }
+
+    @Test
+    void nobodyImportsADoor() {
+        noClasses()
+                .that(alwaysTrue())
+                .and(not(resideInAnyPackage(packages(DOORS))))
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(packages(DOORS))
+                .check(HOUSE);
+    }
+
+    private static String[] packages(List<String> rooms, String... more) {
+        return Stream.concat(rooms.stream(), Stream.of(more))
+                .map(room -> ROOT + room)
+                .toArray(String[]::new);
+    }
+
+    private static String roomName(String packageName) {
+        return packageName.substring(ROOT.length());
+    }
+}
