@@ -6,10 +6,13 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.jspecify.annotations.Nullable;
 
 /** The one clock of the service. */
 @ApplicationScoped
 public class Today {
+
+    private static final ThreadLocal<@Nullable LocalDate> AS_OF = new ThreadLocal<>();
 
     private final Clock clock;
     private final Optional<LocalDate> fixed;
@@ -24,10 +27,32 @@ public class Today {
     }
 
     public LocalDate date() {
-        return fixed.orElseGet(() -> LocalDate.now(clock));
+        var asOf = AS_OF.get();
+        return asOf != null ? asOf : fixed.orElseGet(() -> LocalDate.now(clock));
     }
 
     public Instant now() {
-        return clock.instant();
+        var asOf = AS_OF.get();
+        return asOf == null
+                ? clock.instant()
+                : clock.instant().atZone(clock.getZone()).with(asOf).toInstant();
+    }
+
+    /**
+     * Does some work as on another day, so that a record from the past is judged and dated by the
+     * day it was made; only this thread is taken back.
+     */
+    public void asOf(LocalDate day, Runnable work) {
+        var before = AS_OF.get();
+        AS_OF.set(day);
+        try {
+            work.run();
+        } finally {
+            if (before == null) {
+                AS_OF.remove();
+            } else {
+                AS_OF.set(before);
+            }
+        }
     }
 }
