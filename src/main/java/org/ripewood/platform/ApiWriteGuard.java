@@ -1,0 +1,42 @@
+package org.ripewood.platform;
+
+import jakarta.ws.rs.container.ContainerRequestContext;
+import java.util.List;
+import java.util.Set;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.jboss.resteasy.reactive.server.ServerRequestFilter;
+
+/**
+ * Writes to the API by a browser's session need a header that no form and no other site's page can
+ * send: JSON bodies carry no form token.
+ */
+class ApiWriteGuard {
+
+    private static final String HEADER = "X-Ripewood";
+    private static final Set<String> READS = Set.of("GET", "HEAD", "OPTIONS");
+
+    private final String sessionCookie;
+
+    ApiWriteGuard(
+            @ConfigProperty(name = "quarkus.http.auth.form.cookie-name") String sessionCookie) {
+        this.sessionCookie = sessionCookie;
+    }
+
+    @ServerRequestFilter
+    void check(ContainerRequestContext request) {
+        if (ProblemAnswers.isApi(request.getUriInfo().getRequestUri().getRawPath())
+                && !READS.contains(request.getMethod())
+                && request.getCookies().containsKey(sessionCookie)
+                && !"1".equals(request.getHeaderString(HEADER))) {
+            throw new Refused(
+                    new Problem(
+                            403,
+                            "header-missing",
+                            "A header is missing",
+                            "A write by a signed-in session needs the header X-Ripewood: 1.",
+                            "Maybe add it; it shows that the write comes from a program of yours"
+                                    + " and not from another site's page.",
+                            List.of()));
+        }
+    }
+}

@@ -1,0 +1,80 @@
+package org.ripewood.platform;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import io.quarkus.security.AuthenticationFailedException;
+import io.quarkus.security.ForbiddenException;
+import io.quarkus.security.UnauthorizedException;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.validation.ConstraintViolationException;
+import jakarta.validation.ValidationException;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.WebApplicationException;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.util.List;
+import java.util.UUID;
+import org.jboss.logging.Logger;
+import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
+
+/**
+ * The one place where failures become HTTP. The framework prefers a mapper of its own for a more
+ * special exception, so those it has are named here one by one.
+ */
+@ApplicationScoped
+class ProblemMappers {
+
+    private static final Logger LOG = Logger.getLogger(ProblemMappers.class);
+
+    private final ProblemAnswers answers;
+    private final SignInFirst signInFirst;
+
+    ProblemMappers(ProblemAnswers answers, SignInFirst signInFirst) {
+        this.answers = answers;
+        this.signInFirst = signInFirst;
+    }
+
+    @ServerExceptionMapper(NotFoundException.class)
+    Response notFound(NotFoundException e, UriInfo uri) {
+        var fault = ParameterFaults.of(e, uri);
+        return answers.answer(fault != null ? fault : Problems.plain(404, null), uri);
+    }
+
+    @ServerExceptionMapper({UnauthorizedException.class, AuthenticationFailedException.class})
+    Response unauthorized(Exception e, UriInfo uri) {
+        return ProblemAnswers.isApi(uri.getRequestUri().getRawPath())
+                ? answers.answer(Problems.plain(401, "Maybe your session has ended."), uri)
+                : signInFirst.redirect();
+    }
+
+    @ServerExceptionMapper(ForbiddenException.class)
+    Response forbidden(ForbiddenException e, UriInfo uri) {
+        return answers.answer(Problems.plain(403, null), uri);
+    }
+
+    @ServerExceptionMapper({
+        ConstraintViolationException.class,
+        ValidationException.class,
+        JsonProcessingException.class,
+        WebApplicationException.class,
+        Throwable.class
+    })
+    Response any(Throwable e, UriInfo uri) {
+        if (e instanceof WebApplicationException web && web.getResponse().getStatus() < 400) {
+            return web.getResponse();
+        }
+        return answers.answer(Problems.of(e).orElseGet(() -> ourFault(e, uri)), uri);
+    }
+
+    /** Told with an id to find it in the log by, and nothing of what happened inside. */
+    private static Problem ourFault(Throwable e, UriInfo uri) {
+        var id = UUID.randomUUID();
+        LOG.errorf(e, "Fault %s at %s", id, uri.getRequestUri().getRawPath());
+        return new Problem(
+                500,
+                "our-fault",
+                "Something broke here",
+                "It is not your doing. Nothing was saved. The log has it under %s.".formatted(id),
+                "Maybe try once more; if it stays, tell the person who runs the service that id.",
+                List.of());
+    }
+}

@@ -1,0 +1,13 @@
+package org.ripewood.platform;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+
+/** The page that tells a person what was refused and why. */
+@CheckedTemplate
+final class ProblemPages {
+
+    private ProblemPages() {}
+
+    static native TemplateInstance problem(Problem problem);
+}

@@ -1,0 +1,129 @@
+package org.ripewood.platform;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import io.quarkus.security.AuthenticationFailedException;
+import io.quarkus.security.ForbiddenException;
+import io.quarkus.security.UnauthorizedException;
+import jakarta.persistence.OptimisticLockException;
+import jakarta.validation.ConstraintViolationException;
+import jakarta.ws.rs.WebApplicationException;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Which problem a failure is. */
+final class Problems {
+
+    private static final int DEEPEST_CAUSE = 12;
+
+    private static final Map<Integer, String> KINDS =
+            Map.of(
+                    400, "invalid",
+                    401, "sign-in-needed",
+                    403, "forbidden",
+                    404, "not-found",
+                    405, "method-not-allowed",
+                    406, "not-acceptable",
+                    413, "too-large",
+                    415, "unsupported-media-type");
+
+    private static final Map<Integer, String> TITLES =
+            Map.of(
+                    400, "This could not be read",
+                    401, "Sign in first",
+                    403, "Not yours to do",
+                    404, "Not found",
+                    405, "Not possible here",
+                    406, "Not to be had in that form",
+                    413, "Too large",
+                    415, "Not taken in that form");
+
+    private Problems() {}
+
+    /** The problem behind a failure; empty when it is a fault of ours. */
+    static Optional<Problem> of(Throwable failure) {
+        Throwable cause = failure;
+        for (int depth = 0; cause != null && depth < DEEPEST_CAUSE; depth++) {
+            var problem = known(cause);
+            if (problem != null) {
+                return Optional.of(problem);
+            }
+            cause = cause.getCause();
+        }
+        return failure instanceof WebApplicationException web && status(web) < 500
+                ? Optional.of(plain(status(web), null))
+                : Optional.empty();
+    }
+
+    private static @Nullable Problem known(Throwable cause) {
+        if (cause instanceof Refused refused) {
+            return refused.problem();
+        }
+        if (cause instanceof ConstraintViolationException violations) {
+            return Refused.invalid(ConstraintFaults.of(violations.getConstraintViolations()))
+                    .problem();
+        }
+        if (cause instanceof JsonProcessingException json) {
+            return JacksonFaults.problem(json);
+        }
+        if (cause instanceof UnauthorizedException
+                || cause instanceof AuthenticationFailedException) {
+            return plain(401, null);
+        }
+        if (cause instanceof ForbiddenException) {
+            return plain(403, null);
+        }
+        if (cause instanceof OptimisticLockException) {
+            return Refused.stale("record").problem();
+        }
+        return cause instanceof SQLException sql ? ofDatabase(sql) : null;
+    }
+
+    /** By the class of SQLSTATE (ISO/IEC 9075-2, clause 24), which every database speaks. */
+    private static @Nullable Problem ofDatabase(SQLException sql) {
+        var state = sql.getSQLState() == null ? "" : sql.getSQLState();
+        if (state.startsWith("23")) {
+            return Refused.conflict(
+                            "It contradicts something that is already recorded.",
+                            "Maybe it was entered before, or what it belongs to is gone.")
+                    .problem();
+        }
+        if (state.startsWith("40")) {
+            return Refused.conflict(
+                            "Someone changed the same things at the same moment; nothing was"
+                                    + " saved.",
+                            "Maybe try once more.")
+                    .problem();
+        }
+        return null;
+    }
+
+    static Problem plain(int status, @Nullable String maybe) {
+        return new Problem(
+                status,
+                KINDS.getOrDefault(status, "refused"),
+                TITLES.getOrDefault(status, "Refused"),
+                detail(status),
+                maybe,
+                List.of());
+    }
+
+    private static String detail(int status) {
+        return switch (status) {
+            case 401 -> "This is only for people of the school who are signed in.";
+            case 403 -> "You are signed in, but this is for somebody else to do.";
+            case 404 -> "There is nothing here that you can see.";
+            case 405 -> "This address does not take that method.";
+            case 406 -> "This address does not answer in any form you accept.";
+            case 413 -> "What was sent is larger than this service takes.";
+            case 415 -> "This address does not take what was sent in that media type.";
+            default -> "The request could not be understood.";
+        };
+    }
+
+    private static int status(WebApplicationException web) {
+        return web.getResponse().getStatus();
+    }
+}

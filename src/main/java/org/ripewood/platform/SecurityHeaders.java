@@ -1,0 +1,44 @@
+package org.ripewood.platform;
+
+import io.quarkus.vertx.http.runtime.filters.Filters;
+import io.vertx.core.http.HttpServerResponse;
+import io.vertx.ext.web.RoutingContext;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Observes;
+
+/** Headers on every answer that keep a browser from doing what no page of ours asks for. */
+@ApplicationScoped
+class SecurityHeaders {
+
+    private static final int BEFORE_EVERYTHING = 10_000;
+
+    /** Everything from here, nothing inline, in nobody's frame. */
+    static final String CONTENT_SECURITY_POLICY =
+            "default-src 'self'; form-action 'self'; frame-ancestors 'none'; base-uri 'none';"
+                    + " object-src 'none'";
+
+    void register(@Observes Filters filters) {
+        filters.register(SecurityHeaders::filter, BEFORE_EVERYTHING);
+    }
+
+    private static void filter(RoutingContext context) {
+        context.addHeadersEndHandler(done -> put(context.response(), context.normalizedPath()));
+        context.next();
+    }
+
+    private static void put(HttpServerResponse response, String path) {
+        var headers = response.headers();
+        headers.set("Content-Security-Policy", CONTENT_SECURITY_POLICY);
+        headers.set("X-Content-Type-Options", "nosniff");
+        headers.set("Referrer-Policy", "same-origin");
+        if (!isAsset(path) && !headers.contains("Cache-Control")) {
+            headers.set("Cache-Control", "no-store");
+        }
+    }
+
+    /** Only files have an ending; pages and the API may hold what is for one person. */
+    private static boolean isAsset(String path) {
+        return !ProblemAnswers.isApi(path)
+                && path.matches(".*\\.(css|js|svg|png|ico|woff2?|ttf|txt|webmanifest)");
+    }
+}
