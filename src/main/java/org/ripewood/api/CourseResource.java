@@ -1,0 +1,123 @@
+package org.ripewood.api;
+
+import static org.ripewood.platform.Role.INSTRUCTOR_NAME;
+import static org.ripewood.platform.Role.REGISTRAR_NAME;
+import static org.ripewood.platform.Role.STUDENT_NAME;
+
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.QueryParam;
+import java.util.List;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.jboss.resteasy.reactive.RestResponse;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.people.Course;
+import org.ripewood.people.NewCourse;
+import org.ripewood.people.People;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.Inputs;
+import org.ripewood.platform.Role;
+import org.ripewood.platform.Today;
+import org.ripewood.standing.Board;
+import org.ripewood.standing.Standings;
+
+/** Courses, who belongs to them, and how their trees stand. */
+@Path("/api/v1")
+@Tag(name = "Courses")
+class CourseResource {
+
+    private final People people;
+    private final Standings standings;
+    private final CurrentUser user;
+    private final Inputs inputs;
+    private final Today today;
+
+    CourseResource(
+            People people, Standings standings, CurrentUser user, Inputs inputs, Today today) {
+        this.people = people;
+        this.standings = standings;
+        this.user = user;
+        this.inputs = inputs;
+        this.today = today;
+    }
+
+    @GET
+    @Path("courses")
+    @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(summary = "Courses within reach, newest first")
+    List<Course> list() {
+        return people.courses(user.actor());
+    }
+
+    @POST
+    @Path("courses")
+    @RolesAllowed(REGISTRAR_NAME)
+    @Operation(summary = "Open a course")
+    @APIResponseSchema(value = Course.class, responseCode = "201", responseDescription = "Opened")
+    RestResponse<Course> open(@Nullable NewCourse course) {
+        var opened = people.openCourse(user.actor(), inputs.check(course));
+        return Answers.created("courses/" + opened.id(), opened.version(), opened);
+    }
+
+    @GET
+    @Path("courses/{id}")
+    @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(summary = "A course, with its version as ETag")
+    RestResponse<Course> get(@PathParam("id") long id) {
+        var course = people.getCourse(user.actor(), id);
+        return Answers.versioned(course.version(), course);
+    }
+
+    @GET
+    @Path("courses/{id}/board")
+    @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(summary = "The course's trees at a glance, by what they are led by")
+    Board board(
+            @PathParam("id") long id,
+            @QueryParam("on") @Nullable String on,
+            @QueryParam("headline") @Nullable String headline,
+            @QueryParam("page") @Nullable String page,
+            @QueryParam("size") @Nullable String size) {
+        return standings.board(
+                user.actor(),
+                id,
+                Asked.day("on", on, today.date()),
+                Asked.oneOf("headline", headline, Board.Headline.class),
+                Asked.page(page, size));
+    }
+
+    @GET
+    @Path("courses/{id}/members")
+    @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(summary = "Who teaches the course and who attends it")
+    MembersAnswer members(@PathParam("id") long id) {
+        var course = people.getCourse(user.actor(), id);
+        return new MembersAnswer(
+                named(course.id(), Role.INSTRUCTOR), named(course.id(), Role.STUDENT));
+    }
+
+    @POST
+    @Path("courses/{id}/members")
+    @RolesAllowed(REGISTRAR_NAME)
+    @Operation(summary = "Add a person to the course")
+    @APIResponseSchema(
+            value = MembersAnswer.class,
+            responseCode = "201",
+            responseDescription = "Added")
+    RestResponse<MembersAnswer> join(@PathParam("id") long id, @Nullable NewMember member) {
+        var joining = inputs.check(member);
+        people.join(user.actor(), id, joining.personId(), joining.as());
+        return Answers.created("courses/" + id + "/members", members(id));
+    }
+
+    private List<MembersAnswer.Member> named(long courseId, Role as) {
+        return people.members(courseId, as).stream()
+                .map(person -> new MembersAnswer.Member(person.id(), person.name()))
+                .toList();
+    }
+}

@@ -1,0 +1,86 @@
+package org.ripewood.api;
+
+import static org.ripewood.platform.Role.INSTRUCTOR_NAME;
+import static org.ripewood.platform.Role.REGISTRAR_NAME;
+import static org.ripewood.platform.Role.STUDENT_NAME;
+
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import java.util.List;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.jboss.resteasy.reactive.RestResponse;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.assess.Assessments;
+import org.ripewood.assess.NewSkillJudgement;
+import org.ripewood.assess.SkillJudgement;
+import org.ripewood.people.NewPerson;
+import org.ripewood.people.People;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.Inputs;
+
+/** Persons of the school and the skills they have shown. */
+@Path("/api/v1")
+@Tag(name = "People")
+class PeopleResource {
+
+    private final People people;
+    private final Assessments assessments;
+    private final CurrentUser user;
+    private final Inputs inputs;
+
+    PeopleResource(People people, Assessments assessments, CurrentUser user, Inputs inputs) {
+        this.people = people;
+        this.assessments = assessments;
+        this.user = user;
+        this.inputs = inputs;
+    }
+
+    @GET
+    @Path("people/me")
+    @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(summary = "Who is signed in")
+    PersonAnswer me() {
+        return PersonAnswer.of(people.get(user.actor().personId()));
+    }
+
+    @POST
+    @Path("people")
+    @RolesAllowed(REGISTRAR_NAME)
+    @Operation(summary = "Enter a person, with the password for the first sign-in")
+    @APIResponseSchema(
+            value = PersonAnswer.class,
+            responseCode = "201",
+            responseDescription = "Entered")
+    RestResponse<PersonAnswer> enter(@Nullable NewPerson person) {
+        var entered = people.enter(user.actor(), inputs.check(person));
+        return Answers.created(
+                "people/" + entered.id(), entered.version(), PersonAnswer.of(entered));
+    }
+
+    @GET
+    @Path("people/{id}/skills")
+    @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(summary = "Judgements of a student's skills, latest first")
+    List<SkillJudgement> skills(@PathParam("id") long id) {
+        return assessments.of(user.actor(), id);
+    }
+
+    @POST
+    @Path("people/{id}/skills")
+    @RolesAllowed(INSTRUCTOR_NAME)
+    @Operation(summary = "Judge whether a student has shown a lesson's skill")
+    @APIResponseSchema(
+            value = SkillJudgement.class,
+            responseCode = "201",
+            responseDescription = "Judged")
+    RestResponse<SkillJudgement> judge(
+            @PathParam("id") long id, @Nullable NewSkillJudgement judgement) {
+        var judged = assessments.judge(user.actor(), id, inputs.check(judgement));
+        return Answers.created("people/" + id + "/skills", judged);
+    }
+}

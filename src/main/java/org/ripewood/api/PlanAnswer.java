@@ -1,0 +1,87 @@
+package org.ripewood.api;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.course.Technique;
+import org.ripewood.sessions.Session;
+import org.ripewood.standing.SessionPlan;
+
+/** The plan of a class day. */
+record PlanAnswer(
+        Session session,
+        String course,
+        @Nullable LessonLine lesson,
+        List<String> instructors,
+        List<Row> rows,
+        List<SessionPlan.Need> tools,
+        List<SessionPlan.Need> materials,
+        List<SessionPlan.Caution> cautions,
+        int studentMinutes,
+        int instructorMinutes) {
+
+    /** One tree's work that day; technique and work are null when nothing can be done on it. */
+    record Row(
+            String bench,
+            String student,
+            long treeId,
+            String tree,
+            String species,
+            @Nullable String technique,
+            @Nullable Work work,
+            @Nullable Long stepId,
+            String why,
+            List<String> measureFirst) {}
+
+    record Work(
+            String title,
+            int studentMinutes,
+            int instructorMinutes,
+            boolean irreversible,
+            List<String> tools,
+            List<String> materials,
+            List<Technique.Hazard> hazards,
+            List<Technique.Aftercare> aftercare) {
+
+        static Work of(Technique technique) {
+            return new Work(
+                    technique.title(),
+                    technique.studentMinutes(),
+                    technique.instructorMinutes(),
+                    technique.irreversible(),
+                    technique.tools(),
+                    technique.materials(),
+                    technique.hazards(),
+                    technique.aftercare());
+        }
+    }
+
+    static PlanAnswer of(SessionPlan plan) {
+        var lesson = plan.lesson();
+        return new PlanAnswer(
+                plan.session(),
+                plan.course(),
+                lesson == null ? null : LessonLine.of(lesson),
+                plan.instructors(),
+                plan.rows().stream().map(PlanAnswer::row).toList(),
+                plan.tools(),
+                plan.materials(),
+                plan.cautions(),
+                plan.studentMinutes(),
+                plan.instructorMinutes());
+    }
+
+    private static Row row(SessionPlan.Row row) {
+        var technique = row.technique();
+        return new Row(
+                row.bench(),
+                row.student(),
+                row.treeId(),
+                row.tree(),
+                row.species(),
+                technique == null ? null : technique.code(),
+                technique == null ? null : Work.of(technique),
+                row.stepId(),
+                row.why(),
+                row.measureFirst());
+    }
+}

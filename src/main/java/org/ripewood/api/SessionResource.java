@@ -1,0 +1,107 @@
+package org.ripewood.api;
+
+import static org.ripewood.platform.Role.INSTRUCTOR_NAME;
+import static org.ripewood.platform.Role.REGISTRAR_NAME;
+import static org.ripewood.platform.Role.STUDENT_NAME;
+
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.DELETE;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.QueryParam;
+import java.util.List;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.jboss.resteasy.reactive.RestResponse;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.Inputs;
+import org.ripewood.platform.Today;
+import org.ripewood.sessions.NewEnrolment;
+import org.ripewood.sessions.NewSession;
+import org.ripewood.sessions.Session;
+import org.ripewood.sessions.Sessions;
+import org.ripewood.standing.Standings;
+
+/** Class dates, who comes with which tree, and the plan of the day. */
+@Path("/api/v1")
+@Tag(name = "Sessions")
+class SessionResource {
+
+    private final Sessions sessions;
+    private final Standings standings;
+    private final CurrentUser user;
+    private final Inputs inputs;
+    private final Today today;
+
+    SessionResource(
+            Sessions sessions, Standings standings, CurrentUser user, Inputs inputs, Today today) {
+        this.sessions = sessions;
+        this.standings = standings;
+        this.user = user;
+        this.inputs = inputs;
+        this.today = today;
+    }
+
+    @GET
+    @Path("courses/{id}/sessions")
+    @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(summary = "Sessions of a course from a day on, soonest first, at most 100")
+    List<Session> ofCourse(
+            @PathParam("id") long courseId, @QueryParam("from") @Nullable String from) {
+        return sessions.ofCourse(user.actor(), courseId, Asked.day("from", from, today.date()));
+    }
+
+    @POST
+    @Path("sessions")
+    @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(summary = "Set a class date")
+    @APIResponseSchema(value = Session.class, responseCode = "201", responseDescription = "Set")
+    RestResponse<Session> set(@Nullable NewSession session) {
+        var set = sessions.set(user.actor(), inputs.check(session));
+        return Answers.created("sessions/" + set.id(), set.version(), set);
+    }
+
+    @GET
+    @Path("sessions/{id}")
+    @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(summary = "A session, with its version as ETag")
+    RestResponse<Session> get(@PathParam("id") long id) {
+        var session = sessions.get(user.actor(), id);
+        return Answers.versioned(session.version(), session);
+    }
+
+    @POST
+    @Path("sessions/{id}/enrolments")
+    @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(summary = "Enrol a student with a tree")
+    @APIResponseSchema(
+            value = Session.class,
+            responseCode = "201",
+            responseDescription = "Enrolled")
+    RestResponse<Session> enrol(@PathParam("id") long id, @Nullable NewEnrolment enrolment) {
+        var session = sessions.enrol(user.actor(), id, inputs.check(enrolment));
+        return Answers.created("sessions/" + id, session.version(), session);
+    }
+
+    @DELETE
+    @Path("sessions/{id}/enrolments/{enrolment}")
+    @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(summary = "Take an enrolment back")
+    RestResponse<Session> withdraw(
+            @PathParam("id") long id, @PathParam("enrolment") long enrolmentId) {
+        var session = sessions.withdraw(user.actor(), id, enrolmentId);
+        return Answers.versioned(session.version(), session);
+    }
+
+    @GET
+    @Path("sessions/{id}/plan")
+    @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(summary = "The plan of the day: who, which tree, which step, with what")
+    PlanAnswer plan(@PathParam("id") long id) {
+        return PlanAnswer.of(standings.plan(user.actor(), id));
+    }
+}

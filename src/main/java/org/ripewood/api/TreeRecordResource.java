@@ -1,0 +1,130 @@
+package org.ripewood.api;
+
+import static org.ripewood.platform.Role.INSTRUCTOR_NAME;
+import static org.ripewood.platform.Role.REGISTRAR_NAME;
+import static org.ripewood.platform.Role.STUDENT_NAME;
+
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.QueryParam;
+import java.util.List;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.jboss.resteasy.reactive.RestResponse;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.Inputs;
+import org.ripewood.platform.Paged;
+import org.ripewood.trees.Branch;
+import org.ripewood.trees.ContainerStay;
+import org.ripewood.trees.NewBranch;
+import org.ripewood.trees.NewContainer;
+import org.ripewood.trees.NewObservation;
+import org.ripewood.trees.NewWound;
+import org.ripewood.trees.Trees;
+import org.ripewood.trees.WorkDone;
+
+/** What is written down about a tree; nothing in it is overwritten. */
+@Path("/api/v1")
+@RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
+@Tag(name = "Trees")
+class TreeRecordResource {
+
+    private final Trees trees;
+    private final CurrentUser user;
+    private final Inputs inputs;
+
+    TreeRecordResource(Trees trees, CurrentUser user, Inputs inputs) {
+        this.trees = trees;
+        this.user = user;
+        this.inputs = inputs;
+    }
+
+    @GET
+    @Path("trees/{id}/observations")
+    @Operation(summary = "Observations, latest first, corrected ones included and marked")
+    Paged<ObservationAnswer> observations(
+            @PathParam("id") long id,
+            @QueryParam("page") @Nullable String page,
+            @QueryParam("size") @Nullable String size) {
+        return ObservationAnswer.of(trees.observations(user.actor(), id, Asked.page(page, size)));
+    }
+
+    @POST
+    @Path("trees/{id}/observations")
+    @Operation(summary = "Record something seen or measured, or correct an earlier entry")
+    @APIResponseSchema(
+            value = ObservationAnswer.class,
+            responseCode = "201",
+            responseDescription = "Recorded")
+    RestResponse<ObservationAnswer> observe(
+            @PathParam("id") long id, @Nullable NewObservation observation) {
+        var seen = trees.observe(user.actor(), id, inputs.check(observation));
+        return Answers.created("trees/" + id + "/observations", ObservationAnswer.of(seen));
+    }
+
+    @GET
+    @Path("trees/{id}/wounds")
+    @Operation(summary = "Wounds with their readings, oldest first")
+    List<WoundAnswer> wounds(@PathParam("id") long id) {
+        return trees.wounds(user.actor(), id).stream().map(WoundAnswer::of).toList();
+    }
+
+    @POST
+    @Path("trees/{id}/wounds")
+    @Operation(summary = "Enter a wound")
+    @APIResponseSchema(
+            value = WoundAnswer.class,
+            responseCode = "201",
+            responseDescription = "Entered")
+    RestResponse<WoundAnswer> addWound(@PathParam("id") long id, @Nullable NewWound wound) {
+        var entered = trees.addWound(user.actor(), id, inputs.check(wound));
+        return Answers.created("trees/" + id + "/wounds", WoundAnswer.of(entered));
+    }
+
+    @GET
+    @Path("trees/{id}/branches")
+    @Operation(summary = "Branches that matter to the design, with their latest readings")
+    List<Branch> branches(@PathParam("id") long id) {
+        return trees.branches(user.actor(), id);
+    }
+
+    @POST
+    @Path("trees/{id}/branches")
+    @Operation(summary = "Enter a branch")
+    @APIResponseSchema(value = Branch.class, responseCode = "201", responseDescription = "Entered")
+    RestResponse<Branch> addBranch(@PathParam("id") long id, @Nullable NewBranch branch) {
+        var entered = trees.addBranch(user.actor(), id, inputs.check(branch));
+        return Answers.created("trees/" + id + "/branches", entered);
+    }
+
+    @GET
+    @Path("trees/{id}/containers")
+    @Operation(summary = "What the tree has stood in, latest first")
+    List<ContainerStay> containers(@PathParam("id") long id) {
+        return trees.containers(user.actor(), id);
+    }
+
+    @POST
+    @Path("trees/{id}/containers")
+    @Operation(summary = "Move the tree to another container or into the ground")
+    @APIResponseSchema(
+            value = ContainerStay.class,
+            responseCode = "201",
+            responseDescription = "Moved")
+    RestResponse<ContainerStay> moveTo(@PathParam("id") long id, @Nullable NewContainer container) {
+        var stay = trees.moveTo(user.actor(), id, inputs.check(container));
+        return Answers.created("trees/" + id + "/containers", stay);
+    }
+
+    @GET
+    @Path("trees/{id}/works")
+    @Operation(summary = "Work done on the tree, latest first")
+    List<WorkDone> works(@PathParam("id") long id) {
+        return trees.works(user.actor(), id);
+    }
+}
