@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ripewood.platform.Actor;
+import org.ripewood.platform.PageRequest;
+import org.ripewood.platform.Paged;
 import org.ripewood.platform.Role;
 
 /** The persons of the school and who may reach whom. */
@@ -52,6 +54,11 @@ public class People {
 
     /** Adds a person to a course as student or instructor; registrars only. */
     public void join(Actor actor, long courseId, long personId, Role as) {
+        throw new IllegalStateException("to be built");
+    }
+
+    /** Everybody at the school, by name; registrars only. */
+    public Paged<Person> everybody(Actor actor, PageRequest page) {
         throw new IllegalStateException("to be built");
     }
 
