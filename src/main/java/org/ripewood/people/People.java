@@ -1,10 +1,13 @@
 package org.ripewood.people;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
@@ -12,26 +15,49 @@ import org.ripewood.platform.Role;
 
 /** The persons of the school and who may reach whom. */
 @ApplicationScoped
+@Transactional
 public class People {
+
+    private final Persons persons;
+    private final Courses courses;
+    private final Register register;
+    private final CourseBook book;
+    private final Reach reach;
+
+    People(Persons persons, Courses courses, Register register, CourseBook book, Reach reach) {
+        this.persons = persons;
+        this.courses = courses;
+        this.register = register;
+        this.book = book;
+        this.reach = reach;
+    }
 
     /** A person by id; 404 when there is none. */
     public Person get(long personId) {
-        throw new IllegalStateException("to be built");
+        return persons.require(personId).toRecord();
     }
 
     /** A person by the name they sign in with. */
     public Optional<Person> findByLogin(String login) {
-        throw new IllegalStateException("to be built");
+        return persons.byLogin(login).map(PersonEntity::toRecord);
     }
 
     /** Names by id, in one query; unknown ids are absent. */
     public Map<Long, String> names(Collection<Long> personIds) {
-        throw new IllegalStateException("to be built");
+        return persons.byIds(personIds).stream()
+                .collect(Collectors.toMap(person -> person.id, person -> person.name));
+    }
+
+    /** Everybody, by name; registrars only. */
+    public Paged<Person> everybody(Actor actor, PageRequest page) {
+        actor.require(Role.REGISTRAR, "list everybody");
+        var items = persons.page(page).stream().map(PersonEntity::toRecord).toList();
+        return Paged.of(items, page, persons.count());
     }
 
     /** Whether nobody is entered yet. */
     public boolean empty() {
-        throw new IllegalStateException("to be built");
+        return persons.count() == 0;
     }
 
     /**
@@ -39,22 +65,36 @@ public class People {
      * the log.
      */
     public Person setUp(String code, NewPerson first) {
-        throw new IllegalStateException("to be built");
+        return register.setUp(code, first).toRecord();
     }
 
     /** Enters a person; registrars only. */
     public Person enter(Actor actor, NewPerson person) {
-        throw new IllegalStateException("to be built");
+        actor.require(Role.REGISTRAR, "enter persons");
+        return register.enter(person).toRecord();
+    }
+
+    /** Lets a person sign in or no longer; registrars only, and never for themselves. */
+    public Person setActive(Actor actor, long personId, long version, boolean active) {
+        actor.require(Role.REGISTRAR, "say who may sign in");
+        return register.setActive(actor, personId, version, active).toRecord();
+    }
+
+    /** Changes the actor's own password. */
+    public void changePassword(Actor actor, String oldPassword, String newPassword) {
+        register.changePassword(actor, oldPassword, newPassword);
     }
 
     /** Opens a course; registrars only. */
     public Course openCourse(Actor actor, NewCourse course) {
-        throw new IllegalStateException("to be built");
+        actor.require(Role.REGISTRAR, "open courses");
+        return book.open(course).toRecord();
     }
 
     /** Adds a person to a course as student or instructor; registrars only. */
     public void join(Actor actor, long courseId, long personId, Role as) {
-        throw new IllegalStateException("to be built");
+        actor.require(Role.REGISTRAR, "say who belongs to a course");
+        book.join(courseId, personId, as);
     }
 
     /** Everybody at the school, by name; registrars only. */
@@ -64,17 +104,17 @@ public class People {
 
     /** Courses the actor teaches or attends; a registrar sees all. Newest first. */
     public List<Course> courses(Actor actor) {
-        throw new IllegalStateException("to be built");
+        return courses.inReach(actor).stream().map(CourseEntity::toRecord).toList();
     }
 
     /** A course within reach; 404 otherwise. */
     public Course getCourse(Actor actor, long courseId) {
-        throw new IllegalStateException("to be built");
+        return courses.requireInReach(actor, courseId).toRecord();
     }
 
     /** Members of a course in that role, by name. */
     public List<Person> members(long courseId, Role as) {
-        throw new IllegalStateException("to be built");
+        return persons.membersOf(courseId, as).stream().map(PersonEntity::toRecord).toList();
     }
 
     /**
@@ -82,14 +122,14 @@ public class People {
      * person attends, or as registrar.
      */
     public boolean reaches(Actor actor, long personId) {
-        throw new IllegalStateException("to be built");
+        return reach.includes(actor, personId);
     }
 
     /**
      * Students of every course the actor teaches, their own id included; for a registrar null,
      * meaning everybody.
      */
-    public @org.jspecify.annotations.Nullable List<Long> reachable(Actor actor) {
-        throw new IllegalStateException("to be built");
+    public @Nullable List<Long> reachable(Actor actor) {
+        return reach.of(actor);
     }
 }

@@ -2,6 +2,7 @@ package org.ripewood.platform;
 
 import io.quarkus.security.UnauthorizedException;
 import io.quarkus.security.identity.SecurityIdentity;
+import io.quarkus.vertx.http.runtime.security.FormAuthenticationMechanism;
 import jakarta.enterprise.context.RequestScoped;
 import java.util.EnumSet;
 
@@ -35,5 +36,12 @@ public class CurrentUser {
         var roles = EnumSet.noneOf(Role.class);
         identity.getRoles().forEach(name -> roles.add(Role.valueOf(name)));
         return new Actor(personId, roles);
+    }
+
+    /** Ends the session of this browser. */
+    public void signOut() {
+        if (signedIn()) {
+            FormAuthenticationMechanism.logout(identity);
+        }
     }
 }

@@ -1,6 +1,8 @@
 package org.ripewood.platform;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.exc.StreamWriteException;
+import com.fasterxml.jackson.databind.exc.InvalidDefinitionException;
 import io.quarkus.security.AuthenticationFailedException;
 import io.quarkus.security.ForbiddenException;
 import io.quarkus.security.UnauthorizedException;
@@ -66,7 +68,7 @@ final class Problems {
                     .problem();
         }
         if (cause instanceof JsonProcessingException json) {
-            return JacksonFaults.problem(json);
+            return isOurs(json) ? null : JacksonFaults.problem(json);
         }
         if (cause instanceof UnauthorizedException
                 || cause instanceof AuthenticationFailedException) {
@@ -79,6 +81,11 @@ final class Problems {
             return Refused.stale("record").problem();
         }
         return cause instanceof SQLException sql ? ofDatabase(sql) : null;
+    }
+
+    /** A record that cannot be written, or read by nobody, is no sender's fault. */
+    private static boolean isOurs(JsonProcessingException json) {
+        return json instanceof StreamWriteException || json instanceof InvalidDefinitionException;
     }
 
     /** By the class of SQLSTATE (ISO/IEC 9075-2, clause 24), which every database speaks. */

@@ -1,0 +1,43 @@
+package org.ripewood.people;
+
+import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
+import io.quarkus.panache.common.Sort;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Refused;
+import org.ripewood.platform.Role;
+
+/** The courses as they are kept. */
+@ApplicationScoped
+class Courses implements PanacheRepositoryBase<CourseEntity, Long> {
+
+    private static final Sort NEWEST_FIRST = Sort.descending("startsOn", "id");
+
+    private final Memberships memberships;
+
+    Courses(Memberships memberships) {
+        this.memberships = memberships;
+    }
+
+    CourseEntity require(long courseId) {
+        return findByIdOptional(courseId).orElseThrow(() -> Refused.notFound("course", courseId));
+    }
+
+    /** A course that is not the actor's is told like one that is not there. */
+    CourseEntity requireInReach(Actor actor, long courseId) {
+        if (!actor.is(Role.REGISTRAR) && !memberships.isMember(courseId, actor.personId())) {
+            throw Refused.notFound("course", courseId);
+        }
+        return require(courseId);
+    }
+
+    List<CourseEntity> inReach(Actor actor) {
+        return actor.is(Role.REGISTRAR)
+                ? listAll(NEWEST_FIRST)
+                : list(
+                        "id in (select m.courseId from MembershipEntity m where m.personId = ?1)",
+                        NEWEST_FIRST,
+                        actor.personId());
+    }
+}

@@ -1,0 +1,31 @@
+package org.ripewood.people;
+
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.SequenceGenerator;
+import jakarta.persistence.Table;
+import org.ripewood.platform.Role;
+
+/** A person in a course, as one thing only: nobody teaches themselves. */
+@Entity
+@Table(name = "membership")
+class MembershipEntity {
+
+    @Id
+    @GeneratedValue(strategy = GenerationType.SEQUENCE, generator = "membership_seq")
+    @SequenceGenerator(
+            name = "membership_seq",
+            sequenceName = "membership_seq",
+            allocationSize = 50)
+    Long id;
+
+    long courseId;
+    long personId;
+
+    @Enumerated(EnumType.STRING)
+    Role role;
+}

@@ -1,0 +1,46 @@
+package org.ripewood.people;
+
+import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import java.util.Optional;
+import org.ripewood.platform.Role;
+
+/** Who belongs to which course, as it is kept. */
+@ApplicationScoped
+class Memberships implements PanacheRepositoryBase<MembershipEntity, Long> {
+
+    Optional<MembershipEntity> of(long courseId, long personId) {
+        return find("courseId = ?1 and personId = ?2", courseId, personId).firstResultOptional();
+    }
+
+    boolean isMember(long courseId, long personId) {
+        return count("courseId = ?1 and personId = ?2", courseId, personId) > 0;
+    }
+
+    /** Whether one teaches a course that the other attends. */
+    boolean teaches(long instructorId, long studentId) {
+        return count(
+                        "personId = ?1 and role = ?2 and courseId in (select t.courseId from"
+                                + " MembershipEntity t where t.personId = ?3 and t.role = ?4)",
+                        studentId,
+                        Role.STUDENT,
+                        instructorId,
+                        Role.INSTRUCTOR)
+                > 0;
+    }
+
+    List<Long> studentsOf(long instructorId) {
+        return getEntityManager()
+                .createQuery(
+                        "select distinct s.personId from MembershipEntity s where s.role ="
+                                + " :student and s.courseId in (select t.courseId from"
+                                + " MembershipEntity t where t.personId = :instructor and t.role ="
+                                + " :teaching) order by s.personId",
+                        Long.class)
+                .setParameter("student", Role.STUDENT)
+                .setParameter("instructor", instructorId)
+                .setParameter("teaching", Role.INSTRUCTOR)
+                .getResultList();
+    }
+}

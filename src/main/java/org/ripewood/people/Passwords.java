@@ -1,0 +1,48 @@
+package org.ripewood.people;
+
+import io.quarkus.elytron.security.common.BcryptUtil;
+import java.nio.charset.StandardCharsets;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.platform.Refused;
+
+/** Passwords are kept as bcrypt hashes only. */
+final class Passwords {
+
+    /** bcrypt reads no further, so that two longer passwords could pass for each other. */
+    static final int MOST_BYTES = 72;
+
+    /** Doubling for each one more; 10 is the least advised today (from memory). */
+    private static final int COST = 10;
+
+    /** The hash of nobody's password, to be compared when there is no such person. */
+    private static final String NOBODYS = BcryptUtil.bcryptHash("nobody signs in with this", COST);
+
+    private Passwords() {}
+
+    /**
+     * The hash to be kept.
+     *
+     * @throws Refused 400 when it is longer than bcrypt reads
+     */
+    static String hash(String field, String password) {
+        int bytes = bytes(password);
+        if (bytes > MOST_BYTES) {
+            throw Refused.invalid(
+                    field,
+                    "expected at most %d bytes in UTF-8, found %d".formatted(MOST_BYTES, bytes));
+        }
+        return BcryptUtil.bcryptHash(password, COST);
+    }
+
+    /** Takes as long for an unknown login as for a known one, so that nobody can ask for logins. */
+    static boolean matches(@Nullable String hash, String password) {
+        boolean readable = bytes(password) <= MOST_BYTES;
+        boolean same =
+                BcryptUtil.matches(readable ? password : "too long", hash == null ? NOBODYS : hash);
+        return same && readable && hash != null;
+    }
+
+    private static int bytes(String password) {
+        return password.getBytes(StandardCharsets.UTF_8).length;
+    }
+}

@@ -1,0 +1,48 @@
+package org.ripewood.people;
+
+import jakarta.persistence.CollectionTable;
+import jakarta.persistence.Column;
+import jakarta.persistence.ElementCollection;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.FetchType;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.JoinColumn;
+import jakarta.persistence.SequenceGenerator;
+import jakarta.persistence.Table;
+import jakarta.persistence.Version;
+import java.util.EnumSet;
+import java.util.Set;
+import org.hibernate.annotations.BatchSize;
+import org.ripewood.platform.Role;
+
+@Entity
+@Table(name = "person")
+class PersonEntity {
+
+    @Id
+    @GeneratedValue(strategy = GenerationType.SEQUENCE, generator = "person_seq")
+    @SequenceGenerator(name = "person_seq", sequenceName = "person_seq", allocationSize = 50)
+    Long id;
+
+    @Version long version;
+
+    String name;
+    String login;
+    String passwordHash;
+    boolean active;
+
+    @ElementCollection(fetch = FetchType.LAZY)
+    @CollectionTable(name = "person_role", joinColumns = @JoinColumn(name = "person_id"))
+    @Column(name = "role")
+    @Enumerated(EnumType.STRING)
+    @BatchSize(size = 200)
+    Set<Role> roles = EnumSet.noneOf(Role.class);
+
+    Person toRecord() {
+        return new Person(id, version, name, login, roles, active);
+    }
+}

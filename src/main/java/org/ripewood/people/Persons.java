@@ -1,0 +1,45 @@
+package org.ripewood.people;
+
+import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.ripewood.platform.PageRequest;
+import org.ripewood.platform.Refused;
+import org.ripewood.platform.Role;
+
+/** The persons as they are kept. */
+@ApplicationScoped
+class Persons implements PanacheRepositoryBase<PersonEntity, Long> {
+
+    PersonEntity require(long personId) {
+        return findByIdOptional(personId).orElseThrow(() -> Refused.notFound("person", personId));
+    }
+
+    /** Logins are kept in small letters; how a person types theirs does not matter. */
+    Optional<PersonEntity> byLogin(String login) {
+        return find("login", normal(login)).firstResultOptional();
+    }
+
+    static String normal(String login) {
+        return login.strip().toLowerCase(Locale.ROOT);
+    }
+
+    List<PersonEntity> byIds(Collection<Long> ids) {
+        return ids.isEmpty() ? List.of() : list("id in ?1", ids);
+    }
+
+    List<PersonEntity> page(PageRequest page) {
+        return find("order by name, id").page(page.page(), page.size()).list();
+    }
+
+    List<PersonEntity> membersOf(long courseId, Role as) {
+        return list(
+                "from PersonEntity p where p.id in (select m.personId from MembershipEntity m"
+                        + " where m.courseId = ?1 and m.role = ?2) order by p.name, p.id",
+                courseId,
+                as);
+    }
+}

@@ -1,0 +1,20 @@
+package org.ripewood.people;
+
+import io.vertx.ext.web.RoutingContext;
+import org.jspecify.annotations.Nullable;
+
+/** Which words the sign-in page shows after a failure. */
+final class SignInPage {
+
+    /** The form mechanism knows one error page only; this is the other. */
+    private static final String PAUSED = "/sign-in?wrong=paused";
+
+    private SignInPage() {}
+
+    static void showPause(@Nullable RoutingContext context) {
+        if (context != null) {
+            context.addHeadersEndHandler(
+                    done -> context.response().headers().set("Location", PAUSED));
+        }
+    }
+}
