@@ -97,11 +97,6 @@ public class People {
         book.join(courseId, personId, as);
     }
 
-    /** Everybody at the school, by name; registrars only. */
-    public Paged<Person> everybody(Actor actor, PageRequest page) {
-        throw new IllegalStateException("to be built");
-    }
-
     /** Courses the actor teaches or attends; a registrar sees all. Newest first. */
     public List<Course> courses(Actor actor) {
         return courses.inReach(actor).stream().map(CourseEntity::toRecord).toList();
