@@ -1,6 +1,5 @@
 package org.ripewood.api;
 
-import io.quarkus.smallrye.openapi.OpenApiFilter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +18,6 @@ import org.eclipse.microprofile.openapi.models.responses.APIResponse;
  * forgotten. Problems have the members of RFC 9457 and two of ours: {@code maybe} and {@code
  * faults}.
  */
-@OpenApiFilter(stages = OpenApiFilter.RunStage.BUILD)
 public class ProblemResponses implements OASFilter {
 
     private static final String PROBLEM = "Problem";
