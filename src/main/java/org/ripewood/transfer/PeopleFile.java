@@ -1,0 +1,99 @@
+package org.ripewood.transfer;
+
+import java.util.EnumSet;
+import java.util.Locale;
+import java.util.Set;
+import org.ripewood.assess.NewSkillJudgement;
+import org.ripewood.people.NewPerson;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Role;
+
+/** Reads {@code people.yaml}: persons, and the skills they have shown. */
+final class PeopleFile {
+
+    /**
+     * An import fills an empty school, in which nobody is registrar yet; whoever starts the service
+     * stands in for one. No person has this id.
+     */
+    private static final Actor FOUNDER = new Actor(0, Set.of(Role.REGISTRAR));
+
+    private final Rooms rooms;
+    private final Script persons;
+    private final Script skills;
+    private final SignInSheet sheet;
+
+    /**
+     * @param skills apart, because a student's teacher is known only with the courses
+     * @param sheet makes the passwords
+     */
+    PeopleFile(Rooms rooms, Script persons, Script skills, SignInSheet sheet) {
+        this.rooms = rooms;
+        this.persons = persons;
+        this.skills = skills;
+        this.sheet = sheet;
+    }
+
+    void read(Entry file, Page page) {
+        for (var entry : file.entries("people")) {
+            readPerson(entry, page);
+        }
+        file.close();
+    }
+
+    private void readPerson(Entry entry, Page page) {
+        var login = entry.text("login");
+        var person = persons.codes().declare(Ref.person(login), entry, "login");
+        var name = entry.text("name");
+        var roles = roles(entry);
+        if (entry.flag("welcome")) {
+            sheet.welcome(name, login, roles);
+        }
+        for (var skill : entry.entries("skills")) {
+            readSkill(skill, person);
+        }
+        persons.add(
+                entry,
+                page.loadingDay(),
+                register -> {
+                    var input =
+                            rooms.checked(
+                                    new NewPerson(name, login, sheet.passwordOf(login), roles));
+                    var entered = rooms.people.enter(FOUNDER, input);
+                    register.put(person, new Actor(entered.id(), entered.roles()));
+                });
+    }
+
+    private static Set<Role> roles(Entry entry) {
+        var roles = EnumSet.noneOf(Role.class);
+        for (var cell : entry.texts("roles")) {
+            try {
+                roles.add(Role.valueOf(cell.text()));
+            } catch (IllegalArgumentException e) {
+                entry.fault(
+                        "roles",
+                        "expected STUDENT, INSTRUCTOR or REGISTRAR, found \"%s\"%s"
+                                .formatted(
+                                        cell.text(),
+                                        cell.text().toUpperCase(Locale.ROOT).equals(cell.text())
+                                                ? ""
+                                                : ". Maybe in capitals."));
+            }
+        }
+        return roles;
+    }
+
+    private void readSkill(Entry entry, Ref student) {
+        var by = skills.by(entry);
+        var day = entry.day("day");
+        var lesson = entry.text("lesson");
+        var shown = entry.flag("shown");
+        var note = entry.textOrNull("note");
+        skills.add(
+                entry,
+                day,
+                register -> {
+                    var input = rooms.checked(new NewSkillJudgement(lesson, shown, day, note));
+                    rooms.assessments.judge(register.actor(by), register.id(student), input);
+                });
+    }
+}

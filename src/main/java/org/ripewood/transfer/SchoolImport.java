@@ -1,0 +1,127 @@
+package org.ripewood.transfer;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import org.ripewood.platform.Problem;
+import org.ripewood.platform.Refused;
+import org.ripewood.platform.Suggestion;
+import org.ripewood.platform.Today;
+
+/** Brings a school in from its files: all of it, or nothing and a list of what is wrong. */
+@ApplicationScoped
+class SchoolImport {
+
+    private static final String PEOPLE = "people.yaml";
+    private static final String SITES = "sites.yaml";
+    private static final String COURSES = "courses.yaml";
+    private static final String SESSIONS = "sessions.yaml";
+    private static final Set<String> FILES = Set.of(PEOPLE, SITES, COURSES, SESSIONS);
+
+    private final Rooms rooms;
+    private final Today today;
+
+    SchoolImport(Rooms rooms, Today today) {
+        this.rooms = rooms;
+        this.today = today;
+    }
+
+    /**
+     * Enters a school in one transaction.
+     *
+     * @param loadingDay the day offsets count from, and the last day anything is entered as of
+     * @param sheet makes the passwords and keeps how to sign in
+     * @param beforeItStays called when everything is entered; what it throws undoes all of it
+     * @throws FaultyFiles with every fault of every file; nothing is entered then
+     */
+    @Transactional
+    void load(SchoolFiles files, LocalDate loadingDay, SignInSheet sheet, Runnable beforeItStays) {
+        var faults = new Faults();
+        var deeds = read(files, loadingDay, sheet, faults);
+        today.asOf(loadingDay, () -> enter(deeds, loadingDay, faults));
+        faults.throwIfAny();
+        beforeItStays.run();
+    }
+
+    private List<Deed> read(
+            SchoolFiles files, LocalDate loadingDay, SignInSheet sheet, Faults faults) {
+        var codes = new Codes();
+        var script = new Script(codes);
+        var skills = new Script(codes);
+        var people = new PeopleFile(rooms, script, skills, sheet);
+        open(files, PEOPLE, loadingDay, faults, page -> file -> people.read(file, page));
+        var sites = new SitesFile(rooms, script);
+        open(files, SITES, loadingDay, faults, page -> file -> sites.read(file, page));
+        var courses = new CoursesFile(rooms, script);
+        open(files, COURSES, loadingDay, faults, page -> file -> courses.read(file, page));
+        script.addByDay(skills);
+        for (var name : files.texts().keySet().stream().sorted().toList()) {
+            if (name.startsWith(SchoolFiles.TREES)) {
+                var tree = new Script(codes);
+                open(
+                        files,
+                        name,
+                        loadingDay,
+                        faults,
+                        page -> file -> new TreeFile(rooms, tree, page).read(file));
+                script.addByDay(tree);
+            } else if (!FILES.contains(name)) {
+                faults.add(
+                        new FileFault(
+                                name,
+                                0,
+                                "no such file is expected here." + Suggestion.maybe(FILES, name)));
+            }
+        }
+        var sessions = new SessionsFile(rooms, script);
+        open(files, SESSIONS, loadingDay, faults, page -> file -> sessions.read(file, page));
+        codes.check(faults);
+        return script.deeds();
+    }
+
+    private static void open(
+            SchoolFiles files,
+            String name,
+            LocalDate loadingDay,
+            Faults faults,
+            Function<Page, Consumer<Entry>> reader) {
+        var page = new Page(name, loadingDay, faults);
+        var text = files.texts().get(name);
+        if (text == null) {
+            page.fault(0, "the file is missing");
+            return;
+        }
+        var file = page.open(text);
+        if (file != null) {
+            reader.apply(page).accept(file);
+        }
+    }
+
+    private void enter(List<Deed> deeds, LocalDate loadingDay, Faults faults) {
+        var register = new Register();
+        for (var deed : deeds) {
+            var day = deed.day().isBefore(loadingDay) ? deed.day() : loadingDay;
+            try {
+                today.asOf(day, () -> deed.task().enter(register));
+            } catch (Register.NotEntered alreadyTold) {
+                // What it stands on is among the faults.
+            } catch (Refused e) {
+                tell(e.problem(), deed.place(), faults);
+            }
+        }
+    }
+
+    private static void tell(Problem problem, Place place, Faults faults) {
+        for (var fault : problem.faults()) {
+            faults.add(place.fault(fault.field(), fault.field() + ": " + fault.message()));
+        }
+        if (problem.faults().isEmpty()) {
+            var maybe = problem.maybe() == null ? "" : " " + problem.maybe();
+            faults.add(place.fault("", problem.detail() + maybe));
+        }
+    }
+}

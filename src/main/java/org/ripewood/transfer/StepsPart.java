@@ -1,0 +1,129 @@
+package org.ripewood.transfer;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.ripewood.standing.NewAssignment;
+import org.ripewood.standing.NewReport;
+
+/** Reads the part {@code steps} of a tree's file: each step with all that happened to it. */
+final class StepsPart {
+
+    /** What may happen to a step. */
+    private static final String DEEDS = "assign, report, send_back, sign_off or withdraw";
+
+    private final Rooms rooms;
+    private final Script script;
+    private final Ref tree;
+
+    StepsPart(Rooms rooms, Script script, Ref tree) {
+        this.rooms = rooms;
+        this.script = script;
+        this.tree = tree;
+    }
+
+    void read(Entry entry) {
+        var technique = WorkPart.technique(rooms, entry);
+        var events = entry.entries("events");
+        entry.close();
+        if (technique == null || !entry.sound()) {
+            return;
+        }
+        var step = tree.part(Ref.Kind.STEP, "line " + entry.place().line());
+        for (var event : events) {
+            readEvent(event, step, technique.code());
+        }
+    }
+
+    private void readEvent(Entry event, Ref step, String technique) {
+        var did = event.text("did");
+        switch (did) {
+            case "assign" -> readAssign(event, step, technique);
+            case "report" -> readReport(event, step);
+            case "send_back", "sign_off", "withdraw" -> readJudgement(event, step, did);
+            default -> event.fault("did", "did must be %s, found \"%s\"".formatted(DEEDS, did));
+        }
+    }
+
+    private void readAssign(Entry event, Ref step, String technique) {
+        var by = script.by(event);
+        var day = event.day("day");
+        var input =
+                new NewAssignment(
+                        technique,
+                        event.dayOrNull("from"),
+                        event.dayOrNull("until"),
+                        event.textOrNull("note"),
+                        texts(event.table("waivers")));
+        script.add(
+                event,
+                day,
+                register ->
+                        register.put(
+                                step,
+                                rooms.standings.assign(
+                                        register.actor(by),
+                                        register.id(tree),
+                                        rooms.checked(input))));
+    }
+
+    private void readReport(Entry event, Ref step) {
+        var by = script.by(event);
+        var day = event.day("day");
+        var input =
+                new NewReport(
+                        event.day("doneOn"),
+                        event.text("evidence"),
+                        event.numberOrNull("foliagePercent"),
+                        event.numberOrNull("rootPercent"),
+                        event.textOrNull("woundPlace"),
+                        event.numberOrNull("woundWidthMm"),
+                        event.numberOrNull("woundLengthMm"),
+                        event.textOrNull("containerKind"),
+                        event.textOrNull("containerDescription"),
+                        event.numberOrNull("containerLitres"));
+        script.add(
+                event,
+                day,
+                register -> {
+                    var known = register.step(step);
+                    register.put(
+                            step,
+                            rooms.standings.report(
+                                    register.actor(by),
+                                    known.id(),
+                                    known.version(),
+                                    rooms.checked(input)));
+                });
+    }
+
+    private void readJudgement(Entry event, Ref step, String did) {
+        var by = script.by(event);
+        var day = event.day("day");
+        var note = did.equals("sign_off") ? event.textOrNull("note") : event.text("note");
+        var words = note == null ? "" : note;
+        script.add(
+                event,
+                day,
+                register -> {
+                    var actor = register.actor(by);
+                    var known = register.step(step);
+                    var id = known.id();
+                    var version = known.version();
+                    register.put(
+                            step,
+                            switch (did) {
+                                case "sign_off" ->
+                                        rooms.standings.signOff(actor, id, version, note);
+                                case "send_back" ->
+                                        rooms.standings.sendBack(actor, id, version, words);
+                                default -> rooms.standings.withdraw(actor, id, version, words);
+                            });
+                });
+    }
+
+    private static Map<String, String> texts(Map<String, Cell> table) {
+        var texts = new HashMap<String, String>();
+        table.forEach((key, cell) -> texts.put(key, cell.text()));
+        return texts;
+    }
+}
