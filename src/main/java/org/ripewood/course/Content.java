@@ -1,5 +1,7 @@
 package org.ripewood.course;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.ripewood.core.progress.Fact;
@@ -23,6 +25,21 @@ public record Content(
         Map<String, Lesson> lessons,
         Map<String, Rubric> rubrics,
         Rulebook rulebook) {
+
+    public Content {
+        stages = List.copyOf(stages);
+        groups = inOrder(groups);
+        facts = inOrder(facts);
+        species = inOrder(species);
+        techniques = inOrder(techniques);
+        lessons = inOrder(lessons);
+        rubrics = inOrder(rubrics);
+    }
+
+    /** A copy nobody can change, in the same order. */
+    private static <K, V> Map<K, V> inOrder(Map<K, V> map) {
+        return Collections.unmodifiableMap(new LinkedHashMap<>(map));
+    }
 
     public Technique technique(String code) {
         var technique = techniques.get(code);

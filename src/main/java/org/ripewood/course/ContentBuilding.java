@@ -1,0 +1,149 @@
+package org.ripewood.course;
+
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
+import org.ripewood.core.progress.Fact;
+import org.ripewood.core.progress.Rulebook;
+
+/** Makes content of files that were found faultless. */
+final class ContentBuilding {
+
+    private final Shelf shelf;
+    private final UnaryOperator<String> html;
+
+    ContentBuilding(Shelf shelf, UnaryOperator<String> html) {
+        this.shelf = shelf;
+        this.html = html;
+    }
+
+    Content build(String revision) {
+        var stages = stages();
+        var stageOrders = new LinkedHashMap<String, Integer>();
+        stages.forEach(stage -> stageOrders.put(stage.code(), stage.order()));
+        var species = each(ContentKind.SPECIES, SpeciesBuilding::species);
+        var techniques = techniques(stageOrders);
+        return new Content(
+                revision,
+                stages,
+                groups(),
+                facts(),
+                species,
+                techniques,
+                lessons(stageOrders),
+                each(ContentKind.RUBRIC, ContentBuilding::rubric),
+                Rulebook.compile(
+                        techniques.values().stream().map(Technique::rule).toList(),
+                        species.values().stream().map(Species::traits).toList()));
+    }
+
+    private List<Stage> stages() {
+        return shelf.entries(ContentKind.STAGES, "stages").stream()
+                .map(
+                        stage ->
+                                new Stage(
+                                        stage.requireText("code"),
+                                        stage.requireText("title"),
+                                        stage.requireInt("order"),
+                                        stage.requireText("aim"),
+                                        stage.requireText("ready")))
+                .sorted(Comparator.comparingInt(Stage::order))
+                .toList();
+    }
+
+    private Map<String, Group> groups() {
+        var groups = new LinkedHashMap<String, Group>();
+        for (var group : shelf.entries(ContentKind.GROUPS, "groups")) {
+            var code = group.requireText("code");
+            groups.put(
+                    code, new Group(code, group.requireText("title"), group.requireText("note")));
+        }
+        return groups;
+    }
+
+    private Map<Fact, FactText> facts() {
+        var facts = new EnumMap<Fact, FactText>(Fact.class);
+        for (var entry : shelf.entries(ContentKind.FACTS, "facts")) {
+            var code = entry.requireText("code");
+            facts.put(
+                    Fact.find(code).orElseThrow(),
+                    new FactText(
+                            code,
+                            entry.requireText("title"),
+                            entry.requireText("unit"),
+                            entry.requireText("how")));
+        }
+        return facts;
+    }
+
+    private Map<String, Technique> techniques(Map<String, Integer> stageOrders) {
+        var techniques = new LinkedHashMap<String, Technique>();
+        var documents = shelf.all(ContentKind.TECHNIQUE);
+        for (var code : TechniqueOrder.of(shelf).tellingOrder(stageOrders)) {
+            var document = documents.get(code);
+            if (document != null) {
+                techniques.put(code, TechniqueBuilding.technique(document.top(), stageOrders));
+            }
+        }
+        return techniques;
+    }
+
+    private Map<String, Lesson> lessons(Map<String, Integer> stageOrders) {
+        var lessons = new LinkedHashMap<String, Lesson>();
+        each(ContentKind.LESSON, this::lesson).values().stream()
+                .sorted(
+                        Comparator.<Lesson>comparingInt(
+                                        lesson -> stageOrders.getOrDefault(lesson.stage(), 0))
+                                .thenComparingInt(Lesson::order))
+                .forEach(lesson -> lessons.put(lesson.code(), lesson));
+        return lessons;
+    }
+
+    private Lesson lesson(Part lesson) {
+        var code = lesson.requireText("code");
+        return new Lesson(
+                code,
+                lesson.requireText("title"),
+                lesson.requireText("stage"),
+                lesson.requireInt("order"),
+                lesson.requireInt("minutes"),
+                lesson.texts("teaches"),
+                lesson.text("skill"),
+                lesson.requireText("source"),
+                html.apply(shelf.body(code).text()));
+    }
+
+    private static Rubric rubric(Part rubric) {
+        var feeds = rubric.at("feeds");
+        var fact = FactCheck.fact(feeds);
+        return new Rubric(
+                rubric.requireText("code"),
+                rubric.requireText("title"),
+                Rubric.Subject.valueOf(rubric.requireText("subject").toUpperCase(Locale.ROOT)),
+                rubric.requireText("question"),
+                rubric.each("levels").stream()
+                        .map(
+                                level ->
+                                        new Rubric.Level(
+                                                level.requireInt("level"),
+                                                level.requireText("word"),
+                                                level.requireText("description")))
+                        .toList(),
+                fact == null
+                        ? null
+                        : new Rubric.Feeds(
+                                fact, feeds.each("perLevel").stream().map(Part::number).toList()),
+                rubric.requireText("source"));
+    }
+
+    private <T> Map<String, T> each(ContentKind kind, Function<Part, T> make) {
+        var made = new LinkedHashMap<String, T>();
+        shelf.all(kind).forEach((code, document) -> made.put(code, make.apply(document.top())));
+        return made;
+    }
+}

@@ -1,0 +1,132 @@
+package org.ripewood.course;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.ripewood.core.progress.Fact;
+
+/** Holds the content files against each other, where a schema sees only one of them. */
+final class CrossReferences {
+
+    private final Shelf shelf;
+    private final Faults faults;
+
+    CrossReferences(Shelf shelf, Faults faults) {
+        this.shelf = shelf;
+        this.faults = faults;
+    }
+
+    void check() {
+        checkCodesOnce(ContentKind.GROUPS, "groups");
+        checkCodesOnce(ContentKind.STAGES, "stages");
+        checkCodesOnce(ContentKind.FACTS, "facts");
+        checkStageOrder();
+        checkFacts();
+        checkFileNames();
+        var species = new Codes("species", shelf.codes(ContentKind.SPECIES));
+        var techniques = new Codes("technique", shelf.codes(ContentKind.TECHNIQUE));
+        var speciesCheck = new SpeciesCheck(faults);
+        shelf.all(ContentKind.SPECIES).values().forEach(one -> speciesCheck.check(one.top()));
+        var techniqueCheck = new TechniqueCheck(shelf, species, techniques, faults);
+        shelf.all(ContentKind.TECHNIQUE).values().forEach(one -> techniqueCheck.check(one.top()));
+        TechniqueOrder.of(shelf).refuseCircles(faults);
+        new LessonCheck(shelf, techniques, faults).check();
+        var rubricCheck = new RubricCheck(faults);
+        shelf.all(ContentKind.RUBRIC).values().forEach(one -> rubricCheck.check(one.top()));
+    }
+
+    private void checkCodesOnce(ContentKind kind, String list) {
+        var seen = new HashSet<String>();
+        for (var entry : shelf.entries(kind, list)) {
+            var code = entry.text("code");
+            if (code != null && !seen.add(code)) {
+                faults.add(
+                        entry.at("code"), "\"%s\" a second time".formatted(code), "each code once");
+            }
+        }
+    }
+
+    private void checkStageOrder() {
+        var seen = new HashSet<Double>();
+        for (var stage : shelf.entries(ContentKind.STAGES, "stages")) {
+            var order = stage.number("order");
+            if (!Double.isNaN(order) && !seen.add(order)) {
+                faults.add(
+                        stage.at("order"),
+                        "%.0f a second time".formatted(order),
+                        "each stage in a place of its own");
+            }
+        }
+    }
+
+    private void checkFacts() {
+        var told = new HashSet<Fact>();
+        for (var entry : shelf.entries(ContentKind.FACTS, "facts")) {
+            Fact.find(String.valueOf(entry.text("code")))
+                    .ifPresent(
+                            fact -> {
+                                told.add(fact);
+                                checkUnit(entry.at("unit"), fact);
+                            });
+        }
+        var untold = new ArrayList<String>();
+        for (var fact : Fact.values()) {
+            if (!told.contains(fact)) {
+                untold.add(fact.code());
+            }
+        }
+        if (!untold.isEmpty() && shelf.codes(ContentKind.FACTS).size() == 1) {
+            faults.add(
+                    ContentKind.FACTS.pattern(),
+                    0,
+                    "no text for " + String.join(", ", untold),
+                    "one text for each fact");
+        }
+    }
+
+    private void checkUnit(Part unit, Fact fact) {
+        var found = unit.text();
+        if (found != null && !found.equals(fact.unit())) {
+            faults.add(
+                    unit,
+                    "\"%s\"".formatted(found),
+                    "\"%s\", in which the rules reckon".formatted(fact.unit()));
+        }
+    }
+
+    private void checkFileNames() {
+        for (var kind : ContentKind.values()) {
+            if (!kind.single()) {
+                shelf.all(kind).forEach((name, one) -> checkFileName(name, one.top().at("code")));
+            }
+        }
+    }
+
+    private void checkFileName(String name, Part code) {
+        var found = code.text();
+        if (found != null && !found.equals(name)) {
+            faults.add(
+                    code,
+                    "\"%s\"".formatted(found),
+                    "\"%s\", as the file is called".formatted(name));
+        }
+    }
+
+    /** The groups a species belongs to, its habit among them. */
+    static Set<String> groupsOf(Part species) {
+        var groups = new HashSet<String>(species.texts("groups"));
+        var habit = species.text("habit");
+        if (habit != null) {
+            groups.add(habit);
+        }
+        return groups;
+    }
+
+    /** Whether groups and species named by a rule hold a species. */
+    static boolean hold(Part rule, String code, Collection<String> groups) {
+        List<String> wanted = rule.texts("groups");
+        return rule.texts("species").contains(code) || wanted.stream().anyMatch(groups::contains);
+    }
+}

@@ -1,0 +1,71 @@
+package org.ripewood.course;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What the schema cannot say of a lesson: its place, what it teaches, and its sections. */
+final class LessonCheck {
+
+    /** The sections of every lesson, in this order. */
+    static final List<String> SECTIONS =
+            List.of("## What", "## Why", "## How", "## How to tell", "## Mistakes", "## Cautions");
+
+    private final Shelf shelf;
+    private final Codes techniques;
+    private final Faults faults;
+    private final Map<String, String> places = new HashMap<>();
+
+    LessonCheck(Shelf shelf, Codes techniques, Faults faults) {
+        this.shelf = shelf;
+        this.techniques = techniques;
+        this.faults = faults;
+    }
+
+    void check() {
+        shelf.all(ContentKind.LESSON)
+                .forEach(
+                        (code, document) -> {
+                            var lesson = document.top();
+                            lesson.each("teaches").forEach(one -> techniques.check(one, faults));
+                            checkPlace(code, lesson);
+                            checkSections(document.file(), shelf.body(code));
+                        });
+    }
+
+    private void checkPlace(String code, Part lesson) {
+        var place = "%s in %s".formatted(lesson.at("order").value(), lesson.text("stage"));
+        var other = places.putIfAbsent(place, code);
+        if (other != null && lesson.has("order") && lesson.has("stage")) {
+            faults.add(
+                    lesson.at("order"),
+                    "place %s, where %s is".formatted(place, other),
+                    "a place of its own");
+        }
+    }
+
+    private void checkSections(String file, Shelf.Body body) {
+        var line = body.firstLine() - 1;
+        var next = 0;
+        for (var text : body.text().lines().toList()) {
+            line++;
+            if (!text.startsWith("#")) {
+                continue;
+            }
+            if (next == SECTIONS.size() || !text.strip().equals(SECTIONS.get(next))) {
+                faults.add(file, line, "\"%s\"".formatted(text.strip()), wanted(next));
+                return;
+            }
+            next++;
+        }
+        if (next < SECTIONS.size()) {
+            faults.add(file, Math.max(0, line), "the end of the text", wanted(next));
+        }
+    }
+
+    private static String wanted(int next) {
+        return next == SECTIONS.size()
+                ? "no further section"
+                : "the section \"%s\"".formatted(SECTIONS.get(next));
+    }
+}

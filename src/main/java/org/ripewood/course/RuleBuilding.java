@@ -1,0 +1,97 @@
+package org.ripewood.course;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import org.ripewood.core.progress.Condition;
+import org.ripewood.core.progress.Criterion;
+import org.ripewood.core.progress.Fact;
+import org.ripewood.core.progress.Requirement;
+import org.ripewood.core.progress.SeasonRule;
+import org.ripewood.core.progress.Strength;
+import org.ripewood.core.season.StageRange;
+
+/** Makes conditions, criteria and seasons of what a technique's file says. */
+final class RuleBuilding {
+
+    private RuleBuilding() {}
+
+    static Condition condition(Part condition) {
+        if (condition.has("all")) {
+            return new Condition.All(conditions(condition.each("all")));
+        }
+        if (condition.has("any")) {
+            return new Condition.Any(conditions(condition.each("any")));
+        }
+        if (condition.has("not")) {
+            return new Condition.Not(condition(condition.at("not")));
+        }
+        return new Condition.Test(fact(condition), requirement(condition));
+    }
+
+    private static List<Condition> conditions(List<Part> parts) {
+        return parts.stream().map(RuleBuilding::condition).toList();
+    }
+
+    static Criterion criterion(Part criterion) {
+        var fresh = criterion.at("fresh");
+        return new Criterion(
+                fact(criterion),
+                requirement(criterion),
+                fresh.isThere() ? (Integer) fresh.value().intValue() : null,
+                "must".equals(criterion.text("strength")) ? Strength.MUST : Strength.SHOULD,
+                "instructor".equals(criterion.text("eye")),
+                criterion.each("overrides").stream().map(RuleBuilding::variant).toList(),
+                criterion.requireText("why"));
+    }
+
+    private static Criterion.Variant variant(Part override) {
+        return new Criterion.Variant(
+                Set.copyOf(override.texts("species")),
+                Set.copyOf(override.texts("groups")),
+                requirement(override));
+    }
+
+    private static Requirement requirement(Part test) {
+        if (test.has("atLeast")) {
+            return new Requirement.AtLeast(test.number("atLeast"));
+        }
+        if (test.has("atMost")) {
+            return new Requirement.AtMost(test.number("atMost"));
+        }
+        if (test.has("oneOf")) {
+            return new Requirement.OneOf(Set.copyOf(test.texts("oneOf")));
+        }
+        return new Requirement.Is(Objects.requireNonNull(FactCheck.value(test.at("is"))));
+    }
+
+    static SeasonRule season(Part season) {
+        return new SeasonRule(
+                season.each("windows").stream()
+                        .map(
+                                line ->
+                                        new SeasonRule.Window(
+                                                Set.of(),
+                                                Set.copyOf(line.texts("groups")),
+                                                stages(line)))
+                        .toList(),
+                season.each("avoid").stream()
+                        .map(
+                                line ->
+                                        new SeasonRule.Avoid(
+                                                Set.of(),
+                                                Set.copyOf(line.texts("groups")),
+                                                stages(line),
+                                                line.requireText("why")))
+                        .toList(),
+                season.requireText("why"));
+    }
+
+    private static List<StageRange> stages(Part line) {
+        return line.texts("stages").stream().map(StageRange::parse).toList();
+    }
+
+    private static Fact fact(Part test) {
+        return Fact.find(test.requireText("fact")).orElseThrow();
+    }
+}

@@ -1,0 +1,100 @@
+package org.ripewood.course;
+
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.core.progress.DoseRule;
+import org.ripewood.core.progress.Fact;
+import org.ripewood.core.progress.TechniqueRule;
+import org.ripewood.core.progress.Value;
+
+/** Makes a technique of its file. */
+final class TechniqueBuilding {
+
+    private TechniqueBuilding() {}
+
+    static Technique technique(Part technique, Map<String, Integer> stageOrders) {
+        var stage = technique.requireText("stage");
+        var minutes = technique.at("minutes");
+        return new Technique(
+                rule(technique, stageOrders.getOrDefault(stage, 0)),
+                technique.requireText("title"),
+                stage,
+                technique.requireText("summary"),
+                technique.requireText("teaching"),
+                technique.texts("lessons"),
+                technique.text("startsClock"),
+                minutes.requireInt("student"),
+                minutes.requireInt("instructor"),
+                technique.at("irreversible").value().booleanValue(),
+                technique.texts("asks").stream().map(TechniqueBuilding::ask).toList(),
+                technique.each("effects").stream().map(TechniqueBuilding::effect).toList(),
+                technique.texts("tools"),
+                technique.texts("materials"),
+                technique.each("hazards").stream().map(TechniqueBuilding::hazard).toList(),
+                technique.each("aftercare").stream().map(TechniqueBuilding::aftercare).toList(),
+                technique.texts("evidence"),
+                technique.requireText("source"));
+    }
+
+    private static TechniqueRule rule(Part technique, int stageOrder) {
+        var appliesTo = technique.at("appliesTo");
+        var needed = technique.at("neededWhen");
+        var repeat = technique.at("repeat");
+        return new TechniqueRule(
+                technique.requireText("code"),
+                stageOrder,
+                Set.copyOf(appliesTo.texts("species")),
+                Set.copyOf(appliesTo.texts("groups")),
+                needed.isThere() ? RuleBuilding.condition(needed) : null,
+                repeat.isThere() ? (Integer) repeat.requireInt("afterDays") : null,
+                technique.texts("after"),
+                technique.each("criteria").stream().map(RuleBuilding::criterion).toList(),
+                RuleBuilding.season(technique.at("season")),
+                technique.number("stress"),
+                technique.requireInt("recoveryDays"),
+                technique.requireInt("quietDaysBefore"),
+                dose(technique.at("dose")),
+                technique.text("skillLesson"));
+    }
+
+    private static @Nullable DoseRule dose(Part dose) {
+        if (!dose.isThere()) {
+            return null;
+        }
+        var kind =
+                dose.requireText("kind").equals("root")
+                        ? DoseRule.Kind.ROOT
+                        : DoseRule.Kind.FOLIAGE;
+        return new DoseRule(kind, dose.number("typical"), dose.number("limit"));
+    }
+
+    private static Technique.Ask ask(String text) {
+        return Arrays.stream(Technique.Ask.values())
+                .filter(ask -> ask.name().replace("_", "").equalsIgnoreCase(text))
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("nothing to ask called " + text));
+    }
+
+    private static Technique.Effect effect(Part effect) {
+        var fact = Fact.find(effect.requireText("fact")).orElseThrow();
+        Value value = FactCheck.value(effect.at(effect.has("is") ? "is" : "value"));
+        return new Technique.Effect(fact, Objects.requireNonNull(value));
+    }
+
+    private static Technique.Hazard hazard(Part hazard) {
+        return new Technique.Hazard(
+                hazard.requireText("signal"),
+                hazard.requireText("hazard"),
+                hazard.requireText("avoid"));
+    }
+
+    private static Technique.Aftercare aftercare(Part aftercare) {
+        return new Technique.Aftercare(
+                aftercare.requireText("task"),
+                aftercare.requireInt("fromDay"),
+                aftercare.requireInt("days"));
+    }
+}

@@ -1,0 +1,133 @@
+package org.ripewood.course;
+
+import java.util.HashSet;
+import java.util.List;
+
+/** What the schema cannot say of a technique. */
+final class TechniqueCheck {
+
+    private final Shelf shelf;
+    private final Codes species;
+    private final Codes techniques;
+    private final Codes lessons;
+    private final FactCheck facts;
+    private final SeasonCheck seasons;
+    private final Faults faults;
+
+    TechniqueCheck(Shelf shelf, Codes species, Codes techniques, Faults faults) {
+        this.shelf = shelf;
+        this.species = species;
+        this.techniques = techniques;
+        this.lessons = new Codes("lesson", shelf.codes(ContentKind.LESSON));
+        this.facts = new FactCheck(faults);
+        this.seasons = new SeasonCheck(shelf, faults);
+        this.faults = faults;
+    }
+
+    void check(Part technique) {
+        technique.each("lessons").forEach(lesson -> lessons.check(lesson, faults));
+        technique.each("after").forEach(before -> techniques.check(before, faults));
+        technique.at("appliesTo").each("species").forEach(one -> species.check(one, faults));
+        checkSkill(technique);
+        facts.checkCondition(technique.at("neededWhen"));
+        checkCriteria(technique.each("criteria"));
+        seasons.check(technique);
+        checkLoad(technique);
+        checkDose(technique);
+        technique.each("effects").forEach(this::checkEffect);
+    }
+
+    private void checkSkill(Part technique) {
+        var skill = technique.at("skillLesson");
+        lessons.check(skill, faults);
+        var lesson = shelf.all(ContentKind.LESSON).get(String.valueOf(skill.text()));
+        if (lesson != null && !lesson.top().has("skill")) {
+            faults.add(
+                    skill,
+                    "\"%s\", a lesson without a skill".formatted(skill.text()),
+                    "a lesson that says what the student shows");
+        }
+    }
+
+    private void checkCriteria(List<Part> criteria) {
+        var seen = new HashSet<String>();
+        for (var criterion : criteria) {
+            facts.checkTest(criterion);
+            criterion.each("overrides").forEach(other -> checkOverride(criterion, other));
+            var comparisons = FactCheck.COMPARISONS.stream().filter(criterion::has).toList();
+            var fact = criterion.text("fact");
+            if (fact != null && !seen.add(fact + comparisons)) {
+                faults.add(
+                        criterion,
+                        "%s with %s a second time".formatted(fact, String.join(", ", comparisons)),
+                        "each fact with each comparison once");
+            }
+        }
+    }
+
+    private void checkOverride(Part criterion, Part override) {
+        override.each("species").forEach(one -> species.check(one, faults));
+        var fact = FactCheck.fact(criterion);
+        if (fact != null) {
+            facts.checkComparisons(fact, override);
+        }
+        for (var comparison : FactCheck.COMPARISONS) {
+            if (override.has(comparison) && !criterion.has(comparison)) {
+                faults.add(
+                        override.at(comparison),
+                        comparison,
+                        "the comparison of the criterion it stands for");
+            }
+        }
+    }
+
+    private void checkLoad(Part technique) {
+        var stress = technique.number("stress");
+        var days = technique.number("recoveryDays");
+        if ((stress == 0 && days > 0) || (stress > 0 && days == 0)) {
+            faults.add(
+                    technique.at("recoveryDays"),
+                    "stress %.0f over %.0f days".formatted(stress, days),
+                    "stress and days of recovery both 0, or neither");
+        }
+    }
+
+    private void checkDose(Part technique) {
+        var dose = technique.at("dose");
+        if (dose.number("typical") > dose.number("limit")) {
+            faults.add(
+                    dose.at("typical"),
+                    dose.at("typical").value().toString(),
+                    "at most the limit, " + dose.at("limit").value());
+        }
+        var asks = technique.texts("asks");
+        for (var kind : List.of("foliage", "root")) {
+            var asked = asks.contains(kind + "Share");
+            var taken = kind.equals(dose.text("kind"));
+            if (asked != taken) {
+                faults.add(
+                        technique.at("asks"),
+                        asked ? kind + "Share without a dose" : "no %sShare".formatted(kind),
+                        "a report that states the share when the work takes one");
+            }
+        }
+    }
+
+    private void checkEffect(Part effect) {
+        var fact = FactCheck.fact(effect);
+        if (fact == null) {
+            return;
+        }
+        if (fact.derived()) {
+            faults.add(
+                    effect.at("fact"),
+                    "\"%s\", which is worked out from the record".formatted(fact.code()),
+                    "a fact that somebody records");
+        }
+        for (var name : List.of("is", "value")) {
+            if (effect.has(name)) {
+                facts.checkValue(fact, effect.at(name));
+            }
+        }
+    }
+}
