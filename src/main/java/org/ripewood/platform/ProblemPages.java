@@ -4,7 +4,7 @@ import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 
 /** The page that tells a person what was refused and why. */
-@CheckedTemplate
+@CheckedTemplate(basePath = "ProblemPages")
 final class ProblemPages {
 
     private ProblemPages() {}

@@ -1,0 +1,54 @@
+package org.ripewood.print;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import io.quarkus.security.Authenticated;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import org.ripewood.people.People;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.Today;
+import org.ripewood.standing.Checklist;
+import org.ripewood.standing.Standings;
+import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
+
+/** A tree's checklist on paper, with boxes to tick and lines to write on. */
+@Path("/trees/{id: \\d{1,18}}/checklist/print")
+@Authenticated
+class ChecklistPaperPages {
+
+    @CheckedTemplate
+    static class Templates {
+        static native TemplateInstance checklist(Tree tree, String keeper, Checklist list);
+    }
+
+    private final CurrentUser user;
+    private final People people;
+    private final Trees trees;
+    private final Standings standings;
+    private final Today today;
+
+    ChecklistPaperPages(
+            CurrentUser user, People people, Trees trees, Standings standings, Today today) {
+        this.user = user;
+        this.people = people;
+        this.trees = trees;
+        this.standings = standings;
+        this.today = today;
+    }
+
+    @GET
+    @Produces(MediaType.TEXT_HTML)
+    String checklist(long id) {
+        var actor = user.actor();
+        var tree = trees.get(actor, id);
+        return Templates.checklist(
+                        tree,
+                        people.get(tree.keeperId()).name(),
+                        standings.checklist(actor, id, today.date()))
+                .render();
+    }
+}

@@ -1,0 +1,47 @@
+package org.ripewood.web;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import io.quarkus.security.Authenticated;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.Response;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.Today;
+import org.ripewood.standing.Checklist;
+import org.ripewood.standing.Standings;
+import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
+
+/** A tree's checklist: care, what to do now, what to measure, what waits and why, what is done. */
+@Path("/trees/{id: \\d{1,18}}/checklist")
+@Authenticated
+class ChecklistPages {
+
+    @CheckedTemplate
+    static class Templates {
+        static native TemplateInstance checklist(Tree tree, Checklist list, Typed fresh);
+    }
+
+    private final CurrentUser user;
+    private final Trees trees;
+    private final Standings standings;
+    private final Today today;
+
+    ChecklistPages(CurrentUser user, Trees trees, Standings standings, Today today) {
+        this.user = user;
+        this.trees = trees;
+        this.standings = standings;
+        this.today = today;
+    }
+
+    @GET
+    Response checklist(long id) {
+        var actor = user.actor();
+        return Answer.page(
+                Templates.checklist(
+                        trees.get(actor, id),
+                        standings.checklist(actor, id, today.date()),
+                        Typed.fresh("report").with("doneOn", today.date())));
+    }
+}

@@ -1,0 +1,93 @@
+package org.ripewood.web;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import io.quarkus.security.Authenticated;
+import io.quarkus.security.identity.SecurityIdentity;
+import io.quarkus.vertx.http.runtime.security.FormAuthenticationMechanism;
+import jakarta.annotation.security.PermitAll;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.people.NewPerson;
+import org.ripewood.people.People;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.Inputs;
+import org.ripewood.platform.Role;
+
+/** The way in: sign-in, sign-out, and the first registrar of an empty school. */
+@Path("/")
+class FrontPages {
+
+    @CheckedTemplate
+    static class Templates {
+        static native TemplateInstance signIn(boolean wrong);
+
+        static native TemplateInstance setUp(Typed typed);
+    }
+
+    private final People people;
+    private final CurrentUser user;
+    private final Inputs inputs;
+    private final SecurityIdentity identity;
+
+    FrontPages(People people, CurrentUser user, Inputs inputs, SecurityIdentity identity) {
+        this.people = people;
+        this.user = user;
+        this.inputs = inputs;
+        this.identity = identity;
+    }
+
+    @GET
+    @PermitAll
+    Response door() {
+        return Answer.seeOther(user.signedIn() ? "/home" : people.empty() ? "/set-up" : "/sign-in");
+    }
+
+    @GET
+    @Path("sign-in")
+    @PermitAll
+    Response signIn(@QueryParam("wrong") @Nullable String wrong) {
+        return people.empty()
+                ? Answer.seeOther("/set-up")
+                : Answer.page(Templates.signIn(wrong != null));
+    }
+
+    @POST
+    @Path("sign-out")
+    @Authenticated
+    Response signOut() {
+        FormAuthenticationMechanism.logout(identity);
+        return Answer.seeOther("/sign-in");
+    }
+
+    @GET
+    @Path("set-up")
+    @PermitAll
+    Response setUp() {
+        return people.empty()
+                ? Answer.page(Templates.setUp(Typed.fresh("set-up")))
+                : Answer.seeOther("/sign-in");
+    }
+
+    @POST
+    @Path("set-up")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @PermitAll
+    Response setUp(MultivaluedMap<String, String> form) {
+        form.putSingle("roles", Role.REGISTRAR_NAME);
+        return Answer.to(
+                () -> {
+                    var code = form.getFirst("code");
+                    people.setUp(code == null ? "" : code, inputs.read(form, NewPerson.class));
+                    return "/sign-in";
+                },
+                problem -> Templates.setUp(Typed.refused("set-up", form, problem)));
+    }
+}

@@ -1,0 +1,145 @@
+package org.ripewood.web;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import io.quarkus.security.Authenticated;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.Response;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.course.CourseContent;
+import org.ripewood.people.Course;
+import org.ripewood.people.People;
+import org.ripewood.people.Person;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.PageRequest;
+import org.ripewood.platform.Paged;
+import org.ripewood.platform.Role;
+import org.ripewood.platform.Today;
+import org.ripewood.sessions.Session;
+import org.ripewood.sessions.Sessions;
+import org.ripewood.standing.Board;
+import org.ripewood.standing.Checklist;
+import org.ripewood.standing.Standings;
+import org.ripewood.standing.Waiting;
+import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
+
+/** Where everybody starts: what waits for them. */
+@Path("/home")
+@Authenticated
+class HomePages {
+
+    /** A course somebody teaches, with its counts; the counts are for its instructors. */
+    record CourseLine(Course course, @Nullable Board board) {}
+
+    record SessionLine(Session session, Course course) {}
+
+    record TreeLine(Tree tree, String species, Checklist checklist) {}
+
+    record Home(
+            String name,
+            boolean teaches,
+            boolean registrar,
+            @Nullable Paged<Waiting> waiting,
+            List<CourseLine> courses,
+            List<SessionLine> sessions,
+            Paged<Tree> ownTrees,
+            List<TreeLine> trees) {}
+
+    @CheckedTemplate
+    static class Templates {
+        static native TemplateInstance home(Home home);
+    }
+
+    private static final int MOST_COURSES = 12;
+    private static final int MOST_SESSIONS = 8;
+    private static final PageRequest FIRST = new PageRequest(0, 20);
+    private static final PageRequest COUNTS_ONLY = new PageRequest(0, 1);
+
+    private final CurrentUser user;
+    private final People people;
+    private final Trees trees;
+    private final Sessions sessions;
+    private final Standings standings;
+    private final CourseContent content;
+    private final Today today;
+
+    HomePages(
+            CurrentUser user,
+            People people,
+            Trees trees,
+            Sessions sessions,
+            Standings standings,
+            CourseContent content,
+            Today today) {
+        this.user = user;
+        this.people = people;
+        this.trees = trees;
+        this.sessions = sessions;
+        this.standings = standings;
+        this.content = content;
+        this.today = today;
+    }
+
+    @GET
+    Response home() {
+        var actor = user.actor();
+        var teaches = actor.is(Role.INSTRUCTOR);
+        var courses = people.courses(actor).stream().limit(MOST_COURSES).toList();
+        var own = trees.list(actor, actor.personId(), null, FIRST);
+        return Answer.page(
+                Templates.home(
+                        new Home(
+                                people.get(actor.personId()).name(),
+                                teaches,
+                                actor.is(Role.REGISTRAR),
+                                teaches ? standings.waitingSignOffs(actor, FIRST) : null,
+                                courses.stream().map(course -> line(actor, course)).toList(),
+                                ahead(actor, courses),
+                                own,
+                                own.items().stream().map(tree -> line(actor, tree)).toList())));
+    }
+
+    private CourseLine line(Actor actor, Course course) {
+        var counts =
+                mayCount(actor, course)
+                        ? standings.board(actor, course.id(), today.date(), null, COUNTS_ONLY)
+                        : null;
+        return new CourseLine(course, counts);
+    }
+
+    private boolean mayCount(Actor actor, Course course) {
+        return actor.is(Role.REGISTRAR)
+                || people.members(course.id(), Role.INSTRUCTOR).stream()
+                        .map(Person::id)
+                        .anyMatch(id -> Objects.equals(id, actor.personId()));
+    }
+
+    private List<SessionLine> ahead(Actor actor, List<Course> courses) {
+        return courses.stream()
+                .flatMap(course -> ahead(actor, course))
+                .sorted(
+                        Comparator.comparing((SessionLine line) -> line.session().heldOn())
+                                .thenComparing(line -> line.session().startsAt()))
+                .limit(MOST_SESSIONS)
+                .toList();
+    }
+
+    private Stream<SessionLine> ahead(Actor actor, Course course) {
+        return sessions.ofCourse(actor, course.id(), today.date()).stream()
+                .map(session -> new SessionLine(session, course));
+    }
+
+    private TreeLine line(Actor actor, Tree tree) {
+        return new TreeLine(
+                tree,
+                content.inForce().species(tree.species()).common(),
+                standings.checklist(actor, tree.id(), today.date()));
+    }
+}

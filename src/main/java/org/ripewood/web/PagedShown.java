@@ -1,0 +1,27 @@
+package org.ripewood.web;
+
+import io.quarkus.qute.TemplateExtension;
+import org.ripewood.platform.Paged;
+
+/** Where in a list a page lies, as people count. */
+@TemplateExtension
+final class PagedShown {
+
+    private PagedShown() {}
+
+    static long from(Paged<?> paged) {
+        return Math.min(paged.total(), (long) paged.page() * paged.size() + 1);
+    }
+
+    static long to(Paged<?> paged) {
+        return Math.min(paged.total(), (long) paged.page() * paged.size() + paged.items().size());
+    }
+
+    static int next(Paged<?> paged) {
+        return paged.page() + 1;
+    }
+
+    static int previous(Paged<?> paged) {
+        return paged.page() - 1;
+    }
+}

@@ -1,0 +1,127 @@
+package org.ripewood.web;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.DefaultValue;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+import org.ripewood.people.Course;
+import org.ripewood.people.NewCourse;
+import org.ripewood.people.NewPerson;
+import org.ripewood.people.People;
+import org.ripewood.people.Person;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.Inputs;
+import org.ripewood.platform.PageRequest;
+import org.ripewood.platform.Paged;
+import org.ripewood.platform.Role;
+
+/** The registrar's page: who is at the school, which courses there are, who belongs to them. */
+@Path("/people")
+@RolesAllowed(Role.REGISTRAR_NAME)
+class PeoplePages {
+
+    /** A course with everybody in it. */
+    record CourseMembers(Course course, List<Person> instructors, List<Person> students) {}
+
+    record Register(
+            Paged<Person> people, List<CourseMembers> courses, List<Role> roles, Typed typed) {
+
+        public Typed person() {
+            return typed.orFresh("person", Typed.fresh("person"));
+        }
+
+        public Typed course() {
+            return typed.orFresh("course", Typed.fresh("course"));
+        }
+
+        public Typed member() {
+            return typed.orFresh("member", Typed.fresh("member"));
+        }
+    }
+
+    @CheckedTemplate
+    static class Templates {
+        static native TemplateInstance people(Register register);
+    }
+
+    private static final int ROWS = 100;
+
+    private final CurrentUser user;
+    private final People people;
+    private final Inputs inputs;
+
+    PeoplePages(CurrentUser user, People people, Inputs inputs) {
+        this.user = user;
+        this.people = people;
+        this.inputs = inputs;
+    }
+
+    @GET
+    Response people(@QueryParam("page") @DefaultValue("0") int page) {
+        return Answer.page(page(page, Typed.fresh("none")));
+    }
+
+    @POST
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    Response enter(MultivaluedMap<String, String> form) {
+        return Answer.to(
+                () -> {
+                    people.enter(user.actor(), inputs.read(form, NewPerson.class));
+                    return "/people#everybody";
+                },
+                problem -> page(0, Typed.refused("person", form, problem)));
+    }
+
+    @POST
+    @Path("courses")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    Response openCourse(MultivaluedMap<String, String> form) {
+        return Answer.to(
+                () -> {
+                    people.openCourse(user.actor(), inputs.read(form, NewCourse.class));
+                    return "/people#courses";
+                },
+                problem -> page(0, Typed.refused("course", form, problem)));
+    }
+
+    @POST
+    @Path("members")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    Response join(MultivaluedMap<String, String> form) {
+        return Answer.to(
+                () -> {
+                    var joining = inputs.read(form, Joining.class);
+                    people.join(user.actor(), joining.courseId(), joining.personId(), joining.as());
+                    return "/people#courses";
+                },
+                problem -> page(0, Typed.refused("member", form, problem)));
+    }
+
+    private TemplateInstance page(int page, Typed typed) {
+        var actor = user.actor();
+        var courses =
+                people.courses(actor).stream()
+                        .map(
+                                course ->
+                                        new CourseMembers(
+                                                course,
+                                                people.members(course.id(), Role.INSTRUCTOR),
+                                                people.members(course.id(), Role.STUDENT)))
+                        .toList();
+        return Templates.people(
+                new Register(
+                        people.everybody(actor, new PageRequest(page, ROWS)),
+                        courses,
+                        List.of(Role.values()),
+                        typed));
+    }
+}

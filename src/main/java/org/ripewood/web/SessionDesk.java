@@ -1,0 +1,82 @@
+package org.ripewood.web;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.ripewood.course.CourseContent;
+import org.ripewood.people.People;
+import org.ripewood.people.Person;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Role;
+import org.ripewood.sessions.NewEnrolment;
+import org.ripewood.sessions.Session;
+import org.ripewood.sessions.Sessions;
+import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
+
+/** Lays out what the page of a session shows. */
+@ApplicationScoped
+class SessionDesk {
+
+    private final People people;
+    private final Trees trees;
+    private final Sessions sessions;
+    private final CourseContent content;
+
+    SessionDesk(People people, Trees trees, Sessions sessions, CourseContent content) {
+        this.people = people;
+        this.trees = trees;
+        this.sessions = sessions;
+        this.content = content;
+    }
+
+    SessionSheet lay(Actor actor, long sessionId, Typed typed) {
+        var session = sessions.get(actor, sessionId);
+        var code = session.lesson();
+        var ofCourse = trees(session);
+        var enrolled =
+                session.enrolments().stream()
+                        .map(Session.Enrolment::treeId)
+                        .collect(Collectors.toSet());
+        var runs = actor.is(Role.INSTRUCTOR) || actor.is(Role.REGISTRAR);
+        return new SessionSheet(
+                session,
+                people.getCourse(actor, session.courseId()),
+                code == null ? null : content.inForce().lessons().get(code),
+                people.names(everybody(session, ofCourse)),
+                ofCourse.stream()
+                        .filter(tree -> enrolled.contains(tree.id()))
+                        .collect(Collectors.toMap(Tree::id, Function.identity())),
+                runs
+                        ? ofCourse.stream().filter(tree -> !enrolled.contains(tree.id())).toList()
+                        : List.of(),
+                runs,
+                typed);
+    }
+
+    /** The keeper comes with the tree. */
+    NewEnrolment enrolment(Actor actor, TreeAtBench coming) {
+        var tree = trees.get(actor, coming.treeId());
+        return new NewEnrolment(tree.keeperId(), tree.id(), coming.bench());
+    }
+
+    private List<Tree> trees(Session session) {
+        var keepers =
+                people.members(session.courseId(), Role.STUDENT).stream()
+                        .map(Person::id)
+                        .collect(Collectors.toSet());
+        session.enrolments().forEach(enrolment -> keepers.add(enrolment.personId()));
+        return trees.ofKeepers(keepers).stream().sorted(Comparator.comparing(Tree::label)).toList();
+    }
+
+    private static Set<Long> everybody(Session session, List<Tree> ofCourse) {
+        var ids = new HashSet<>(session.instructorIds());
+        session.enrolments().forEach(enrolment -> ids.add(enrolment.personId()));
+        ofCourse.forEach(tree -> ids.add(tree.keeperId()));
+        return ids;
+    }
+}

@@ -1,0 +1,71 @@
+package org.ripewood.web;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import io.quarkus.security.Authenticated;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.Inputs;
+import org.ripewood.platform.Role;
+import org.ripewood.sessions.Sessions;
+
+/** A class date: who comes, with which tree, at which bench. */
+@Path("/sessions/{id: \\d{1,18}}")
+@Authenticated
+class SessionPages {
+
+    @CheckedTemplate
+    static class Templates {
+        static native TemplateInstance session(SessionSheet sheet);
+    }
+
+    private final CurrentUser user;
+    private final SessionDesk desk;
+    private final Sessions sessions;
+    private final Inputs inputs;
+
+    SessionPages(CurrentUser user, SessionDesk desk, Sessions sessions, Inputs inputs) {
+        this.user = user;
+        this.desk = desk;
+        this.sessions = sessions;
+        this.inputs = inputs;
+    }
+
+    @GET
+    Response session(long id) {
+        return Answer.page(page(id, Typed.fresh("enrolment")));
+    }
+
+    @POST
+    @Path("enrolments")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @RolesAllowed({Role.INSTRUCTOR_NAME, Role.REGISTRAR_NAME})
+    Response enrol(long id, MultivaluedMap<String, String> form) {
+        return Answer.to(
+                () -> {
+                    var coming = inputs.read(form, TreeAtBench.class);
+                    sessions.enrol(user.actor(), id, desk.enrolment(user.actor(), coming));
+                    return "/sessions/" + id + "#coming";
+                },
+                problem -> page(id, Typed.refused("enrolment", form, problem)));
+    }
+
+    @POST
+    @Path("enrolments/{enrolmentId: \\d{1,18}}/withdraw")
+    @RolesAllowed({Role.INSTRUCTOR_NAME, Role.REGISTRAR_NAME})
+    Response withdraw(long id, long enrolmentId) {
+        sessions.withdraw(user.actor(), id, enrolmentId);
+        return Answer.seeOther("/sessions/" + id + "#coming");
+    }
+
+    private TemplateInstance page(long id, Typed typed) {
+        return Templates.session(desk.lay(user.actor(), id, typed));
+    }
+}

@@ -1,0 +1,36 @@
+package org.ripewood.web;
+
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.course.Lesson;
+import org.ripewood.people.Course;
+import org.ripewood.sessions.Session;
+import org.ripewood.trees.Tree;
+
+/**
+ * What the page of a session shows.
+ *
+ * @param trees of the course's students that do not come yet; empty for readers who may not enrol
+ * @param coming trees that come, by id
+ * @param runs whether the reader may enrol and see the plan
+ */
+record SessionSheet(
+        Session session,
+        Course course,
+        @Nullable Lesson lesson,
+        Map<Long, String> names,
+        Map<Long, Tree> coming,
+        List<Tree> trees,
+        boolean runs,
+        Typed typed) {
+
+    public String name(long personId) {
+        return names.getOrDefault(personId, "");
+    }
+
+    public String label(long treeId) {
+        var tree = coming.get(treeId);
+        return tree == null ? "" : tree.label();
+    }
+}

@@ -1,0 +1,65 @@
+package org.ripewood.web;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.HashSet;
+import java.util.Set;
+import org.ripewood.course.CourseContent;
+import org.ripewood.people.People;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Role;
+import org.ripewood.platform.Today;
+import org.ripewood.standing.Standings;
+import org.ripewood.standing.Step;
+import org.ripewood.trees.Trees;
+
+/** Lays out what the page of a step shows. */
+@ApplicationScoped
+class StepDesk {
+
+    private final People people;
+    private final Trees trees;
+    private final Standings standings;
+    private final CourseContent content;
+    private final Today today;
+
+    StepDesk(People people, Trees trees, Standings standings, CourseContent content, Today today) {
+        this.people = people;
+        this.trees = trees;
+        this.standings = standings;
+        this.content = content;
+        this.today = today;
+    }
+
+    StepSheet lay(Actor actor, long stepId, Typed typed) {
+        var step = standings.getStep(actor, stepId);
+        var tree = trees.get(actor, step.treeId());
+        var techniques = content.inForce().techniques();
+        var decisionId = step.decisionId();
+        return new StepSheet(
+                tree,
+                people.get(tree.keeperId()).name(),
+                step,
+                TreeSheet.title(techniques, step.technique()),
+                techniques.get(step.technique()),
+                decisionId == null ? null : standings.getDecision(actor, decisionId),
+                people.names(everybody(step)),
+                actor.is(Role.INSTRUCTOR),
+                typed.orFresh("report", Typed.fresh("report").with("doneOn", today.date())),
+                typed.orFresh("sign-off", Typed.fresh("sign-off")),
+                typed.orFresh("send-back", Typed.fresh("send-back")),
+                typed.orFresh("withdraw", Typed.fresh("withdraw")),
+                typed);
+    }
+
+    private static Set<Long> everybody(Step step) {
+        var ids = new HashSet<Long>();
+        ids.add(step.assignedById());
+        step.events().forEach(event -> ids.add(event.byId()));
+        step.waivers().forEach(waiver -> ids.add(waiver.byId()));
+        var report = step.report();
+        if (report != null) {
+            ids.add(report.byId());
+        }
+        return ids;
+    }
+}

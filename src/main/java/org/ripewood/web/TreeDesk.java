@@ -1,0 +1,93 @@
+package org.ripewood.web;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.ripewood.course.CourseContent;
+import org.ripewood.people.People;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.PageRequest;
+import org.ripewood.platform.Role;
+import org.ripewood.platform.Today;
+import org.ripewood.standing.Standings;
+import org.ripewood.standing.StepState;
+import org.ripewood.trees.Site;
+import org.ripewood.trees.Trees;
+
+/** Lays out what the page of a tree shows. */
+@ApplicationScoped
+class TreeDesk {
+
+    private static final Set<StepState> OPEN =
+            EnumSet.of(StepState.ASSIGNED, StepState.REPORTED, StepState.SENT_BACK);
+    private static final PageRequest STEPS = new PageRequest(0, 100);
+
+    private final People people;
+    private final Trees trees;
+    private final Standings standings;
+    private final CourseContent content;
+    private final Today today;
+
+    TreeDesk(People people, Trees trees, Standings standings, CourseContent content, Today today) {
+        this.people = people;
+        this.trees = trees;
+        this.standings = standings;
+        this.content = content;
+        this.today = today;
+    }
+
+    TreeSheet lay(Actor actor, long treeId, Typed typed) {
+        var on = today.date();
+        var tree = trees.get(actor, treeId);
+        var inForce = content.inForce();
+        var standing = standings.of(actor, treeId, on);
+        var steps = steps(actor, treeId);
+        return new TreeSheet(
+                tree,
+                inForce.species(tree.species()),
+                people.get(tree.keeperId()).name(),
+                site(tree.siteId()),
+                actor.is(Role.INSTRUCTOR),
+                steps.stream().filter(line -> OPEN.contains(line.step().state())).toList(),
+                steps.stream().filter(line -> !OPEN.contains(line.step().state())).toList(),
+                standings.proposals(actor, treeId, on),
+                standing,
+                VerdictGroup.of(standing),
+                FactLines.known(inForce, trees.stateOn(actor, treeId, on).facts()),
+                FactLines.recordable(inForce),
+                trees.wounds(actor, treeId),
+                trees.branches(actor, treeId),
+                trees.containers(actor, treeId),
+                works(actor, treeId),
+                typed);
+    }
+
+    private List<TreeSheet.StepLine> steps(Actor actor, long treeId) {
+        var techniques = content.inForce().techniques();
+        return standings.steps(actor, treeId, STEPS).items().stream()
+                .map(
+                        step ->
+                                new TreeSheet.StepLine(
+                                        step, TreeSheet.title(techniques, step.technique())))
+                .toList();
+    }
+
+    private List<TreeSheet.WorkLine> works(Actor actor, long treeId) {
+        var techniques = content.inForce().techniques();
+        return trees.works(actor, treeId).stream()
+                .map(
+                        done ->
+                                new TreeSheet.WorkLine(
+                                        done, TreeSheet.title(techniques, done.work().technique())))
+                .toList();
+    }
+
+    private String site(long siteId) {
+        return trees.sites().stream()
+                .filter(site -> site.id() == siteId)
+                .map(Site::name)
+                .findFirst()
+                .orElse("");
+    }
+}

@@ -1,0 +1,81 @@
+package org.ripewood.web;
+
+import java.util.List;
+import org.ripewood.course.Species;
+import org.ripewood.course.Technique;
+import org.ripewood.standing.Step;
+import org.ripewood.standing.TechniqueStanding;
+import org.ripewood.standing.TreeStanding;
+import org.ripewood.trees.Branch;
+import org.ripewood.trees.BranchRole;
+import org.ripewood.trees.ContainerStay;
+import org.ripewood.trees.Tree;
+import org.ripewood.trees.Wound;
+
+/**
+ * All that the page of a tree shows.
+ *
+ * @param teaches whether the reader may assign steps
+ */
+record TreeSheet(
+        Tree tree,
+        Species species,
+        String keeper,
+        String site,
+        boolean teaches,
+        List<StepLine> openSteps,
+        List<StepLine> pastSteps,
+        List<TechniqueStanding> proposals,
+        TreeStanding standing,
+        List<VerdictGroup> groups,
+        List<FactLines.Block<FactLines.Known>> facts,
+        List<FactLines.Block<FactLines.Recordable>> recordable,
+        List<Wound> wounds,
+        List<Branch> branches,
+        List<ContainerStay> containers,
+        List<WorkLine> works,
+        Typed typed) {
+
+    /** A step and what it is called. */
+    record StepLine(Step step, String title) {}
+
+    /** Work done and what it is called. */
+    record WorkLine(org.ripewood.trees.WorkDone work, String title) {}
+
+    static String title(java.util.Map<String, Technique> techniques, String code) {
+        var technique = techniques.get(code);
+        return technique == null ? code : technique.title();
+    }
+
+    public Typed form(String name, String dayField) {
+        return typed.orFresh(name, Typed.fresh(name).with(dayField, standing.on()));
+    }
+
+    public Typed observation() {
+        return form("observation", "observedOn");
+    }
+
+    public Typed wound() {
+        return form("wound", "madeOn");
+    }
+
+    public Typed reading() {
+        return form("reading", "observedOn");
+    }
+
+    public Typed branch() {
+        return typed.orFresh("branch", Typed.fresh("branch"));
+    }
+
+    public Typed container() {
+        return form("container", "since");
+    }
+
+    public Typed assignment() {
+        return typed.orFresh("assignment", Typed.fresh("assignment"));
+    }
+
+    public BranchRole[] roles() {
+        return BranchRole.values();
+    }
+}

@@ -1,0 +1,80 @@
+package org.ripewood.web;
+
+import jakarta.ws.rs.core.MultivaluedMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.platform.Fault;
+import org.ripewood.platform.Problem;
+
+/**
+ * What stands in the fields of a form: the defaults of a fresh one, or what was typed into one that
+ * was refused, with what was wrong.
+ *
+ * @param form name of the form, unique on its page
+ */
+public record Typed(String form, Map<String, List<String>> values, @Nullable Problem problem) {
+
+    public Typed {
+        values = Map.copyOf(values);
+    }
+
+    static Typed fresh(String form) {
+        return new Typed(form, Map.of(), null);
+    }
+
+    static Typed refused(String form, MultivaluedMap<String, String> sent, Problem problem) {
+        return new Typed(form, new HashMap<>(sent), problem);
+    }
+
+    Typed with(String field, Object value) {
+        var all = new HashMap<>(values);
+        all.put(field, List.of(value.toString()));
+        return new Typed(form, all, problem);
+    }
+
+    /** The same fields in a form of another name, for a form that a page holds several times. */
+    public Typed named(Object name) {
+        return new Typed(form + "-" + name, values, problem);
+    }
+
+    /** This, when it was typed into that form; a fresh form otherwise. */
+    Typed orFresh(String other, Typed fresh) {
+        return form.equals(other) ? this : fresh;
+    }
+
+    public boolean refused() {
+        return problem != null;
+    }
+
+    public String value(String field) {
+        var found = values.getOrDefault(field, List.of());
+        return found.isEmpty() ? "" : found.get(0);
+    }
+
+    public boolean has(String field, Object value) {
+        return values.getOrDefault(field, List.of()).contains(value.toString());
+    }
+
+    public String id(String field) {
+        return form + "-" + field.replaceAll("[^A-Za-z0-9_-]", "-");
+    }
+
+    /** What was wrong with a field; null when nothing was. Entries of a list tell on the list. */
+    public @Nullable String fault(String field) {
+        if (problem == null) {
+            return null;
+        }
+        return problem.faults().stream()
+                .filter(fault -> names(fault.field(), field))
+                .map(Fault::message)
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** A fault of an entry, such as {@code roles[]}, is told at the field of its list. */
+    private static boolean names(String faulty, String field) {
+        return faulty.equals(field) || faulty.startsWith(field + "[");
+    }
+}
