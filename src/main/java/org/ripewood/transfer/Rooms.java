@@ -1,12 +1,10 @@
 package org.ripewood.transfer;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import jakarta.validation.Validator;
 import org.ripewood.assess.Assessments;
 import org.ripewood.course.CourseContent;
 import org.ripewood.people.People;
-import org.ripewood.platform.Fault;
-import org.ripewood.platform.Refused;
+import org.ripewood.platform.Inputs;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.standing.Standings;
 import org.ripewood.trees.Trees;
@@ -21,7 +19,7 @@ class Rooms {
     final Sessions sessions;
     final Standings standings;
     final CourseContent content;
-    private final Validator validator;
+    private final Inputs inputs;
 
     Rooms(
             People people,
@@ -30,32 +28,18 @@ class Rooms {
             Sessions sessions,
             Standings standings,
             CourseContent content,
-            Validator validator) {
+            Inputs inputs) {
         this.people = people;
         this.trees = trees;
         this.assessments = assessments;
         this.sessions = sessions;
         this.standings = standings;
         this.content = content;
-        this.validator = validator;
+        this.inputs = inputs;
     }
 
     /** The input itself when it keeps the bounds written on it. */
     <T> T checked(T input) {
-        var faults =
-                validator.validate(input).stream()
-                        .map(
-                                wrong ->
-                                        new Fault(
-                                                wrong.getPropertyPath().toString(),
-                                                "%s, found \"%s\""
-                                                        .formatted(
-                                                                wrong.getMessage(),
-                                                                wrong.getInvalidValue())))
-                        .toList();
-        if (!faults.isEmpty()) {
-            throw Refused.invalid(faults);
-        }
-        return input;
+        return inputs.check(input);
     }
 }
