@@ -42,7 +42,7 @@ class ChecklistPaperPages {
 
     @GET
     @Produces(MediaType.TEXT_HTML)
-    String checklist(long id) {
+    public String checklist(long id) {
         var actor = user.actor();
         var tree = trees.get(actor, id);
         return Templates.checklist(

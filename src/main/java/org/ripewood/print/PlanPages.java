@@ -32,7 +32,7 @@ class PlanPages {
 
     @GET
     @Produces(MediaType.TEXT_HTML)
-    String plan(long id) {
+    public String plan(long id) {
         return Templates.plan(standings.plan(user.actor(), id)).render();
     }
 }

@@ -36,7 +36,7 @@ class ChecklistPages {
     }
 
     @GET
-    Response checklist(long id) {
+    public Response checklist(long id) {
         var actor = user.actor();
         return Answer.page(
                 Templates.checklist(

@@ -82,7 +82,7 @@ class CoursePages {
     }
 
     @GET
-    Response course(
+    public Response course(
             long id,
             @QueryParam("headline") @Nullable Headline headline,
             @QueryParam("page") @DefaultValue("0") int page) {
@@ -92,7 +92,7 @@ class CoursePages {
     @POST
     @Path("sessions")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    Response setSession(long id, MultivaluedMap<String, String> form) {
+    public Response setSession(long id, MultivaluedMap<String, String> form) {
         // the path says which course
         form.putSingle("courseId", Long.toString(id));
         return Answer.to(

@@ -36,7 +36,7 @@ class DecisionPages {
     }
 
     @GET
-    Response decision(long id) {
+    public Response decision(long id) {
         var decision = standings.getDecision(user.actor(), id);
         return Answer.page(
                 Templates.decision(

@@ -46,14 +46,14 @@ class FrontPages {
 
     @GET
     @PermitAll
-    Response door() {
+    public Response door() {
         return Answer.seeOther(user.signedIn() ? "/home" : people.empty() ? "/set-up" : "/sign-in");
     }
 
     @GET
     @Path("sign-in")
     @PermitAll
-    Response signIn(@QueryParam("wrong") @Nullable String wrong) {
+    public Response signIn(@QueryParam("wrong") @Nullable String wrong) {
         return people.empty()
                 ? Answer.seeOther("/set-up")
                 : Answer.page(Templates.signIn(wrong != null));
@@ -62,7 +62,7 @@ class FrontPages {
     @POST
     @Path("sign-out")
     @Authenticated
-    Response signOut() {
+    public Response signOut() {
         FormAuthenticationMechanism.logout(identity);
         return Answer.seeOther("/sign-in");
     }
@@ -70,7 +70,7 @@ class FrontPages {
     @GET
     @Path("set-up")
     @PermitAll
-    Response setUp() {
+    public Response setUp() {
         return people.empty()
                 ? Answer.page(Templates.setUp(Typed.fresh("set-up")))
                 : Answer.seeOther("/sign-in");
@@ -80,7 +80,7 @@ class FrontPages {
     @Path("set-up")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @PermitAll
-    Response setUp(MultivaluedMap<String, String> form) {
+    public Response setUp(MultivaluedMap<String, String> form) {
         form.putSingle("roles", Role.REGISTRAR_NAME);
         return Answer.to(
                 () -> {

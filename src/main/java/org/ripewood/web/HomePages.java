@@ -88,7 +88,7 @@ class HomePages {
     }
 
     @GET
-    Response home() {
+    public Response home() {
         var actor = user.actor();
         var teaches = actor.is(Role.INSTRUCTOR);
         var courses = people.courses(actor).stream().limit(MOST_COURSES).toList();

@@ -40,7 +40,7 @@ class LessonPages {
     }
 
     @GET
-    Response lessons() {
+    public Response lessons() {
         var inForce = content.inForce();
         var stages = inForce.stages().stream().map(stage -> lessons(inForce, stage)).toList();
         return Answer.page(Templates.lessons(stages, inForce.revision()));
@@ -48,7 +48,7 @@ class LessonPages {
 
     @GET
     @Path("{code}")
-    Response lesson(String code) {
+    public Response lesson(String code) {
         var inForce = content.inForce();
         var lesson = inForce.lesson(code);
         var stage =

@@ -69,13 +69,13 @@ class NewTreePages {
 
     @GET
     @Path("new")
-    Response blank() {
+    public Response blank() {
         return Answer.page(page(Typed.fresh("none")));
     }
 
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    Response enter(MultivaluedMap<String, String> form) {
+    public Response enter(MultivaluedMap<String, String> form) {
         return Answer.to(
                 () -> {
                     var tree = trees.enter(user.actor(), inputs.read(form, NewTree.class));
@@ -88,7 +88,7 @@ class NewTreePages {
     @Path("sites")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @RolesAllowed({Role.INSTRUCTOR_NAME, Role.REGISTRAR_NAME})
-    Response enterSite(MultivaluedMap<String, String> form) {
+    public Response enterSite(MultivaluedMap<String, String> form) {
         return Answer.to(
                 () -> {
                     trees.enterSite(user.actor(), inputs.read(form, NewSite.class));

@@ -46,7 +46,7 @@ class ObservationPages {
     }
 
     @GET
-    Response observations(
+    public Response observations(
             long id,
             @QueryParam("fact") @Nullable String fact,
             @QueryParam("corrects") @Nullable Long corrects,
@@ -56,7 +56,7 @@ class ObservationPages {
 
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    Response observe(long id, MultivaluedMap<String, String> form) {
+    public Response observe(long id, MultivaluedMap<String, String> form) {
         return Answer.to(
                 () -> {
                     var seen = inputs.read(form, NewObservation.class);

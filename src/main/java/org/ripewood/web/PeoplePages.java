@@ -66,13 +66,13 @@ class PeoplePages {
     }
 
     @GET
-    Response people(@QueryParam("page") @DefaultValue("0") int page) {
+    public Response people(@QueryParam("page") @DefaultValue("0") int page) {
         return Answer.page(page(page, Typed.fresh("none")));
     }
 
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    Response enter(MultivaluedMap<String, String> form) {
+    public Response enter(MultivaluedMap<String, String> form) {
         return Answer.to(
                 () -> {
                     people.enter(user.actor(), inputs.read(form, NewPerson.class));
@@ -84,7 +84,7 @@ class PeoplePages {
     @POST
     @Path("courses")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    Response openCourse(MultivaluedMap<String, String> form) {
+    public Response openCourse(MultivaluedMap<String, String> form) {
         return Answer.to(
                 () -> {
                     people.openCourse(user.actor(), inputs.read(form, NewCourse.class));
@@ -96,7 +96,7 @@ class PeoplePages {
     @POST
     @Path("members")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    Response join(MultivaluedMap<String, String> form) {
+    public Response join(MultivaluedMap<String, String> form) {
         return Answer.to(
                 () -> {
                     var joining = inputs.read(form, Joining.class);

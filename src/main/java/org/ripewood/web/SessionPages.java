@@ -39,7 +39,7 @@ class SessionPages {
     }
 
     @GET
-    Response session(long id) {
+    public Response session(long id) {
         return Answer.page(page(id, Typed.fresh("enrolment")));
     }
 
@@ -47,7 +47,7 @@ class SessionPages {
     @Path("enrolments")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @RolesAllowed({Role.INSTRUCTOR_NAME, Role.REGISTRAR_NAME})
-    Response enrol(long id, MultivaluedMap<String, String> form) {
+    public Response enrol(long id, MultivaluedMap<String, String> form) {
         return Answer.to(
                 () -> {
                     var coming = inputs.read(form, TreeAtBench.class);
@@ -60,7 +60,7 @@ class SessionPages {
     @POST
     @Path("enrolments/{enrolmentId: \\d{1,18}}/withdraw")
     @RolesAllowed({Role.INSTRUCTOR_NAME, Role.REGISTRAR_NAME})
-    Response withdraw(long id, long enrolmentId) {
+    public Response withdraw(long id, long enrolmentId) {
         sessions.withdraw(user.actor(), id, enrolmentId);
         return Answer.seeOther("/sessions/" + id + "#coming");
     }

@@ -81,14 +81,14 @@ class SkillPages {
     }
 
     @GET
-    Response skills(long id) {
+    public Response skills(long id) {
         return Answer.page(page(id, Typed.fresh("skill").with("judgedOn", today.date())));
     }
 
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @RolesAllowed(Role.INSTRUCTOR_NAME)
-    Response judge(long id, MultivaluedMap<String, String> form) {
+    public Response judge(long id, MultivaluedMap<String, String> form) {
         return Answer.to(
                 () -> {
                     assessments.judge(user.actor(), id, inputs.read(form, NewSkillJudgement.class));

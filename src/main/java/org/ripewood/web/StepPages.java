@@ -41,14 +41,14 @@ class StepPages {
     }
 
     @GET
-    Response step(long id) {
+    public Response step(long id) {
         return Answer.page(page(id, Typed.fresh("none")));
     }
 
     @POST
     @Path("report")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    Response report(long id, MultivaluedMap<String, String> form) {
+    public Response report(long id, MultivaluedMap<String, String> form) {
         return Answer.to(
                 () -> {
                     var version = inputs.read(form, Versioned.class).version();
@@ -63,7 +63,7 @@ class StepPages {
     @Path("sign-off")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @RolesAllowed(Role.INSTRUCTOR_NAME)
-    Response signOff(long id, MultivaluedMap<String, String> form) {
+    public Response signOff(long id, MultivaluedMap<String, String> form) {
         return answer(
                 id,
                 "sign-off",
@@ -75,7 +75,7 @@ class StepPages {
     @Path("send-back")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @RolesAllowed(Role.INSTRUCTOR_NAME)
-    Response sendBack(long id, MultivaluedMap<String, String> form) {
+    public Response sendBack(long id, MultivaluedMap<String, String> form) {
         return answer(
                 id,
                 "send-back",
@@ -87,7 +87,7 @@ class StepPages {
     @Path("withdraw")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @RolesAllowed(Role.INSTRUCTOR_NAME)
-    Response withdraw(long id, MultivaluedMap<String, String> form) {
+    public Response withdraw(long id, MultivaluedMap<String, String> form) {
         return answer(
                 id,
                 "withdraw",

@@ -81,7 +81,7 @@ class TechniquePages {
 
     @GET
     @Path("techniques/{code}")
-    Response technique(long id, String code) {
+    public Response technique(long id, String code) {
         return Answer.page(page(user.actor(), id, code, Typed.fresh("none")));
     }
 
@@ -89,7 +89,7 @@ class TechniquePages {
     @Path("steps")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @RolesAllowed(Role.INSTRUCTOR_NAME)
-    Response assign(long id, MultivaluedMap<String, String> form) {
+    public Response assign(long id, MultivaluedMap<String, String> form) {
         var actor = user.actor();
         return Answer.to(
                 () -> {
@@ -104,7 +104,7 @@ class TechniquePages {
     @Path("found-done")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @RolesAllowed(Role.INSTRUCTOR_NAME)
-    Response foundDone(long id, MultivaluedMap<String, String> form) {
+    public Response foundDone(long id, MultivaluedMap<String, String> form) {
         var actor = user.actor();
         return Answer.to(
                 () -> {

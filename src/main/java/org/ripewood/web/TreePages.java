@@ -40,14 +40,14 @@ class TreePages {
     }
 
     @GET
-    Response tree(long id) {
+    public Response tree(long id) {
         return Answer.page(page(id, Typed.fresh("none")));
     }
 
     @POST
     @Path("wounds")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    Response addWound(long id, MultivaluedMap<String, String> form) {
+    public Response addWound(long id, MultivaluedMap<String, String> form) {
         return Answer.to(
                 () -> {
                     trees.addWound(user.actor(), id, inputs.read(form, NewWound.class));
@@ -59,7 +59,7 @@ class TreePages {
     @POST
     @Path("branches")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    Response addBranch(long id, MultivaluedMap<String, String> form) {
+    public Response addBranch(long id, MultivaluedMap<String, String> form) {
         return Answer.to(
                 () -> {
                     trees.addBranch(user.actor(), id, inputs.read(form, NewBranch.class));
@@ -71,7 +71,7 @@ class TreePages {
     @POST
     @Path("containers")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    Response moveTo(long id, MultivaluedMap<String, String> form) {
+    public Response moveTo(long id, MultivaluedMap<String, String> form) {
         return Answer.to(
                 () -> {
                     trees.moveTo(user.actor(), id, inputs.read(form, NewContainer.class));
