@@ -5,10 +5,13 @@ import static org.ripewood.platform.Role.REGISTRAR_NAME;
 import static org.ripewood.platform.Role.STUDENT_NAME;
 
 import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
 import java.util.Arrays;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -19,6 +22,8 @@ import org.ripewood.course.Lesson;
 
 /** What the school teaches by: techniques, species, lessons and facts, with their revision. */
 @Path("/api/v1")
+@Produces(MediaType.APPLICATION_JSON)
+@Consumes(MediaType.APPLICATION_JSON)
 @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
 @Tag(name = "Content")
 class ContentResource {
@@ -32,56 +37,56 @@ class ContentResource {
     @GET
     @Path("content")
     @Operation(summary = "The revision in force and how much it holds")
-    ContentAnswer summary() {
+    public ContentAnswer summary() {
         return ContentAnswer.of(content.inForce());
     }
 
     @GET
     @Path("content/techniques")
     @Operation(summary = "Techniques in telling order")
-    List<TechniqueLine> techniques() {
+    public List<TechniqueLine> techniques() {
         return content.inForce().techniques().values().stream().map(TechniqueLine::of).toList();
     }
 
     @GET
     @Path("content/techniques/{code}")
     @Operation(summary = "A technique with its criteria")
-    TechniqueAnswer technique(@PathParam("code") String code) {
+    public TechniqueAnswer technique(@PathParam("code") String code) {
         return TechniqueAnswer.of(content.inForce().technique(code));
     }
 
     @GET
     @Path("content/species")
     @Operation(summary = "Species")
-    List<SpeciesLine> allSpecies() {
+    public List<SpeciesLine> allSpecies() {
         return content.inForce().species().values().stream().map(SpeciesLine::of).toList();
     }
 
     @GET
     @Path("content/species/{code}")
     @Operation(summary = "A species, each figure with its source")
-    SpeciesAnswer species(@PathParam("code") String code) {
+    public SpeciesAnswer species(@PathParam("code") String code) {
         return SpeciesAnswer.of(content.inForce().species(code));
     }
 
     @GET
     @Path("content/lessons")
     @Operation(summary = "Lessons, stage by stage")
-    List<LessonLine> lessons() {
+    public List<LessonLine> lessons() {
         return content.inForce().lessons().values().stream().map(LessonLine::of).toList();
     }
 
     @GET
     @Path("content/lessons/{code}")
     @Operation(summary = "A lesson with its text")
-    Lesson lesson(@PathParam("code") String code) {
+    public Lesson lesson(@PathParam("code") String code) {
         return content.inForce().lesson(code);
     }
 
     @GET
     @Path("content/facts")
     @Operation(summary = "What can be known of a tree and how it is measured")
-    List<FactAnswer> facts() {
+    public List<FactAnswer> facts() {
         var inForce = content.inForce();
         return Arrays.stream(Fact.values()).map(fact -> FactAnswer.of(fact, inForce)).toList();
     }
@@ -90,7 +95,7 @@ class ContentResource {
     @Path("content/renew")
     @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "Read the content files again; faulty files change nothing")
-    RenewalAnswer renew() {
+    public RenewalAnswer renew() {
         var faults = content.renew();
         return new RenewalAnswer(content.inForce().revision(), faults);
     }

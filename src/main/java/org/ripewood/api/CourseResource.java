@@ -5,11 +5,14 @@ import static org.ripewood.platform.Role.REGISTRAR_NAME;
 import static org.ripewood.platform.Role.STUDENT_NAME;
 
 import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
@@ -28,6 +31,8 @@ import org.ripewood.standing.Standings;
 
 /** Courses, who belongs to them, and how their trees stand. */
 @Path("/api/v1")
+@Produces(MediaType.APPLICATION_JSON)
+@Consumes(MediaType.APPLICATION_JSON)
 @Tag(name = "Courses")
 class CourseResource {
 
@@ -50,7 +55,7 @@ class CourseResource {
     @Path("courses")
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "Courses within reach, newest first")
-    List<Course> list() {
+    public List<Course> list() {
         return people.courses(user.actor());
     }
 
@@ -59,7 +64,7 @@ class CourseResource {
     @RolesAllowed(REGISTRAR_NAME)
     @Operation(summary = "Open a course")
     @APIResponseSchema(value = Course.class, responseCode = "201", responseDescription = "Opened")
-    RestResponse<Course> open(@Nullable NewCourse course) {
+    public RestResponse<Course> open(@Nullable NewCourse course) {
         var opened = people.openCourse(user.actor(), inputs.check(course));
         return Answers.created("courses/" + opened.id(), opened.version(), opened);
     }
@@ -68,7 +73,7 @@ class CourseResource {
     @Path("courses/{id}")
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "A course, with its version as ETag")
-    RestResponse<Course> get(@PathParam("id") long id) {
+    public RestResponse<Course> get(@PathParam("id") long id) {
         var course = people.getCourse(user.actor(), id);
         return Answers.versioned(course.version(), course);
     }
@@ -77,7 +82,7 @@ class CourseResource {
     @Path("courses/{id}/board")
     @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "The course's trees at a glance, by what they are led by")
-    Board board(
+    public Board board(
             @PathParam("id") long id,
             @QueryParam("on") @Nullable String on,
             @QueryParam("headline") @Nullable String headline,
@@ -95,7 +100,7 @@ class CourseResource {
     @Path("courses/{id}/members")
     @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "Who teaches the course and who attends it")
-    MembersAnswer members(@PathParam("id") long id) {
+    public MembersAnswer members(@PathParam("id") long id) {
         var course = people.getCourse(user.actor(), id);
         return new MembersAnswer(
                 named(course.id(), Role.INSTRUCTOR), named(course.id(), Role.STUDENT));
@@ -109,7 +114,7 @@ class CourseResource {
             value = MembersAnswer.class,
             responseCode = "201",
             responseDescription = "Added")
-    RestResponse<MembersAnswer> join(@PathParam("id") long id, @Nullable NewMember member) {
+    public RestResponse<MembersAnswer> join(@PathParam("id") long id, @Nullable NewMember member) {
         var joining = inputs.check(member);
         people.join(user.actor(), id, joining.personId(), joining.as());
         return Answers.created("courses/" + id + "/members", members(id));

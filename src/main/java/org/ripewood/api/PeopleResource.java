@@ -5,10 +5,13 @@ import static org.ripewood.platform.Role.REGISTRAR_NAME;
 import static org.ripewood.platform.Role.STUDENT_NAME;
 
 import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
@@ -25,6 +28,8 @@ import org.ripewood.platform.Inputs;
 
 /** Persons of the school and the skills they have shown. */
 @Path("/api/v1")
+@Produces(MediaType.APPLICATION_JSON)
+@Consumes(MediaType.APPLICATION_JSON)
 @Tag(name = "People")
 class PeopleResource {
 
@@ -44,7 +49,7 @@ class PeopleResource {
     @Path("people/me")
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "Who is signed in")
-    PersonAnswer me() {
+    public PersonAnswer me() {
         return PersonAnswer.of(people.get(user.actor().personId()));
     }
 
@@ -56,7 +61,7 @@ class PeopleResource {
             value = PersonAnswer.class,
             responseCode = "201",
             responseDescription = "Entered")
-    RestResponse<PersonAnswer> enter(@Nullable NewPerson person) {
+    public RestResponse<PersonAnswer> enter(@Nullable NewPerson person) {
         var entered = people.enter(user.actor(), inputs.check(person));
         return Answers.created(
                 "people/" + entered.id(), entered.version(), PersonAnswer.of(entered));
@@ -66,7 +71,7 @@ class PeopleResource {
     @Path("people/{id}/skills")
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "Judgements of a student's skills, latest first")
-    List<SkillJudgement> skills(@PathParam("id") long id) {
+    public List<SkillJudgement> skills(@PathParam("id") long id) {
         return assessments.of(user.actor(), id);
     }
 
@@ -78,7 +83,7 @@ class PeopleResource {
             value = SkillJudgement.class,
             responseCode = "201",
             responseDescription = "Judged")
-    RestResponse<SkillJudgement> judge(
+    public RestResponse<SkillJudgement> judge(
             @PathParam("id") long id, @Nullable NewSkillJudgement judgement) {
         var judged = assessments.judge(user.actor(), id, inputs.check(judgement));
         return Answers.created("people/" + id + "/skills", judged);

@@ -5,12 +5,15 @@ import static org.ripewood.platform.Role.REGISTRAR_NAME;
 import static org.ripewood.platform.Role.STUDENT_NAME;
 
 import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
@@ -28,6 +31,8 @@ import org.ripewood.standing.Standings;
 
 /** Class dates, who comes with which tree, and the plan of the day. */
 @Path("/api/v1")
+@Produces(MediaType.APPLICATION_JSON)
+@Consumes(MediaType.APPLICATION_JSON)
 @Tag(name = "Sessions")
 class SessionResource {
 
@@ -50,7 +55,7 @@ class SessionResource {
     @Path("courses/{id}/sessions")
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "Sessions of a course from a day on, soonest first, at most 100")
-    List<Session> ofCourse(
+    public List<Session> ofCourse(
             @PathParam("id") long courseId, @QueryParam("from") @Nullable String from) {
         return sessions.ofCourse(user.actor(), courseId, Asked.day("from", from, today.date()));
     }
@@ -60,7 +65,7 @@ class SessionResource {
     @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "Set a class date")
     @APIResponseSchema(value = Session.class, responseCode = "201", responseDescription = "Set")
-    RestResponse<Session> set(@Nullable NewSession session) {
+    public RestResponse<Session> set(@Nullable NewSession session) {
         var set = sessions.set(user.actor(), inputs.check(session));
         return Answers.created("sessions/" + set.id(), set.version(), set);
     }
@@ -69,7 +74,7 @@ class SessionResource {
     @Path("sessions/{id}")
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "A session, with its version as ETag")
-    RestResponse<Session> get(@PathParam("id") long id) {
+    public RestResponse<Session> get(@PathParam("id") long id) {
         var session = sessions.get(user.actor(), id);
         return Answers.versioned(session.version(), session);
     }
@@ -82,7 +87,7 @@ class SessionResource {
             value = Session.class,
             responseCode = "201",
             responseDescription = "Enrolled")
-    RestResponse<Session> enrol(@PathParam("id") long id, @Nullable NewEnrolment enrolment) {
+    public RestResponse<Session> enrol(@PathParam("id") long id, @Nullable NewEnrolment enrolment) {
         var session = sessions.enrol(user.actor(), id, inputs.check(enrolment));
         return Answers.created("sessions/" + id, session.version(), session);
     }
@@ -91,7 +96,7 @@ class SessionResource {
     @Path("sessions/{id}/enrolments/{enrolment}")
     @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "Take an enrolment back")
-    RestResponse<Session> withdraw(
+    public RestResponse<Session> withdraw(
             @PathParam("id") long id, @PathParam("enrolment") long enrolmentId) {
         var session = sessions.withdraw(user.actor(), id, enrolmentId);
         return Answers.versioned(session.version(), session);
@@ -101,7 +106,7 @@ class SessionResource {
     @Path("sessions/{id}/plan")
     @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "The plan of the day: who, which tree, which step, with what")
-    PlanAnswer plan(@PathParam("id") long id) {
+    public PlanAnswer plan(@PathParam("id") long id) {
         return PlanAnswer.of(standings.plan(user.actor(), id));
     }
 }

@@ -5,9 +5,12 @@ import static org.ripewood.platform.Role.REGISTRAR_NAME;
 import static org.ripewood.platform.Role.STUDENT_NAME;
 
 import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
@@ -22,6 +25,8 @@ import org.ripewood.trees.Trees;
 
 /** Where trees stand. */
 @Path("/api/v1")
+@Produces(MediaType.APPLICATION_JSON)
+@Consumes(MediaType.APPLICATION_JSON)
 @Tag(name = "Sites")
 class SiteResource {
 
@@ -39,7 +44,7 @@ class SiteResource {
     @Path("sites")
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "All sites, by name")
-    List<Site> list() {
+    public List<Site> list() {
         return trees.sites();
     }
 
@@ -48,7 +53,7 @@ class SiteResource {
     @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "Enter a site")
     @APIResponseSchema(value = Site.class, responseCode = "201", responseDescription = "Entered")
-    RestResponse<Site> enter(@Nullable NewSite site) {
+    public RestResponse<Site> enter(@Nullable NewSite site) {
         var entered = trees.enterSite(user.actor(), inputs.check(site));
         return Answers.created("sites", entered);
     }

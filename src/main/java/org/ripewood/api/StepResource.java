@@ -5,11 +5,14 @@ import static org.ripewood.platform.Role.REGISTRAR_NAME;
 import static org.ripewood.platform.Role.STUDENT_NAME;
 
 import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestResponse;
@@ -24,6 +27,8 @@ import org.ripewood.standing.Step;
 
 /** Steps from assignment to sign-off, and the decisions they stood on. */
 @Path("/api/v1")
+@Produces(MediaType.APPLICATION_JSON)
+@Consumes(MediaType.APPLICATION_JSON)
 @Tag(name = "Steps")
 class StepResource {
 
@@ -41,7 +46,7 @@ class StepResource {
     @Path("steps/{id}")
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "A step with all that happened to it, with its version as ETag")
-    RestResponse<Step> get(@PathParam("id") long id) {
+    public RestResponse<Step> get(@PathParam("id") long id) {
         return answer(standings.getStep(user.actor(), id));
     }
 
@@ -49,7 +54,7 @@ class StepResource {
     @Path("steps/{id}/report")
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME})
     @Operation(summary = "Report a step done, with evidence")
-    RestResponse<Step> report(
+    public RestResponse<Step> report(
             @PathParam("id") long id,
             @HeaderParam("If-Match") @Nullable String ifMatch,
             @Nullable NewReport report) {
@@ -61,7 +66,7 @@ class StepResource {
     @Path("steps/{id}/sign-off")
     @RolesAllowed(INSTRUCTOR_NAME)
     @Operation(summary = "Sign a reported step off; the tree's record changes with it")
-    RestResponse<Step> signOff(
+    public RestResponse<Step> signOff(
             @PathParam("id") long id,
             @HeaderParam("If-Match") @Nullable String ifMatch,
             @Nullable Remark remark) {
@@ -74,7 +79,7 @@ class StepResource {
     @Path("steps/{id}/send-back")
     @RolesAllowed(INSTRUCTOR_NAME)
     @Operation(summary = "Send a reported step back with a note")
-    RestResponse<Step> sendBack(
+    public RestResponse<Step> sendBack(
             @PathParam("id") long id,
             @HeaderParam("If-Match") @Nullable String ifMatch,
             @Nullable Reasoned reasoned) {
@@ -87,7 +92,7 @@ class StepResource {
     @Path("steps/{id}/withdraw")
     @RolesAllowed(INSTRUCTOR_NAME)
     @Operation(summary = "Take back a step that is not signed off yet")
-    RestResponse<Step> withdraw(
+    public RestResponse<Step> withdraw(
             @PathParam("id") long id,
             @HeaderParam("If-Match") @Nullable String ifMatch,
             @Nullable Reasoned reasoned) {
@@ -100,7 +105,7 @@ class StepResource {
     @Path("decisions/{id}")
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "A verdict as it was when someone acted on it")
-    Decision decision(@PathParam("id") long id) {
+    public Decision decision(@PathParam("id") long id) {
         return standings.getDecision(user.actor(), id);
     }
 

@@ -5,11 +5,14 @@ import static org.ripewood.platform.Role.REGISTRAR_NAME;
 import static org.ripewood.platform.Role.STUDENT_NAME;
 
 import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
@@ -30,6 +33,8 @@ import org.ripewood.trees.WorkDone;
 
 /** What is written down about a tree; nothing in it is overwritten. */
 @Path("/api/v1")
+@Produces(MediaType.APPLICATION_JSON)
+@Consumes(MediaType.APPLICATION_JSON)
 @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
 @Tag(name = "Trees")
 class TreeRecordResource {
@@ -47,7 +52,7 @@ class TreeRecordResource {
     @GET
     @Path("trees/{id}/observations")
     @Operation(summary = "Observations, latest first, corrected ones included and marked")
-    Paged<ObservationAnswer> observations(
+    public Paged<ObservationAnswer> observations(
             @PathParam("id") long id,
             @QueryParam("page") @Nullable String page,
             @QueryParam("size") @Nullable String size) {
@@ -61,7 +66,7 @@ class TreeRecordResource {
             value = ObservationAnswer.class,
             responseCode = "201",
             responseDescription = "Recorded")
-    RestResponse<ObservationAnswer> observe(
+    public RestResponse<ObservationAnswer> observe(
             @PathParam("id") long id, @Nullable NewObservation observation) {
         var seen = trees.observe(user.actor(), id, inputs.check(observation));
         return Answers.created("trees/" + id + "/observations", ObservationAnswer.of(seen));
@@ -70,7 +75,7 @@ class TreeRecordResource {
     @GET
     @Path("trees/{id}/wounds")
     @Operation(summary = "Wounds with their readings, oldest first")
-    List<WoundAnswer> wounds(@PathParam("id") long id) {
+    public List<WoundAnswer> wounds(@PathParam("id") long id) {
         return trees.wounds(user.actor(), id).stream().map(WoundAnswer::of).toList();
     }
 
@@ -81,7 +86,7 @@ class TreeRecordResource {
             value = WoundAnswer.class,
             responseCode = "201",
             responseDescription = "Entered")
-    RestResponse<WoundAnswer> addWound(@PathParam("id") long id, @Nullable NewWound wound) {
+    public RestResponse<WoundAnswer> addWound(@PathParam("id") long id, @Nullable NewWound wound) {
         var entered = trees.addWound(user.actor(), id, inputs.check(wound));
         return Answers.created("trees/" + id + "/wounds", WoundAnswer.of(entered));
     }
@@ -89,7 +94,7 @@ class TreeRecordResource {
     @GET
     @Path("trees/{id}/branches")
     @Operation(summary = "Branches that matter to the design, with their latest readings")
-    List<Branch> branches(@PathParam("id") long id) {
+    public List<Branch> branches(@PathParam("id") long id) {
         return trees.branches(user.actor(), id);
     }
 
@@ -97,7 +102,7 @@ class TreeRecordResource {
     @Path("trees/{id}/branches")
     @Operation(summary = "Enter a branch")
     @APIResponseSchema(value = Branch.class, responseCode = "201", responseDescription = "Entered")
-    RestResponse<Branch> addBranch(@PathParam("id") long id, @Nullable NewBranch branch) {
+    public RestResponse<Branch> addBranch(@PathParam("id") long id, @Nullable NewBranch branch) {
         var entered = trees.addBranch(user.actor(), id, inputs.check(branch));
         return Answers.created("trees/" + id + "/branches", entered);
     }
@@ -105,7 +110,7 @@ class TreeRecordResource {
     @GET
     @Path("trees/{id}/containers")
     @Operation(summary = "What the tree has stood in, latest first")
-    List<ContainerStay> containers(@PathParam("id") long id) {
+    public List<ContainerStay> containers(@PathParam("id") long id) {
         return trees.containers(user.actor(), id);
     }
 
@@ -116,7 +121,8 @@ class TreeRecordResource {
             value = ContainerStay.class,
             responseCode = "201",
             responseDescription = "Moved")
-    RestResponse<ContainerStay> moveTo(@PathParam("id") long id, @Nullable NewContainer container) {
+    public RestResponse<ContainerStay> moveTo(
+            @PathParam("id") long id, @Nullable NewContainer container) {
         var stay = trees.moveTo(user.actor(), id, inputs.check(container));
         return Answers.created("trees/" + id + "/containers", stay);
     }
@@ -124,7 +130,7 @@ class TreeRecordResource {
     @GET
     @Path("trees/{id}/works")
     @Operation(summary = "Work done on the tree, latest first")
-    List<WorkDone> works(@PathParam("id") long id) {
+    public List<WorkDone> works(@PathParam("id") long id) {
         return trees.works(user.actor(), id);
     }
 }

@@ -5,13 +5,16 @@ import static org.ripewood.platform.Role.REGISTRAR_NAME;
 import static org.ripewood.platform.Role.STUDENT_NAME;
 
 import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.PUT;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
@@ -27,6 +30,8 @@ import org.ripewood.trees.Trees;
 
 /** Trees in training. */
 @Path("/api/v1")
+@Produces(MediaType.APPLICATION_JSON)
+@Consumes(MediaType.APPLICATION_JSON)
 @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
 @Tag(name = "Trees")
 class TreeResource {
@@ -44,7 +49,7 @@ class TreeResource {
     @GET
     @Path("trees")
     @Operation(summary = "Trees within reach, by label; of one keeper or course when asked")
-    Paged<Tree> list(
+    public Paged<Tree> list(
             @QueryParam("keeper") @Nullable String keeper,
             @QueryParam("course") @Nullable String course,
             @QueryParam("page") @Nullable String page,
@@ -60,7 +65,7 @@ class TreeResource {
     @Path("trees")
     @Operation(summary = "Enter a tree")
     @APIResponseSchema(value = Tree.class, responseCode = "201", responseDescription = "Entered")
-    RestResponse<Tree> enter(@Nullable NewTree tree) {
+    public RestResponse<Tree> enter(@Nullable NewTree tree) {
         var entered = trees.enter(user.actor(), inputs.check(tree));
         return Answers.created("trees/" + entered.id(), entered.version(), entered);
     }
@@ -68,7 +73,7 @@ class TreeResource {
     @GET
     @Path("trees/{id}")
     @Operation(summary = "A tree, with its version as ETag")
-    RestResponse<Tree> get(@PathParam("id") long id) {
+    public RestResponse<Tree> get(@PathParam("id") long id) {
         var tree = trees.get(user.actor(), id);
         return Answers.versioned(tree.version(), tree);
     }
@@ -76,7 +81,7 @@ class TreeResource {
     @PUT
     @Path("trees/{id}")
     @Operation(summary = "Change a tree's label, site, origin and note")
-    RestResponse<Tree> change(
+    public RestResponse<Tree> change(
             @PathParam("id") long id,
             @HeaderParam("If-Match") @Nullable String ifMatch,
             @Nullable NewTree tree) {

@@ -5,11 +5,14 @@ import static org.ripewood.platform.Role.REGISTRAR_NAME;
 import static org.ripewood.platform.Role.STUDENT_NAME;
 
 import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
@@ -28,6 +31,8 @@ import org.ripewood.standing.TreeStanding;
 
 /** How a tree stands, what could be done with it, and its steps. */
 @Path("/api/v1")
+@Produces(MediaType.APPLICATION_JSON)
+@Consumes(MediaType.APPLICATION_JSON)
 @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
 @Tag(name = "Standing")
 class TreeStandingResource {
@@ -47,7 +52,7 @@ class TreeStandingResource {
     @GET
     @Path("trees/{id}/standing")
     @Operation(summary = "How every technique stands for the tree on a day, with all reasons")
-    TreeStanding standing(@PathParam("id") long id, @QueryParam("on") @Nullable String on) {
+    public TreeStanding standing(@PathParam("id") long id, @QueryParam("on") @Nullable String on) {
         return standings.of(user.actor(), id, Asked.day("on", on, today.date()));
     }
 
@@ -55,7 +60,7 @@ class TreeStandingResource {
     @Path("trees/{id}/proposals")
     @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "What could be assigned on a day, most useful first")
-    List<TechniqueStanding> proposals(
+    public List<TechniqueStanding> proposals(
             @PathParam("id") long id, @QueryParam("on") @Nullable String on) {
         return standings.proposals(user.actor(), id, Asked.day("on", on, today.date()));
     }
@@ -63,7 +68,8 @@ class TreeStandingResource {
     @GET
     @Path("trees/{id}/checklist")
     @Operation(summary = "What its keeper does now, waits for and measures next")
-    ChecklistAnswer checklist(@PathParam("id") long id, @QueryParam("on") @Nullable String on) {
+    public ChecklistAnswer checklist(
+            @PathParam("id") long id, @QueryParam("on") @Nullable String on) {
         return ChecklistAnswer.of(
                 standings.checklist(user.actor(), id, Asked.day("on", on, today.date())));
     }
@@ -71,7 +77,7 @@ class TreeStandingResource {
     @GET
     @Path("trees/{id}/steps")
     @Operation(summary = "Steps assigned for the tree, latest first")
-    Paged<Step> steps(
+    public Paged<Step> steps(
             @PathParam("id") long id,
             @QueryParam("page") @Nullable String page,
             @QueryParam("size") @Nullable String size) {
@@ -83,7 +89,7 @@ class TreeStandingResource {
     @RolesAllowed(INSTRUCTOR_NAME)
     @Operation(summary = "Assign a step; every reason against it must be waived with a reason")
     @APIResponseSchema(value = Step.class, responseCode = "201", responseDescription = "Assigned")
-    RestResponse<Step> assign(@PathParam("id") long id, @Nullable NewAssignment assignment) {
+    public RestResponse<Step> assign(@PathParam("id") long id, @Nullable NewAssignment assignment) {
         var step = standings.assign(user.actor(), id, inputs.check(assignment));
         return Answers.created("steps/" + step.id(), step.version(), step);
     }
@@ -93,7 +99,7 @@ class TreeStandingResource {
     @RolesAllowed(INSTRUCTOR_NAME)
     @Operation(summary = "Note that a technique was found already done")
     @APIResponseSchema(value = Step.class, responseCode = "201", responseDescription = "Noted")
-    RestResponse<Step> foundDone(@PathParam("id") long id, @Nullable NewFoundDone found) {
+    public RestResponse<Step> foundDone(@PathParam("id") long id, @Nullable NewFoundDone found) {
         var noted = inputs.check(found);
         var step =
                 standings.noteFoundDone(
