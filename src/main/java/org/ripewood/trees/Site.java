@@ -17,4 +17,10 @@ public record Site(
         double longitude,
         ZoneId zone,
         List<Double> meanMinimaCelsius,
-        List<Double> meanMaximaCelsius) {}
+        List<Double> meanMaximaCelsius) {
+
+    public Site {
+        meanMinimaCelsius = List.copyOf(meanMinimaCelsius);
+        meanMaximaCelsius = List.copyOf(meanMaximaCelsius);
+    }
+}

@@ -1,10 +1,12 @@
 package org.ripewood.trees;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Value;
@@ -17,112 +19,170 @@ import org.ripewood.platform.Paged;
 @ApplicationScoped
 public class Trees {
 
+    private final Sites sites;
+    private final TreeBook trees;
+    private final ObservationBook observations;
+    private final WoundBook wounds;
+    private final BranchBook branches;
+    private final ContainerBook containers;
+    private final WorkBook works;
+    private final States states;
+    private final Reach reach;
+
+    Trees(
+            Sites sites,
+            TreeBook trees,
+            ObservationBook observations,
+            WoundBook wounds,
+            BranchBook branches,
+            ContainerBook containers,
+            WorkBook works,
+            States states,
+            Reach reach) {
+        this.sites = sites;
+        this.trees = trees;
+        this.observations = observations;
+        this.wounds = wounds;
+        this.branches = branches;
+        this.containers = containers;
+        this.works = works;
+        this.states = states;
+        this.reach = reach;
+    }
+
     /** Enters a site; instructors and registrars only. */
+    @Transactional
     public Site enterSite(Actor actor, NewSite site) {
-        throw new IllegalStateException("to be built");
+        return sites.enter(actor, site);
     }
 
     /** All sites, by name. */
+    @Transactional
     public List<Site> sites() {
-        throw new IllegalStateException("to be built");
+        return sites.all();
     }
 
     /** Enters a tree. */
+    @Transactional
     public Tree enter(Actor actor, NewTree tree) {
-        throw new IllegalStateException("to be built");
+        return trees.enter(actor, tree);
     }
 
     /** A tree within reach; 404 otherwise. */
+    @Transactional
     public Tree get(Actor actor, long treeId) {
-        throw new IllegalStateException("to be built");
+        return reach.tree(actor, treeId).toTree();
     }
 
     /**
      * Trees within reach by label; of one keeper when given, of the students of one course when
      * given.
      */
+    @Transactional
     public Paged<Tree> list(
             Actor actor, @Nullable Long keeperId, @Nullable Long courseId, PageRequest page) {
-        throw new IllegalStateException("to be built");
+        return trees.list(actor, keeperId, courseId, page);
     }
 
     /** Trees of these keepers by id of tree; no reach is asked, callers have checked the course. */
+    @Transactional
     public List<Tree> ofKeepers(Collection<Long> keeperIds) {
-        throw new IllegalStateException("to be built");
+        return trees.ofKeepers(keeperIds);
     }
 
     /** Changes label, site, origin and note; 412 when the version is not the current one. */
+    @Transactional
     public Tree change(Actor actor, long treeId, long version, NewTree tree) {
-        throw new IllegalStateException("to be built");
+        return trees.change(actor, treeId, version, tree);
     }
 
     /** Records an observation, or a correction of one. */
+    @Transactional
     public Observation observe(Actor actor, long treeId, NewObservation observation) {
-        throw new IllegalStateException("to be built");
+        return observations.observe(actor, treeId, observation);
     }
 
     /** Observations, latest first, corrected ones included and marked. */
+    @Transactional
     public Paged<Observation> observations(Actor actor, long treeId, PageRequest page) {
-        throw new IllegalStateException("to be built");
+        return observations.list(actor, treeId, page);
     }
 
     /** Enters a wound. */
+    @Transactional
     public Wound addWound(Actor actor, long treeId, NewWound wound) {
-        throw new IllegalStateException("to be built");
+        return wounds.add(actor, treeId, wound);
     }
 
     /** Wounds with their readings, oldest first. */
+    @Transactional
     public List<Wound> wounds(Actor actor, long treeId) {
-        throw new IllegalStateException("to be built");
+        return wounds.of(actor, treeId);
     }
 
     /** Enters a branch. */
+    @Transactional
     public Branch addBranch(Actor actor, long treeId, NewBranch branch) {
-        throw new IllegalStateException("to be built");
+        return branches.add(actor, treeId, branch);
+    }
+
+    /** Notes that a branch was taken off; its readings stay in the record. */
+    @Transactional
+    public Branch takeOffBranch(Actor actor, long treeId, long branchId, LocalDate on) {
+        return branches.takeOff(actor, treeId, branchId, on);
     }
 
     /** Branches with their latest readings. */
+    @Transactional
     public List<Branch> branches(Actor actor, long treeId) {
-        throw new IllegalStateException("to be built");
+        return branches.of(actor, treeId);
     }
 
     /** Moves a tree to another container. */
+    @Transactional
     public ContainerStay moveTo(Actor actor, long treeId, NewContainer container) {
-        throw new IllegalStateException("to be built");
+        return containers.moveTo(actor, treeId, container);
     }
 
     /** Containers, latest first. */
+    @Transactional
     public List<ContainerStay> containers(Actor actor, long treeId) {
-        throw new IllegalStateException("to be built");
+        return containers.of(actor, treeId);
     }
 
     /** Records work done; `clock` is the technique's, null for none. */
+    @Transactional
     public WorkDone recordWork(
             Actor actor, long treeId, Work work, @Nullable String clock, @Nullable String note) {
-        throw new IllegalStateException("to be built");
+        return works.record(actor, treeId, work, clock, note);
     }
 
     /** Work done, latest first. */
+    @Transactional
     public List<WorkDone> works(Actor actor, long treeId) {
-        throw new IllegalStateException("to be built");
+        return works.of(actor, treeId);
     }
 
     /** Sets facts as the effect of signed-off work, as seen by the instructor on that day. */
+    @Transactional
     public void setFacts(
             Actor actor, long treeId, Map<Fact, Value> facts, LocalDate on, String note) {
-        throw new IllegalStateException("to be built");
+        observations.setFacts(actor, treeId, facts, on, note);
     }
 
     /** The tree on a day. */
+    @Transactional
     public TreeState stateOn(Actor actor, long treeId, LocalDate on) {
-        throw new IllegalStateException("to be built");
+        reach.require(actor, treeId);
+        return Objects.requireNonNull(states.on(List.of(treeId), on).get(treeId));
     }
 
     /**
      * Many trees on a day, in a number of queries that does not depend on how many; no reach is
      * asked.
      */
+    @Transactional
     public Map<Long, TreeState> statesOn(Collection<Long> treeIds, LocalDate on) {
-        throw new IllegalStateException("to be built");
+        return states.on(treeIds, on);
     }
 }

@@ -3,11 +3,16 @@ package org.ripewood.trees;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.core.growth.Closure;
+import org.ripewood.core.growth.WoundEllipse;
+import org.ripewood.core.progress.Source;
+import org.ripewood.core.progress.Value;
 
 /**
  * A cut that has to close, or deadwood by design.
  *
  * @param bearingDegrees seen from above, clockwise from the front; null when not noted
+ * @param source what the one who entered it was, which counts until somebody reads it
  * @param readings open widths that stand, oldest first
  */
 public record Wound(
@@ -21,15 +26,33 @@ public record Wound(
         @Nullable Double bearingDegrees,
         boolean deadwoodByDesign,
         long byId,
+        Source source,
         List<Observation> readings) {
+
+    public Wound {
+        readings = Readings.oldestFirst(readings.stream());
+    }
 
     /** The opening read last, or the first width when nobody has read it since. */
     public double openMm() {
-        return readings.isEmpty()
-                ? firstWidthMm
-                : readings.get(readings.size() - 1).value()
-                                instanceof org.ripewood.core.progress.Value.Number width
-                        ? width.amount()
-                        : firstWidthMm;
+        return closure().latest().openMm();
+    }
+
+    /** How it has closed since it was made. */
+    public Closure closure() {
+        return Closure.of(madeOn, firstWidthMm, readings.stream().map(Wound::look).toList());
+    }
+
+    /** Share of the first area still open, were it to close from all sides alike; 0 to 1. */
+    public double openAreaShare() {
+        double lipMm = Math.max(0, firstWidthMm - openMm()) / 2;
+        return new WoundEllipse(firstWidthMm, firstLengthMm).openShare(lipMm);
+    }
+
+    private static Closure.Look look(Observation reading) {
+        if (reading.value() instanceof Value.Number width) {
+            return new Closure.Look(reading.observedOn(), width.amount());
+        }
+        throw new IllegalStateException("an opening is a width, found " + reading.value());
     }
 }

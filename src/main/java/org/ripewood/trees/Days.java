@@ -1,0 +1,40 @@
+package org.ripewood.trees;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.LocalDate;
+import org.ripewood.platform.Refused;
+import org.ripewood.platform.Today;
+
+/** Which days a record may speak of. */
+@ApplicationScoped
+class Days {
+
+    /** Older than any record a school has; an earlier day is a slip of the pen. */
+    static final LocalDate FIRST = LocalDate.of(1900, 1, 1);
+
+    /** How far ahead a tree's state may be asked for: beyond any route. */
+    private static final int AHEAD_YEARS = 50;
+
+    private final Today today;
+
+    Days(Today today) {
+        this.today = today;
+    }
+
+    /** Something seen or done lies neither in the future nor before anybody wrote it down. */
+    void requireHappened(String field, LocalDate day) {
+        requireBetween(field, day, today.date());
+    }
+
+    /** A day to ask about may lie ahead, within what dates and databases can tell. */
+    void requireAskable(String field, LocalDate day) {
+        requireBetween(field, day, today.date().plusYears(AHEAD_YEARS));
+    }
+
+    private static void requireBetween(String field, LocalDate day, LocalDate last) {
+        if (day.isBefore(FIRST) || day.isAfter(last)) {
+            throw Refused.invalid(
+                    field, "expected a day from %s to %s, found %s".formatted(FIRST, last, day));
+        }
+    }
+}

@@ -1,0 +1,40 @@
+package org.ripewood.trees;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import org.ripewood.core.progress.Source;
+import org.ripewood.people.People;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Refused;
+import org.ripewood.platform.Role;
+
+/** Who reaches which tree, and what their word weighs there. */
+@ApplicationScoped
+class Reach {
+
+    private final People people;
+    private final TreeRows trees;
+
+    Reach(People people, TreeRows trees) {
+        this.people = people;
+        this.trees = trees;
+    }
+
+    /** A tree within reach; one out of reach is told like one that is not there. */
+    TreeEntity tree(Actor actor, long treeId) {
+        var tree = trees.findById(treeId);
+        if (tree == null || !people.reaches(actor, tree.keeperId)) {
+            throw Refused.notFound("tree", treeId);
+        }
+        return tree;
+    }
+
+    /** Goes on only when the tree is within reach. */
+    void require(Actor actor, long treeId) {
+        tree(actor, treeId);
+    }
+
+    /** What somebody who reaches the tree counts as: an instructor's eye, or a student's. */
+    static Source sourceOf(Actor actor) {
+        return actor.is(Role.INSTRUCTOR) ? Source.INSTRUCTOR : Source.STUDENT;
+    }
+}

@@ -1,0 +1,93 @@
+package org.ripewood.trees;
+
+import io.quarkus.panache.common.Sort;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Refused;
+import org.ripewood.platform.Role;
+import org.ripewood.platform.Suggestion;
+
+/** Places where trees stand. */
+@ApplicationScoped
+class Sites {
+
+    private static final int MONTHS = 12;
+
+    private final SiteRows rows;
+
+    Sites(SiteRows rows) {
+        this.rows = rows;
+    }
+
+    Site enter(Actor actor, NewSite site) {
+        if (!actor.is(Role.REGISTRAR)) {
+            actor.require(Role.INSTRUCTOR, "enter a site");
+        }
+        requireZone(site.zone());
+        var row = new SiteEntity();
+        row.name = site.name();
+        row.latitude = site.latitude();
+        row.longitude = site.longitude();
+        row.zone = site.zone();
+        row.months.addAll(months(site.meanMinimaCelsius(), site.meanMaximaCelsius()));
+        rows.persist(row);
+        return row.toSite();
+    }
+
+    List<Site> all() {
+        return rows.find(SiteRows.WITH_MONTHS, Sort.by("s.name").and("s.id")).list().stream()
+                .map(SiteEntity::toSite)
+                .toList();
+    }
+
+    void require(long siteId) {
+        if (rows.findById(siteId) == null) {
+            throw Refused.invalid("siteId", "there is no site " + siteId);
+        }
+    }
+
+    private static void requireZone(String zone) {
+        if (!ZoneId.getAvailableZoneIds().contains(zone)) {
+            throw Refused.invalid(
+                    "zone",
+                    "there is no time zone “%s”; expected one such as Europe/Paris.%s"
+                            .formatted(zone, Suggestion.maybe(ZoneId.getAvailableZoneIds(), zone)));
+        }
+    }
+
+    private static List<MonthMeans> months(
+            @Nullable List<Double> minima, @Nullable List<Double> maxima) {
+        if (minima == null && maxima == null) {
+            return List.of();
+        }
+        if (minima == null || maxima == null) {
+            throw Refused.invalid(
+                    minima == null ? "meanMinimaCelsius" : "meanMaximaCelsius",
+                    "expected twelve monthly means of both minima and maxima, or neither");
+        }
+        if (minima.size() != MONTHS || maxima.size() != MONTHS) {
+            throw Refused.invalid(
+                    minima.size() == MONTHS ? "meanMaximaCelsius" : "meanMinimaCelsius",
+                    "expected twelve monthly means");
+        }
+        var months = new ArrayList<MonthMeans>(MONTHS);
+        for (int i = 0; i < MONTHS; i++) {
+            months.add(month(i + 1, minima.get(i), maxima.get(i)));
+        }
+        return months;
+    }
+
+    private static MonthMeans month(int number, double minimum, double maximum) {
+        if (!(minimum <= maximum)) {
+            throw Refused.invalid(
+                    "meanMinimaCelsius",
+                    "in month %d the mean minimum %s lies above the mean maximum %s"
+                            .formatted(number, minimum, maximum));
+        }
+        return new MonthMeans(minimum, maximum);
+    }
+}

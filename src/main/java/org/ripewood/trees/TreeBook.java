@@ -1,0 +1,174 @@
+package org.ripewood.trees;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.LockModeType;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.course.CourseContent;
+import org.ripewood.people.People;
+import org.ripewood.people.Person;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.PageRequest;
+import org.ripewood.platform.Paged;
+import org.ripewood.platform.Refused;
+import org.ripewood.platform.Role;
+import org.ripewood.platform.Suggestion;
+import org.ripewood.platform.Today;
+
+/** Which trees there are and whose they are. */
+@ApplicationScoped
+class TreeBook {
+
+    private final TreeRows rows;
+    private final TreeKeepingRows keepings;
+    private final People people;
+    private final CourseContent content;
+    private final Sites sites;
+    private final Reach reach;
+    private final Days days;
+    private final Today today;
+
+    TreeBook(
+            TreeRows rows,
+            TreeKeepingRows keepings,
+            People people,
+            CourseContent content,
+            Sites sites,
+            Reach reach,
+            Days days,
+            Today today) {
+        this.rows = rows;
+        this.keepings = keepings;
+        this.people = people;
+        this.content = content;
+        this.sites = sites;
+        this.reach = reach;
+        this.days = days;
+        this.today = today;
+    }
+
+    Tree enter(Actor actor, NewTree tree) {
+        requireKeeper(actor, tree.keeperId());
+        requireSpecies(tree.species());
+        sites.require(tree.siteId());
+        days.requireHappened("cameOn", tree.cameOn());
+        var row = new TreeEntity();
+        row.label = tree.label();
+        row.species = tree.species();
+        row.keeperId = tree.keeperId();
+        row.siteId = tree.siteId();
+        row.cameOn = tree.cameOn();
+        row.origin = tree.origin();
+        row.note = tree.note();
+        row.byId = actor.personId();
+        row.recordedAt = today.now();
+        rows.persist(row);
+        keepings.persist(keeping(row));
+        return row.toTree();
+    }
+
+    Paged<Tree> list(
+            Actor actor, @Nullable Long keeperId, @Nullable Long courseId, PageRequest page) {
+        var keepers = keepers(actor, keeperId, courseId);
+        if (keepers != null && keepers.isEmpty()) {
+            return Paged.of(List.of(), page, 0);
+        }
+        var query =
+                keepers == null
+                        ? rows.find("order by label, id")
+                        : rows.find("keeperId in ?1 order by label, id", keepers);
+        var found = query.page(page.page(), page.size()).list();
+        return Paged.of(found.stream().map(TreeEntity::toTree).toList(), page, query.count());
+    }
+
+    List<Tree> ofKeepers(Collection<Long> keeperIds) {
+        if (keeperIds.isEmpty()) {
+            return List.of();
+        }
+        return rows.list("keeperId in ?1 order by id", Set.copyOf(keeperIds)).stream()
+                .map(TreeEntity::toTree)
+                .toList();
+    }
+
+    /** Locked first, so that of two who change it at once the second hears of the first. */
+    Tree change(Actor actor, long treeId, long version, NewTree tree) {
+        var row = rows.findById(treeId, LockModeType.PESSIMISTIC_WRITE);
+        reach.require(actor, treeId);
+        if (row.version != version) {
+            throw Refused.stale("tree");
+        }
+        requireUnchanged("species", row.species, tree.species());
+        requireUnchanged("keeperId", row.keeperId, tree.keeperId());
+        requireUnchanged("cameOn", row.cameOn, tree.cameOn());
+        sites.require(tree.siteId());
+        row.label = tree.label();
+        row.siteId = tree.siteId();
+        row.origin = tree.origin();
+        row.note = tree.note();
+        rows.flush();
+        return row.toTree();
+    }
+
+    /** Whose trees are asked for; null for everybody's. */
+    private @Nullable Set<Long> keepers(
+            Actor actor, @Nullable Long keeperId, @Nullable Long courseId) {
+        var reachable = people.reachable(actor);
+        var keepers = reachable == null ? null : new HashSet<>(reachable);
+        if (courseId != null) {
+            people.getCourse(actor, courseId);
+            var students =
+                    people.members(courseId, Role.STUDENT).stream()
+                            .map(Person::id)
+                            .collect(Collectors.toCollection(HashSet::new));
+            if (keepers != null) {
+                students.retainAll(keepers);
+            }
+            keepers = students;
+        }
+        if (keeperId == null) {
+            return keepers;
+        }
+        if (!people.reaches(actor, keeperId)) {
+            throw Refused.notFound("person", keeperId);
+        }
+        return keepers == null || keepers.contains(keeperId) ? Set.of(keeperId) : Set.of();
+    }
+
+    /** A registrar reaches everybody, so whether there is such a person is asked as well. */
+    private void requireKeeper(Actor actor, long keeperId) {
+        if (!people.reaches(actor, keeperId) || people.names(List.of(keeperId)).isEmpty()) {
+            throw Refused.notFound("person", keeperId);
+        }
+    }
+
+    private void requireSpecies(String code) {
+        var known = content.inForce().species().keySet();
+        if (!known.contains(code)) {
+            throw Refused.invalid(
+                    "species",
+                    "there is no species “%s” in the course content.%s"
+                            .formatted(code, Suggestion.maybe(known, code)));
+        }
+    }
+
+    private static void requireUnchanged(String field, Object is, Object asked) {
+        if (!is.equals(asked)) {
+            throw Refused.invalid(
+                    field, "cannot be changed here; it is %s, found %s".formatted(is, asked));
+        }
+    }
+
+    private static TreeKeepingEntity keeping(TreeEntity tree) {
+        var keeping = new TreeKeepingEntity();
+        keeping.treeId = tree.id;
+        keeping.keeperId = tree.keeperId;
+        keeping.since = tree.cameOn;
+        keeping.byId = tree.byId;
+        keeping.recordedAt = tree.recordedAt;
+        return keeping;
+    }
+}

@@ -1,0 +1,60 @@
+package org.ripewood.trees;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.core.progress.Work;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Refused;
+import org.ripewood.platform.Suggestion;
+import org.ripewood.platform.Today;
+
+/** What was done to trees. */
+@ApplicationScoped
+class WorkBook {
+
+    private final WorkDoneRows rows;
+    private final Reach reach;
+    private final Days days;
+    private final Today today;
+
+    WorkBook(WorkDoneRows rows, Reach reach, Days days, Today today) {
+        this.rows = rows;
+        this.reach = reach;
+        this.days = days;
+        this.today = today;
+    }
+
+    WorkDone record(
+            Actor actor, long treeId, Work work, @Nullable String clock, @Nullable String note) {
+        reach.require(actor, treeId);
+        days.requireHappened("doneOn", work.doneOn());
+        if (clock != null && !Clocks.CODES.contains(clock)) {
+            throw Refused.invalid(
+                    "clock",
+                    "there is no clock “%s”.%s"
+                            .formatted(clock, Suggestion.maybe(Clocks.CODES, clock)));
+        }
+        var row = new WorkDoneEntity();
+        row.treeId = treeId;
+        row.technique = work.technique();
+        row.doneOn = work.doneOn();
+        row.stress = work.stress();
+        row.recoveryDays = work.recoveryDays();
+        row.foliageShare = work.foliageShare();
+        row.rootShare = work.rootShare();
+        row.clock = clock;
+        row.byId = actor.personId();
+        row.recordedAt = today.now();
+        row.note = note;
+        rows.persist(row);
+        return row.toWorkDone();
+    }
+
+    List<WorkDone> of(Actor actor, long treeId) {
+        reach.require(actor, treeId);
+        return rows.list("treeId = ?1 order by doneOn desc, id desc", treeId).stream()
+                .map(WorkDoneEntity::toWorkDone)
+                .toList();
+    }
+}
