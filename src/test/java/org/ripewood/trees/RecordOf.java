@@ -1,0 +1,209 @@
+package org.ripewood.trees;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.ripewood.core.progress.Evidence;
+import org.ripewood.core.progress.Fact;
+import org.ripewood.core.progress.Facts;
+import org.ripewood.core.progress.Source;
+import org.ripewood.core.progress.Value;
+import org.ripewood.core.progress.Work;
+
+/** Builds the record of one tree, entry by entry. */
+final class RecordOf {
+
+    static final LocalDate CAME = LocalDate.of(2022, 4, 1);
+    static final long INSTRUCTOR = 1;
+    static final long STUDENT = 2;
+
+    private final LocalDate on;
+    private final List<Observation> observations = new ArrayList<>();
+    private final List<Wound> wounds = new ArrayList<>();
+    private final List<Branch> branches = new ArrayList<>();
+    private final List<ContainerStay> containers = new ArrayList<>();
+    private final List<WorkDone> works = new ArrayList<>();
+    private double latitude = 50;
+    private long entry = 100;
+
+    private RecordOf(LocalDate on) {
+        this.on = on;
+    }
+
+    static RecordOf treeOn(LocalDate on) {
+        return new RecordOf(on);
+    }
+
+    RecordOf atLatitude(double degrees) {
+        latitude = degrees;
+        return this;
+    }
+
+    RecordOf seen(Fact fact, double amount, LocalDate day) {
+        return seen(fact, Value.of(amount), day, Source.INSTRUCTOR);
+    }
+
+    RecordOf seen(Fact fact, Value value, LocalDate day, Source source) {
+        observations.add(observation(fact, value, day, source, null, null, null));
+        return this;
+    }
+
+    RecordOf diameter(double heightMm, double diameterMm, LocalDate day) {
+        observations.add(
+                observation(
+                        Fact.TRUNK_DIAMETER_MM,
+                        Value.of(diameterMm),
+                        day,
+                        Source.INSTRUCTOR,
+                        null,
+                        null,
+                        heightMm));
+        return this;
+    }
+
+    RecordOf branch(long id, BranchRole role) {
+        branches.add(new Branch(id, 1, "branch " + id, role, null, null, null, null, null));
+        return this;
+    }
+
+    RecordOf branchRead(long id, double diameterMm, double trunkMm, LocalDate day, Source source) {
+        observations.add(
+                observation(
+                        Fact.BRANCH_DIAMETER_MM,
+                        Value.of(diameterMm),
+                        day,
+                        source,
+                        null,
+                        id,
+                        null));
+        observations.add(
+                observation(
+                        Fact.TRUNK_AT_BRANCH_MM, Value.of(trunkMm), day, source, null, id, null));
+        return this;
+    }
+
+    RecordOf wound(long id, LocalDate made, double widthMm, Source by, Look... looks) {
+        wounds.add(wound(id, made, widthMm, by, false, List.of(looks)));
+        return this;
+    }
+
+    RecordOf deadwood(long id, LocalDate made, double widthMm) {
+        wounds.add(wound(id, made, widthMm, Source.INSTRUCTOR, true, List.of()));
+        return this;
+    }
+
+    RecordOf container(String kind, LocalDate since) {
+        containers.add(new ContainerStay(entry++, 1, kind, null, null, since));
+        return this;
+    }
+
+    RecordOf work(String technique, LocalDate day, double stress, String clock) {
+        return work(new Work(technique, day, stress, 100, 0.2, 0.1), clock);
+    }
+
+    RecordOf work(Work work, String clock) {
+        works.add(new WorkDone(entry++, 1, work, clock, INSTRUCTOR, null));
+        return this;
+    }
+
+    RecordOf shuffled(long seed) {
+        var dice = new Random(seed);
+        List.of(observations, wounds, branches, containers, works)
+                .forEach(entries -> Collections.shuffle(entries, dice));
+        return this;
+    }
+
+    TreeRecord record() {
+        var site = new Site(1, "Lower yard", latitude, 8, ZoneId.of("UTC"), List.of(), List.of());
+        return new TreeRecord(
+                new Tree(1, 0, "Maple 1", "acer_palmatum", STUDENT, 1, CAME, null, null),
+                site,
+                on,
+                observations,
+                wounds,
+                branches,
+                containers,
+                works,
+                Map.of(INSTRUCTOR, "Ada Reed", STUDENT, "Ben Holt"));
+    }
+
+    Facts facts() {
+        return FactsOnDay.of(record());
+    }
+
+    Evidence evidence(Fact fact) {
+        return facts().find(fact);
+    }
+
+    /** A look at a wound. */
+    record Look(LocalDate on, double openMm, Source by) {}
+
+    static Look look(LocalDate on, double openMm) {
+        return new Look(on, openMm, Source.INSTRUCTOR);
+    }
+
+    private Wound wound(
+            long id,
+            LocalDate made,
+            double widthMm,
+            Source by,
+            boolean deadwood,
+            List<Look> looks) {
+        var readings =
+                looks.stream()
+                        .map(
+                                look ->
+                                        observation(
+                                                Fact.WOUND_OPEN_MM,
+                                                Value.of(look.openMm()),
+                                                look.on(),
+                                                look.by(),
+                                                id,
+                                                null,
+                                                null))
+                        .toList();
+        observations.addAll(readings);
+        return new Wound(
+                id,
+                1,
+                "left",
+                made,
+                widthMm,
+                widthMm,
+                null,
+                null,
+                deadwood,
+                INSTRUCTOR,
+                by,
+                readings);
+    }
+
+    private Observation observation(
+            Fact fact,
+            Value value,
+            LocalDate day,
+            Source source,
+            Long woundId,
+            Long branchId,
+            Double heightMm) {
+        return new Observation(
+                entry++,
+                1,
+                fact,
+                value,
+                day,
+                source,
+                source == Source.INSTRUCTOR ? INSTRUCTOR : STUDENT,
+                Instant.EPOCH,
+                null,
+                woundId,
+                branchId,
+                heightMm,
+                null);
+    }
+}

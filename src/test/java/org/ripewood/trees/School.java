@@ -1,0 +1,85 @@
+package org.ripewood.trees;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.ripewood.people.NewCourse;
+import org.ripewood.people.NewPerson;
+import org.ripewood.people.People;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Role;
+
+/** A small school of its own for each test: one course with a teacher and two students. */
+final class School {
+
+    private static final AtomicInteger LOGINS = new AtomicInteger();
+
+    private final People people;
+    private final Trees trees;
+    private final LocalDate today;
+
+    final Actor registrar;
+    final Actor teacher;
+    final Actor otherTeacher;
+    final Actor keeper;
+    final Actor otherStudent;
+    final long courseId;
+    final Site site;
+
+    School(People people, Trees trees, LocalDate today) {
+        this.people = people;
+        this.trees = trees;
+        this.today = today;
+        this.registrar = person(Role.REGISTRAR);
+        this.teacher = person(Role.INSTRUCTOR);
+        this.otherTeacher = person(Role.INSTRUCTOR);
+        this.keeper = person(Role.STUDENT);
+        this.otherStudent = person(Role.STUDENT);
+        this.courseId = course(teacher, List.of(keeper, otherStudent));
+        course(otherTeacher, List.of(person(Role.STUDENT)));
+        this.site =
+                trees.enterSite(teacher, new NewSite("Lower yard", 50.0, 8.0, "UTC", null, null));
+    }
+
+    Tree tree() {
+        return tree("Maple by the gate");
+    }
+
+    Tree tree(String label) {
+        return trees.enter(teacher, newTree(label));
+    }
+
+    NewTree newTree(String label) {
+        return new NewTree(
+                label,
+                "acer_palmatum",
+                keeper.personId(),
+                site.id(),
+                today.minusYears(2),
+                "nursery stock",
+                null);
+    }
+
+    private Actor person(Role role) {
+        // Anybody who is a registrar may enter persons; that there is one is not asked here.
+        var office = new Actor(0, Set.of(Role.REGISTRAR));
+        var login = "trees-" + LOGINS.incrementAndGet();
+        var entered =
+                people.enter(
+                        office,
+                        new NewPerson("Person " + login, login, "a long password", Set.of(role)));
+        return new Actor(entered.id(), Set.of(role));
+    }
+
+    private long course(Actor teaches, List<Actor> attend) {
+        var course =
+                people.openCourse(
+                        registrar,
+                        new NewCourse("Course", today.minusYears(1), today.plusYears(1)));
+        people.join(registrar, course.id(), teaches.personId(), Role.INSTRUCTOR);
+        attend.forEach(
+                student -> people.join(registrar, course.id(), student.personId(), Role.STUDENT));
+        return course.id();
+    }
+}
