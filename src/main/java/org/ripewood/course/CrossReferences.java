@@ -77,7 +77,7 @@ final class CrossReferences {
                 untold.add(fact.code());
             }
         }
-        if (!untold.isEmpty() && shelf.codes(ContentKind.FACTS).size() == 1) {
+        if (!untold.isEmpty() && !shelf.all(ContentKind.FACTS).isEmpty()) {
             faults.add(
                     ContentKind.FACTS.pattern(),
                     0,

@@ -66,7 +66,8 @@ final class FactCheck {
                     String.join(" or ", fitting));
         } else if (comparison.equals("oneOf")) {
             bound.each().forEach(word -> checkValue(fact, word));
-        } else {
+        } else if (bound.value().isNumber() == (fact.kind() == Fact.Kind.NUMBER)) {
+            // A word for a number or the other way round is the schema's to tell.
             checkValue(fact, bound);
         }
     }

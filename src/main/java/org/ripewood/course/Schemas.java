@@ -37,7 +37,7 @@ final class Schemas {
         loaded.schema().validate(document.root()).forEach(telling::tell);
     }
 
-    private static JsonNode load(String resource) {
+    static JsonNode load(String resource) {
         try (var stream = Schemas.class.getClassLoader().getResourceAsStream(resource)) {
             if (stream == null) {
                 throw new IllegalStateException("the program was built without " + resource);

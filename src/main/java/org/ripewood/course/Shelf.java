@@ -6,9 +6,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** All content files as read and held against their schemas, by kind and code. */
@@ -19,11 +20,13 @@ final class Shelf {
 
     private final Map<ContentKind, SortedMap<String, Document>> documents =
             new EnumMap<>(ContentKind.class);
+    private final Map<ContentKind, SortedSet<String>> codes = new EnumMap<>(ContentKind.class);
     private final Map<String, Body> bodies = new TreeMap<>();
 
     private Shelf() {
         for (var kind : ContentKind.values()) {
             documents.put(kind, new TreeMap<>());
+            codes.put(kind, new TreeSet<>());
         }
     }
 
@@ -56,6 +59,7 @@ final class Shelf {
     }
 
     private void put(ContentKind kind, String path, byte[] bytes, Schemas schemas, Faults faults) {
+        codes(kind).add(kind.code(path));
         var text = decode(path, bytes, faults);
         if (text == null) {
             return;
@@ -100,11 +104,7 @@ final class Shelf {
 
     /** The documents of a kind by code, in the order of the codes. */
     SortedMap<String, Document> all(ContentKind kind) {
-        var found = documents.get(kind);
-        if (found == null) {
-            throw new IllegalStateException("no shelf for " + kind);
-        }
-        return found;
+        return of(kind, documents);
     }
 
     /** What the one list of a kind holds; nothing when it could not be read. */
@@ -112,8 +112,17 @@ final class Shelf {
         return all(kind).values().stream().flatMap(one -> one.top().each(list).stream()).toList();
     }
 
-    Set<String> codes(ContentKind kind) {
-        return all(kind).keySet();
+    /** The codes of a kind, those of files that could not be read among them. */
+    SortedSet<String> codes(ContentKind kind) {
+        return of(kind, codes);
+    }
+
+    private static <T> T of(ContentKind kind, Map<ContentKind, T> byKind) {
+        var found = byKind.get(kind);
+        if (found == null) {
+            throw new IllegalStateException("no shelf for " + kind);
+        }
+        return found;
     }
 
     /** A lesson's text; empty when it could not be read. */
