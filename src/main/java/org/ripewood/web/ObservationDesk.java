@@ -1,6 +1,7 @@
 package org.ripewood.web;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Fact;
@@ -48,6 +49,24 @@ class ObservationDesk {
                                 .collect(Collectors.toSet())),
                 inForce.facts().values().stream()
                         .collect(Collectors.toMap(FactText::code, text -> text)),
-                typed.refused() ? typed : typed.with("observedOn", today.date()));
+                typed.refused() ? typed : filled(typed, observations.items()));
+    }
+
+    /** A new entry begins with today; a correction begins with what it corrects. */
+    private Typed filled(Typed typed, List<Observation> shown) {
+        return shown.stream()
+                .filter(seen -> typed.has("supersedes", seen.id()))
+                .findFirst()
+                .map(seen -> corrected(typed, seen))
+                .orElseGet(() -> typed.with("observedOn", today.date()));
+    }
+
+    private static Typed corrected(Typed typed, Observation seen) {
+        return typed.with("value", Shown.typed(seen.value()))
+                .with("observedOn", seen.observedOn())
+                .withIfKnown("woundId", seen.woundId())
+                .withIfKnown("branchId", seen.branchId())
+                .withIfKnown("heightMm", seen.heightMm())
+                .withIfKnown("note", seen.note());
     }
 }

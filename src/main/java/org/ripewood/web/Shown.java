@@ -81,10 +81,17 @@ final class Shown {
                     ? plain(number.amount())
                     : plain(number.amount()) + " " + unit(fact);
         }
-        if (value instanceof Value.Flag flag) {
-            return flag.set() ? "yes" : "no";
+        return typed(value);
+    }
+
+    /** A value as it is typed into a form. */
+    static String typed(Value value) {
+        if (value instanceof Value.Number number) {
+            return BigDecimal.valueOf(number.amount()).stripTrailingZeros().toPlainString();
         }
-        return ((Value.Word) value).word();
+        return value instanceof Value.Flag flag
+                ? (flag.set() ? "yes" : "no")
+                : ((Value.Word) value).word();
     }
 
     /** The unit as people say it. */

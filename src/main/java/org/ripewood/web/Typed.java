@@ -34,6 +34,10 @@ public record Typed(String form, Map<String, List<String>> values, @Nullable Pro
         return new Typed(form, all, problem);
     }
 
+    Typed withIfKnown(String field, @Nullable Object value) {
+        return value == null ? this : with(field, value);
+    }
+
     /** The same fields in a form of another name, for a form that a page holds several times. */
     public Typed named(Object name) {
         return new Typed(form + "-" + name, values, problem);

@@ -1,0 +1,44 @@
+package org.ripewood.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import jakarta.ws.rs.core.MultivaluedHashMap;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.ripewood.platform.Fault;
+import org.ripewood.platform.Refused;
+
+class TypedTest {
+
+    @Test
+    void whatWasTypedIsKeptWithWhatWasWrong() {
+        var sent = new MultivaluedHashMap<String, String>();
+        sent.putSingle("place", "trunk, left");
+        sent.put("roles", List.of("STUDENT", "REGISTRAR"));
+        var problem =
+                Refused.invalid(
+                                List.of(
+                                        new Fault("place", "too vague"),
+                                        new Fault("roles[1]", "not that one")))
+                        .problem();
+        var typed = Typed.refused("wound", sent, problem);
+        assertThat(typed.value("place")).isEqualTo("trunk, left");
+        assertThat(typed.has("roles", "REGISTRAR")).isTrue();
+        assertThat(typed.fault("place")).isEqualTo("too vague");
+        assertThat(typed.fault("roles")).isEqualTo("not that one");
+        assertThat(typed.fault("madeOn")).isNull();
+    }
+
+    @Test
+    void whatWasTypedStaysInItsOwnForm() {
+        var typed = Typed.fresh("wound").with("place", "trunk");
+        assertThat(typed.orFresh("branch", Typed.fresh("branch")).value("place")).isEmpty();
+        assertThat(typed.orFresh("wound", Typed.fresh("wound")).value("place")).isEqualTo("trunk");
+    }
+
+    @Test
+    void idsOfFieldsAreGoodForLinks() {
+        assertThat(Typed.fresh("assignment").id("waivers.pest_level.atMost"))
+                .isEqualTo("assignment-waivers-pest_level-atMost");
+    }
+}
