@@ -106,6 +106,19 @@ class PeoplePages {
                 problem -> page(0, Typed.refused("member", form, problem)));
     }
 
+    @POST
+    @Path("{id: \\d{1,18}}/active")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response setActive(long id, MultivaluedMap<String, String> form) {
+        return Answer.to(
+                () -> {
+                    var said = inputs.read(form, Activity.class);
+                    people.setActive(user.actor(), id, said.version(), said.active());
+                    return "/people#everybody";
+                },
+                problem -> page(0, Typed.refused("activity", form, problem)));
+    }
+
     private TemplateInstance page(int page, Typed typed) {
         var actor = user.actor();
         var courses =
