@@ -18,6 +18,7 @@ import org.ripewood.core.progress.Value;
 import org.ripewood.core.progress.Verdict;
 import org.ripewood.core.progress.WorkLedger;
 import org.ripewood.course.Technique;
+import org.ripewood.platform.Fault;
 import org.ripewood.standing.Board.Headline;
 import org.ripewood.standing.ReasonView;
 import org.ripewood.standing.StepState;
@@ -181,6 +182,16 @@ final class Shown {
             case "UNKNOWN" -> "Not known";
             default -> "Not met";
         };
+    }
+
+    /** A field's name with its words apart, for the list of what was wrong. */
+    static String fieldWords(Fault fault) {
+        var words =
+                fault.field()
+                        .replaceAll("Ids?(\\[.*)?$", "")
+                        .replaceAll("[._\\[\\]]+", " ")
+                        .replaceAll("(?<=[a-z])(?=[A-Z])", " ");
+        return words.strip().toLowerCase(Locale.ROOT);
     }
 
     /** Name of the form field that waives a reason. */

@@ -62,7 +62,7 @@ public record Typed(String form, Map<String, List<String>> values, @Nullable Pro
     }
 
     public String id(String field) {
-        return form + "-" + field.replaceAll("[^A-Za-z0-9_-]", "-");
+        return form + "-" + field.replaceAll("\\[.*", "").replaceAll("[^A-Za-z0-9_-]", "-");
     }
 
     /** What was wrong with a field; null when nothing was. Entries of a list tell on the list. */

@@ -40,5 +40,7 @@ class TypedTest {
     void idsOfFieldsAreGoodForLinks() {
         assertThat(Typed.fresh("assignment").id("waivers.pest_level.atMost"))
                 .isEqualTo("assignment-waivers-pest_level-atMost");
+        assertThat(Typed.fresh("session").id("instructorIds[0]"))
+                .isEqualTo("session-instructorIds");
     }
 }
