@@ -1,8 +1,10 @@
 package org.ripewood.people;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.InstantSource;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.LinkedHashMap;
@@ -25,7 +27,7 @@ class SignInPause {
     /** So that a flood of invented logins cannot fill the memory; the least recent go first. */
     static final int MOST_LOGINS = 10_000;
 
-    private final Today today;
+    private final InstantSource clock;
 
     private final Map<String, Deque<Instant>> failures =
             new LinkedHashMap<>(16, 0.75f, true) {
@@ -35,8 +37,13 @@ class SignInPause {
                 }
             };
 
+    @Inject
     SignInPause(Today today) {
-        this.today = today;
+        this(today::now);
+    }
+
+    SignInPause(InstantSource clock) {
+        this.clock = clock;
     }
 
     /** Until fewer than the most failures lie within the window. */
@@ -45,14 +52,14 @@ class SignInPause {
         if (times == null) {
             return false;
         }
-        var start = today.now().minus(WINDOW);
+        var start = clock.instant().minus(WINDOW);
         times.removeIf(time -> time.isBefore(start));
         return times.size() >= MOST_FAILURES;
     }
 
     synchronized void countFailure(String login) {
         var times = failures.computeIfAbsent(login, unused -> new ArrayDeque<>());
-        times.addLast(today.now());
+        times.addLast(clock.instant());
         if (times.size() > MOST_FAILURES) {
             times.removeFirst();
         }

@@ -1,10 +1,13 @@
 package org.ripewood.platform;
 
+import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.exc.InputCoercionException;
 import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.exc.InvalidFormatException;
 import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
+import java.io.IOException;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.Arrays;
@@ -42,9 +45,34 @@ final class JacksonFaults {
                             .formatted(expected(mismatched.getTargetType())));
         }
         if (e instanceof JsonMappingException mapping && !mapping.getPath().isEmpty()) {
-            return new Fault(path(mapping), "expected another value, found one not to be read");
+            return new Fault(
+                    path(mapping),
+                    "expected %s, found one not to be read".formatted(expected(target(mapping))));
+        }
+        if (e.getProcessor() instanceof JsonParser parser && isRepeated(e)) {
+            return new Fault(
+                    String.valueOf(currentName(parser)), "expected it once, found it again");
         }
         return new Fault("", "expected JSON, found something else%s".formatted(where(e)));
+    }
+
+    /** A number too large for its type is told by the parser beneath. */
+    private static @Nullable Class<?> target(JsonMappingException e) {
+        return e.getCause() instanceof InputCoercionException number
+                ? number.getTargetType()
+                : null;
+    }
+
+    private static boolean isRepeated(JsonProcessingException e) {
+        return String.valueOf(e.getOriginalMessage()).startsWith("Duplicate field");
+    }
+
+    private static @Nullable String currentName(JsonParser parser) {
+        try {
+            return parser.currentName();
+        } catch (IOException e) {
+            return null;
+        }
     }
 
     /** Such as {@code waivers.vigour_index} or {@code means[3]}. */

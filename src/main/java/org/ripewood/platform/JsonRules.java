@@ -1,6 +1,5 @@
 package org.ripewood.platform;
 
-import com.fasterxml.jackson.annotation.JsonFormat;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.MapperFeature;
@@ -8,8 +7,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import io.quarkus.jackson.ObjectMapperCustomizer;
 import jakarta.inject.Singleton;
-import java.time.LocalDate;
-import java.time.LocalTime;
 
 /** JSON is read to the letter: what is not understood is told, never guessed or dropped. */
 @Singleton
@@ -25,8 +22,12 @@ class JsonRules implements ObjectMapperCustomizer {
                 .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS);
         mapper.enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION);
         mapper.configure(MapperFeature.ALLOW_COERCION_OF_SCALARS, false);
-        var strict = JsonFormat.Value.forLeniency(false);
-        mapper.configOverride(LocalDate.class).setFormat(strict);
-        mapper.configOverride(LocalTime.class).setFormat(strict);
+        mapper.registerModule(IsoDays.module());
+    }
+
+    /** After the framework's own, whose modules know days too. */
+    @Override
+    public int priority() {
+        return MINIMUM_PRIORITY;
     }
 }

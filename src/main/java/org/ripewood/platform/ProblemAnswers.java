@@ -2,6 +2,7 @@ package org.ripewood.platform;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
@@ -10,6 +11,8 @@ import jakarta.ws.rs.core.UriInfo;
 /** Problems as answers: JSON to programs, a page to people. */
 @ApplicationScoped
 class ProblemAnswers {
+
+    static final String HTML = MediaType.TEXT_HTML + ";charset=UTF-8";
 
     private final ObjectMapper json;
 
@@ -24,9 +27,19 @@ class ProblemAnswers {
     Response answer(Problem problem, String path) {
         var api = isApi(path);
         return Response.status(problem.status())
-                .type(api ? ProblemBody.MEDIA_TYPE : MediaType.TEXT_HTML + ";charset=UTF-8")
+                .type(api ? ProblemBody.MEDIA_TYPE : HTML)
                 .entity(api ? body(problem, path) : page(problem))
                 .build();
+    }
+
+    /** Ends a request that has not come to any door. */
+    void end(RoutingContext context, Problem problem) {
+        var path = context.normalizedPath();
+        var api = isApi(path);
+        context.response()
+                .setStatusCode(problem.status())
+                .putHeader("Content-Type", api ? ProblemBody.MEDIA_TYPE : HTML)
+                .end(api ? body(problem, path) : page(problem));
     }
 
     static boolean isApi(String path) {

@@ -1,9 +1,12 @@
 package org.ripewood.platform;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.exc.InvalidDefinitionException;
+import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import io.quarkus.security.AuthenticationFailedException;
 import io.quarkus.security.ForbiddenException;
 import io.quarkus.security.UnauthorizedException;
+import io.smallrye.mutiny.Uni;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.validation.ConstraintViolationException;
 import jakarta.validation.ValidationException;
@@ -40,10 +43,12 @@ class ProblemMappers {
     }
 
     @ServerExceptionMapper({UnauthorizedException.class, AuthenticationFailedException.class})
-    Response unauthorized(Exception e, UriInfo uri) {
-        return ProblemAnswers.isApi(uri.getRequestUri().getRawPath())
-                ? answers.answer(Problems.plain(401, "Maybe your session has ended."), uri)
-                : signInFirst.redirect();
+    Uni<Response> unauthorized(Exception e, UriInfo uri) {
+        if (!ProblemAnswers.isApi(uri.getRequestUri().getRawPath())) {
+            return signInFirst.redirect();
+        }
+        var problem = Problems.plain(401, "Maybe your session has ended.");
+        return Uni.createFrom().item(answers.answer(problem, uri));
     }
 
     @ServerExceptionMapper(ForbiddenException.class)
@@ -55,6 +60,8 @@ class ProblemMappers {
         ConstraintViolationException.class,
         ValidationException.class,
         JsonProcessingException.class,
+        MismatchedInputException.class,
+        InvalidDefinitionException.class,
         WebApplicationException.class,
         Throwable.class
     })

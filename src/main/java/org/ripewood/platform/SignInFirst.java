@@ -1,39 +1,61 @@
 package org.ripewood.platform;
 
 import io.quarkus.vertx.http.runtime.CurrentVertxRequest;
+import io.quarkus.vertx.http.runtime.security.ChallengeData;
 import io.quarkus.vertx.http.runtime.security.HttpAuthenticator;
+import io.smallrye.mutiny.Uni;
 import io.vertx.core.http.HttpMethod;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /** Sends a person who is not signed in to the sign-in page, and afterwards to where they went. */
 @ApplicationScoped
 class SignInFirst {
 
-    private static final URI PAGE = URI.create("/sign-in");
+    static final String FORM_TARGET = "/j_security_check";
 
     private final CurrentVertxRequest request;
+    private final URI page;
 
-    SignInFirst(CurrentVertxRequest request) {
+    SignInFirst(
+            CurrentVertxRequest request,
+            @ConfigProperty(name = "quarkus.http.auth.form.login-page") String page) {
         this.request = request;
+        this.page = URI.create(page);
     }
 
-    Response redirect() {
+    /**
+     * The form mechanism knows its error page and leaves the address to come back to in a cookie.
+     * It is not asked for a write: one would come back to its address without what was sent.
+     */
+    Uni<Response> redirect() {
         var context = request.getCurrent();
-        if (context != null && HttpMethod.GET.equals(context.request().method())) {
-            rememberWhereTo(context);
+        HttpAuthenticator authenticator =
+                context == null ? null : context.get(HttpAuthenticator.class.getName());
+        if (context == null || authenticator == null || !mayComeBack(context)) {
+            return Uni.createFrom().item(to(page));
         }
-        return Response.seeOther(PAGE).header(HttpHeaders.CACHE_CONTROL, "no-store").build();
+        return authenticator.getChallenge(context).map(this::to);
     }
 
-    /** The form mechanism's challenge leaves the address in a cookie; its answer is not needed. */
-    private static void rememberWhereTo(RoutingContext context) {
-        HttpAuthenticator authenticator = context.get(HttpAuthenticator.class.getName());
-        if (authenticator != null) {
-            authenticator.getChallenge(context).subscribe().with(ignored -> {}, ignored -> {});
-        }
+    private static boolean mayComeBack(RoutingContext context) {
+        return HttpMethod.GET.equals(context.request().method())
+                || context.normalizedPath().equals(FORM_TARGET);
+    }
+
+    private Response to(ChallengeData challenge) {
+        var location =
+                challenge.getHeaders().entrySet().stream()
+                        .filter(header -> HttpHeaders.LOCATION.contentEquals(header.getKey()))
+                        .findFirst();
+        return to(location.isPresent() ? URI.create(location.get().getValue()) : page);
+    }
+
+    private static Response to(URI page) {
+        return Response.seeOther(page).build();
     }
 }

@@ -1,0 +1,34 @@
+package org.ripewood.platform;
+
+import jakarta.ws.rs.container.ContainerRequestContext;
+import jakarta.ws.rs.container.ContainerResponseContext;
+import jakarta.ws.rs.core.MediaType;
+import org.jboss.resteasy.reactive.server.ServerResponseFilter;
+
+/** Puts words to the failures that the framework answers with a bare status. */
+class WordlessFailures {
+
+    private static final String MAYBE_STALE_FORM =
+            "Maybe the page was open too long: go back, load it again and send the form once more.";
+
+    private final ProblemAnswers answers;
+
+    WordlessFailures(ProblemAnswers answers) {
+        this.answers = answers;
+    }
+
+    @ServerResponseFilter
+    void speak(ContainerRequestContext request, ContainerResponseContext response) {
+        if (response.getStatus() < 400 || response.hasEntity()) {
+            return;
+        }
+        var path = request.getUriInfo().getRequestUri().getRawPath();
+        var api = ProblemAnswers.isApi(path);
+        var maybe = !api && response.getStatus() == 400 ? MAYBE_STALE_FORM : null;
+        var problem = Problems.plain(response.getStatus(), maybe);
+        response.setEntity(
+                api ? answers.body(problem, path) : answers.page(problem),
+                null,
+                MediaType.valueOf(api ? ProblemBody.MEDIA_TYPE : ProblemAnswers.HTML));
+    }
+}

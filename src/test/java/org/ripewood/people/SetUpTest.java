@@ -1,0 +1,60 @@
+package org.ripewood.people;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.QuarkusTestProfile;
+import io.quarkus.test.junit.TestProfile;
+import jakarta.inject.Inject;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.ripewood.platform.Fault;
+import org.ripewood.platform.Refused;
+import org.ripewood.platform.Role;
+
+/** The way from an empty school to its first registrar; in a database of its own. */
+@QuarkusTest
+@TestProfile(SetUpTest.EmptySchool.class)
+class SetUpTest {
+
+    public static class EmptySchool implements QuarkusTestProfile {
+        @Override
+        public Map<String, String> getConfigOverrides() {
+            return Map.of(
+                    "quarkus.datasource.jdbc.url",
+                    "jdbc:h2:mem:empty-school;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;"
+                            + "DEFAULT_NULL_ORDERING=HIGH");
+        }
+    }
+
+    @Inject People people;
+    @Inject SetUpCode code;
+
+    @Test
+    void theCodeFromTheLogMakesTheFirstRegistrarAndNobodyAfter() {
+        var first = new NewPerson("Vera Holm", "vera", "a long password", Set.of(Role.INSTRUCTOR));
+        var offered = code.fresh();
+        assertThat(offered).matches("([A-Z2-9]{4}-){3}[A-Z2-9]{4}");
+        assertThat(people.empty()).isTrue();
+
+        var wrong = refused("AAAA-AAAA-AAAA-AAAA", first);
+        assertThat(wrong.problem().faults()).extracting(Fault::field).containsExactly("code");
+        assertThat(refused("", first).problem().status()).isEqualTo(400);
+        assertThat(people.empty()).isTrue();
+
+        var registrar = people.setUp(offered, first);
+        assertThat(registrar.roles()).containsExactlyInAnyOrder(Role.REGISTRAR, Role.INSTRUCTOR);
+        assertThat(people.get(registrar.id()).roles()).contains(Role.REGISTRAR);
+        assertThat(people.empty()).isFalse();
+
+        var second = new NewPerson("Nobody", "second", "a long password", Set.of(Role.REGISTRAR));
+        assertThat(refused(offered, second).problem().status()).isEqualTo(409);
+        assertThat(people.findByLogin("second")).isEmpty();
+    }
+
+    private Refused refused(String offered, NewPerson person) {
+        return catchThrowableOfType(Refused.class, () -> people.setUp(offered, person));
+    }
+}
