@@ -1,31 +1,138 @@
 package org.ripewood.assess;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.ripewood.course.CourseContent;
+import org.ripewood.course.Lesson;
+import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
+import org.ripewood.platform.Refused;
+import org.ripewood.platform.Role;
+import org.ripewood.platform.Suggestion;
+import org.ripewood.platform.Today;
 
 /** Judgements of students' skills. */
 @ApplicationScoped
 public class Assessments {
 
+    private static final int FIRST_YEAR = 1900;
+
+    private final SkillJudgements judgements;
+    private final People people;
+    private final CourseContent content;
+    private final Today today;
+
+    Assessments(SkillJudgements judgements, People people, CourseContent content, Today today) {
+        this.judgements = judgements;
+        this.people = people;
+        this.content = content;
+        this.today = today;
+    }
+
     /** Enters a judgement; instructors who reach the student only. */
+    @Transactional
     public SkillJudgement judge(Actor actor, long studentId, NewSkillJudgement judgement) {
-        throw new IllegalStateException("to be built");
+        actor.require(Role.INSTRUCTOR, "judge a skill");
+        requireReach(actor, studentId);
+        if (actor.personId() == studentId) {
+            throw Refused.forbidden("Nobody judges their own skill.");
+        }
+        if (!people.get(studentId).roles().contains(Role.STUDENT)) {
+            throw Refused.conflict("Person %d is not a student.".formatted(studentId), null);
+        }
+        requireSkill(judgement.lesson());
+        requireDay(judgement);
+        return keep(actor, studentId, judgement).told();
     }
 
     /** Judgements of a student, latest first. */
+    @Transactional
     public List<SkillJudgement> of(Actor actor, long studentId) {
-        throw new IllegalStateException("to be built");
+        requireReach(actor, studentId);
+        return judgements.of(List.of(studentId)).stream()
+                .map(SkillJudgementEntity::told)
+                .sorted(
+                        Comparator.comparing(SkillJudgement::judgedOn)
+                                .thenComparing(SkillJudgement::id)
+                                .reversed())
+                .toList();
     }
 
     /**
      * Lessons whose skill each person has shown, in one query; persons without any have an empty
      * set.
      */
+    @Transactional
     public Map<Long, Set<String>> skills(Collection<Long> personIds) {
-        throw new IllegalStateException("to be built");
+        var shown = new HashMap<Long, Set<String>>();
+        personIds.forEach(id -> shown.put(id, new HashSet<>()));
+        if (shown.isEmpty()) {
+            return shown;
+        }
+        for (var judgement : judgements.of(shown.keySet())) {
+            var lessons = shown.computeIfAbsent(judgement.studentId, id -> new HashSet<>());
+            if (judgement.shown) {
+                lessons.add(judgement.lesson);
+            } else {
+                lessons.remove(judgement.lesson);
+            }
+        }
+        return shown;
+    }
+
+    private SkillJudgementEntity keep(Actor actor, long studentId, NewSkillJudgement judgement) {
+        var entity = new SkillJudgementEntity();
+        entity.studentId = studentId;
+        entity.lesson = judgement.lesson();
+        entity.shown = judgement.shown();
+        entity.judgedOn = judgement.judgedOn();
+        entity.byId = actor.personId();
+        entity.note = judgement.note();
+        judgements.persist(entity);
+        return entity;
+    }
+
+    private void requireReach(Actor actor, long studentId) {
+        if (!people.reaches(actor, studentId)) {
+            throw Refused.notFound("person", studentId);
+        }
+    }
+
+    private void requireSkill(String code) {
+        var lessons = content.inForce().lessons();
+        var lesson = lessons.get(code);
+        if (lesson == null) {
+            throw Refused.invalid(
+                    "lesson",
+                    "There is no lesson “%s”.".formatted(code)
+                            + Suggestion.maybe(lessons.keySet(), code));
+        }
+        requireShowable(lesson);
+    }
+
+    private static void requireShowable(Lesson lesson) {
+        if (lesson.skill() == null) {
+            throw Refused.invalid(
+                    "lesson",
+                    "The lesson “%s” has no skill to be shown; expected one that has."
+                            .formatted(lesson.title()));
+        }
+    }
+
+    private void requireDay(NewSkillJudgement judgement) {
+        var day = judgement.judgedOn();
+        if (day.isAfter(today.date()) || day.getYear() < FIRST_YEAR) {
+            throw Refused.invalid(
+                    "judgedOn",
+                    "Expected a day from %d up to today, %s; found %s."
+                            .formatted(FIRST_YEAR, today.date(), day));
+        }
     }
 }
