@@ -1,36 +1,163 @@
 package org.ripewood.sessions;
 
+import static java.util.Objects.requireNonNull;
+
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.LockModeType;
+import jakarta.transaction.Transactional;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import org.hibernate.exception.ConstraintViolationException;
+import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
+import org.ripewood.platform.Refused;
+import org.ripewood.platform.Role;
 
 /** Class dates and who comes. */
 @ApplicationScoped
 public class Sessions {
 
-    /** Sets a class date; instructors of the course and registrars only. */
-    public Session set(Actor actor, NewSession session) {
-        throw new IllegalStateException("to be built");
+    private final SessionBook sessions;
+    private final EnrolmentBook enrolments;
+    private final SessionChecks checks;
+    private final People people;
+
+    Sessions(SessionBook sessions, EnrolmentBook enrolments, SessionChecks checks, People people) {
+        this.sessions = sessions;
+        this.enrolments = enrolments;
+        this.checks = checks;
+        this.people = people;
     }
 
-    /** A session of a course within reach; 404 otherwise. */
+    /** Sets a class date; instructors of the course and registrars only. */
+    @Transactional
+    public Session set(Actor actor, NewSession session) {
+        people.getCourse(actor, session.courseId());
+        requireStaff(actor, session.courseId());
+        checks.check(session);
+        checks.checkOverlap(session, sessions.on(session.heldOn()));
+        var entity = new SessionEntity();
+        entity.courseId = session.courseId();
+        entity.heldOn = session.heldOn();
+        entity.startsAt = session.startsAt();
+        entity.endsAt = session.endsAt();
+        entity.lesson = session.lesson();
+        entity.place = session.place();
+        entity.instructorIds = new ArrayList<>(session.instructorIds());
+        sessions.persistAndFlush(entity);
+        return entity.told(List.of());
+    }
+
+    /** A session of a course within reach; 404 otherwise. A student sees their own enrolments. */
+    @Transactional
     public Session get(Actor actor, long sessionId) {
-        throw new IllegalStateException("to be built");
+        return told(actor, reached(actor, sessionId));
     }
 
     /** Sessions of a course from a day on, soonest first, at most 100. */
+    @Transactional
     public List<Session> ofCourse(Actor actor, long courseId, LocalDate from) {
-        throw new IllegalStateException("to be built");
+        people.getCourse(actor, courseId);
+        var seesAll = isStaff(actor, courseId);
+        var found = sessions.ofCourse(courseId, from);
+        var ids = found.stream().map(session -> session.id).toList();
+        var bySession =
+                enrolments.of(ids).stream()
+                        .filter(enrolment -> seesAll || enrolment.personId == actor.personId())
+                        .collect(
+                                Collectors.groupingBy(
+                                        enrolment -> enrolment.sessionId,
+                                        Collectors.mapping(
+                                                EnrolmentEntity::told, Collectors.toList())));
+        return found.stream()
+                .map(
+                        session ->
+                                session.told(
+                                        bySession.getOrDefault(
+                                                requireNonNull(session.id), List.of())))
+                .toList();
     }
 
     /** Enrols a student with a tree; 409 when that tree is already enrolled. */
+    @Transactional
     public Session enrol(Actor actor, long sessionId, NewEnrolment enrolment) {
-        throw new IllegalStateException("to be built");
+        var session = reached(actor, sessionId);
+        requireStaff(actor, session.courseId);
+        checks.check(session, enrolment);
+        if (enrolments.count("sessionId = ?1 and treeId = ?2", sessionId, enrolment.treeId()) > 0) {
+            throw alreadyEnrolled(enrolment);
+        }
+        var entity = new EnrolmentEntity();
+        entity.sessionId = sessionId;
+        entity.personId = enrolment.personId();
+        entity.treeId = enrolment.treeId();
+        entity.bench = enrolment.bench().strip();
+        try {
+            enrolments.persistAndFlush(entity);
+        } catch (ConstraintViolationException quicker) {
+            throw alreadyEnrolled(enrolment);
+        }
+        markChanged(session);
+        return told(actor, session);
     }
 
     /** Takes an enrolment back. */
+    @Transactional
     public Session withdraw(Actor actor, long sessionId, long enrolmentId) {
-        throw new IllegalStateException("to be built");
+        var session = reached(actor, sessionId);
+        requireStaff(actor, session.courseId);
+        if (enrolments.delete("id = ?1 and sessionId = ?2", enrolmentId, sessionId) == 0) {
+            throw Refused.notFound("enrolment", enrolmentId);
+        }
+        markChanged(session);
+        return told(actor, session);
+    }
+
+    private Session told(Actor actor, SessionEntity session) {
+        var seesAll = isStaff(actor, session.courseId);
+        return session.told(
+                enrolments.of(List.of(requireNonNull(session.id))).stream()
+                        .filter(enrolment -> seesAll || enrolment.personId == actor.personId())
+                        .map(EnrolmentEntity::told)
+                        .toList());
+    }
+
+    /** Who comes is part of the session, so a session read before is stale afterwards. */
+    private void markChanged(SessionEntity session) {
+        sessions.getEntityManager().lock(session, LockModeType.PESSIMISTIC_FORCE_INCREMENT);
+    }
+
+    private SessionEntity reached(Actor actor, long sessionId) {
+        var session =
+                sessions.findByIdOptional(sessionId)
+                        .orElseThrow(() -> Refused.notFound("session", sessionId));
+        var within =
+                people.courses(actor).stream().anyMatch(course -> course.id() == session.courseId);
+        if (!within) {
+            throw Refused.notFound("session", sessionId);
+        }
+        return session;
+    }
+
+    private void requireStaff(Actor actor, long courseId) {
+        if (!isStaff(actor, courseId)) {
+            throw Refused.forbidden(
+                    "Only instructors of the course and registrars may set its sessions.");
+        }
+    }
+
+    private boolean isStaff(Actor actor, long courseId) {
+        return actor.is(Role.REGISTRAR)
+                || (actor.is(Role.INSTRUCTOR)
+                        && people.members(courseId, Role.INSTRUCTOR).stream()
+                                .anyMatch(person -> person.id() == actor.personId()));
+    }
+
+    private static Refused alreadyEnrolled(NewEnrolment enrolment) {
+        return Refused.conflict(
+                "Tree %d is already enrolled in this session.".formatted(enrolment.treeId()),
+                "Maybe take the other enrolment back first.");
     }
 }
