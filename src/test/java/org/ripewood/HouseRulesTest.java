@@ -48,7 +48,7 @@ class HouseRulesTest {
         PLAN.put("materials", List.of());
         PLAN.put("trees", List.of("people", "course"));
         PLAN.put("assess", List.of("people", "course", "trees"));
-        PLAN.put("sessions", List.of("people", "course", "materials"));
+        PLAN.put("sessions", List.of("people", "course", "trees", "materials"));
         PLAN.put("standing", List.of("people", "course", "trees", "assess", "sessions"));
         DOORS.forEach(door -> PLAN.put(door, KEEPING));
         PLAN.put("platform", List.of());
