@@ -5,11 +5,17 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.course.Technique;
 
-/** What a student reads about one tree, the next thing to do first. */
+/**
+ * What a student reads about one tree, the next thing to do first.
+ *
+ * @param doNow steps to be done, sent-back ones first
+ * @param reported steps that wait for an instructor's look
+ */
 public record Checklist(
         long treeId,
         LocalDate on,
         List<Item> doNow,
+        List<Item> reported,
         List<TechniqueStanding> waiting,
         List<Measure> measureNext,
         List<Done> done,

@@ -42,4 +42,9 @@ public record ReasonView(
     public boolean met() {
         return "YES".equals(truth);
     }
+
+    /** The reason in one sentence, with its values. */
+    public String sentence() {
+        return ReasonSentence.of(this);
+    }
 }

@@ -1,25 +1,81 @@
 package org.ripewood.standing;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
+import org.ripewood.platform.Refused;
+import org.ripewood.trees.Trees;
 
 /** How trees stand, what is assigned, reported and signed off. */
 @ApplicationScoped
+@Transactional
 public class Standings {
+
+    private final SubjectGatherer gatherer;
+    private final Assigner assigner;
+    private final Reports reports;
+    private final SignOffs signOffs;
+    private final ChecklistMaker checklists;
+    private final BoardMaker boards;
+    private final SessionPlanner plans;
+    private final SignOffsWaiting waiting;
+    private final StepReach reach;
+    private final StepBook steps;
+    private final StepTeller teller;
+    private final DecisionBook decisions;
+    private final Trees trees;
+
+    Standings(
+            SubjectGatherer gatherer,
+            Assigner assigner,
+            Reports reports,
+            SignOffs signOffs,
+            ChecklistMaker checklists,
+            BoardMaker boards,
+            SessionPlanner plans,
+            SignOffsWaiting waiting,
+            StepReach reach,
+            StepBook steps,
+            StepTeller teller,
+            DecisionBook decisions,
+            Trees trees) {
+        this.gatherer = gatherer;
+        this.assigner = assigner;
+        this.reports = reports;
+        this.signOffs = signOffs;
+        this.checklists = checklists;
+        this.boards = boards;
+        this.plans = plans;
+        this.waiting = waiting;
+        this.reach = reach;
+        this.steps = steps;
+        this.teller = teller;
+        this.decisions = decisions;
+        this.trees = trees;
+    }
 
     /** How every technique stands for a tree on a day. */
     public TreeStanding of(Actor actor, long treeId, LocalDate on) {
-        throw new IllegalStateException("to be built");
+        var tree = gatherer.one(actor, treeId, on);
+        return new TreeStanding(
+                treeId,
+                on,
+                tree.content().revision(),
+                tree.standings().stream().map(tree::tell).toList());
     }
 
     /** READY techniques without an open step, most useful first. */
     public List<TechniqueStanding> proposals(Actor actor, long treeId, LocalDate on) {
-        throw new IllegalStateException("to be built");
+        var tree = gatherer.one(actor, treeId, on);
+        return tree.free().stream()
+                .sorted(new Usefulness(tree.content()).mostUsefulFirst())
+                .map(tree::tell)
+                .toList();
     }
 
     /**
@@ -27,59 +83,66 @@ public class Standings {
      * and waived with a reason.
      */
     public Step assign(Actor actor, long treeId, NewAssignment assignment) {
-        throw new IllegalStateException("to be built");
+        return assigner.assign(actor, treeId, assignment);
     }
 
     /** Notes that a technique was already done; instructors only. */
     public Step noteFoundDone(
             Actor actor, long treeId, String technique, LocalDate doneOn, @Nullable String note) {
-        throw new IllegalStateException("to be built");
+        return assigner.noteFoundDone(actor, treeId, technique, doneOn, note);
     }
 
     /** A step of a tree within reach; 404 otherwise. */
     public Step getStep(Actor actor, long stepId) {
-        throw new IllegalStateException("to be built");
+        return teller.told(reach.step(actor, stepId));
     }
 
     /** Steps of a tree, latest first. */
     public Paged<Step> steps(Actor actor, long treeId, PageRequest page) {
-        throw new IllegalStateException("to be built");
+        trees.get(actor, treeId);
+        var found = steps.ofTree(treeId, page);
+        return Paged.of(teller.told(found), page, steps.count("treeId", treeId));
     }
 
     /**
      * The keeper, or an instructor for them, says the step is done; from ASSIGNED or SENT_BACK. 412
-     * when the version is not the current one.
+     * when the version is not the current one. The same report sent twice counts once.
      */
     public Step report(Actor actor, long stepId, long version, NewReport report) {
-        throw new IllegalStateException("to be built");
+        return reports.report(actor, stepId, version, report);
     }
 
     /**
      * Signs a reported step off: records the work, the wound, the container and the facts it
-     * changes. Instructors only.
+     * changes. Instructors only, and not on their own trees.
      */
     public Step signOff(Actor actor, long stepId, long version, @Nullable String note) {
-        throw new IllegalStateException("to be built");
+        return signOffs.signOff(actor, stepId, version, note);
     }
 
     /** Sends a reported step back with a note. Instructors only. */
     public Step sendBack(Actor actor, long stepId, long version, String note) {
-        throw new IllegalStateException("to be built");
+        return signOffs.sendBack(actor, stepId, version, note);
     }
 
     /** Takes back a step not yet signed off. Instructors only. */
     public Step withdraw(Actor actor, long stepId, long version, String note) {
-        throw new IllegalStateException("to be built");
+        return signOffs.withdraw(actor, stepId, version, note);
     }
 
     /** A decision as it was. */
     public Decision getDecision(Actor actor, long decisionId) {
-        throw new IllegalStateException("to be built");
+        var decision =
+                decisions
+                        .findByIdOptional(decisionId)
+                        .orElseThrow(() -> Refused.notFound("decision", decisionId));
+        reach.tree(actor, decision.treeId, "decision", decisionId);
+        return decisions.told(decision);
     }
 
     /** A student's checklist for a tree. */
     public Checklist checklist(Actor actor, long treeId, LocalDate on) {
-        throw new IllegalStateException("to be built");
+        return checklists.make(actor, treeId, on);
     }
 
     /** A course's board; instructors of the course and registrars only. */
@@ -89,16 +152,16 @@ public class Standings {
             LocalDate on,
             Board.@Nullable Headline headline,
             PageRequest page) {
-        throw new IllegalStateException("to be built");
+        return boards.make(actor, courseId, on, headline, page);
     }
 
     /** Reported steps that wait for this instructor, oldest first. */
     public Paged<Waiting> waitingSignOffs(Actor actor, PageRequest page) {
-        throw new IllegalStateException("to be built");
+        return waiting.forInstructor(actor, page);
     }
 
     /** The plan of a session; instructors of the course and registrars only. */
     public SessionPlan plan(Actor actor, long sessionId) {
-        throw new IllegalStateException("to be built");
+        return plans.plan(actor, sessionId);
     }
 }

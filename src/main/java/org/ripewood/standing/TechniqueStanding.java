@@ -32,6 +32,8 @@ public record TechniqueStanding(
 
     /** Whether an instructor could assign it all the same, by waiving every reason against it. */
     public boolean waivable() {
-        return against().stream().allMatch(ReasonView::waivable);
+        return verdict != Verdict.DONE
+                && verdict != Verdict.NOT_NEEDED
+                && against().stream().allMatch(ReasonView::waivable);
     }
 }

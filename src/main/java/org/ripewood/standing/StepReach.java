@@ -1,0 +1,67 @@
+package org.ripewood.standing;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import org.ripewood.people.People;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Refused;
+import org.ripewood.platform.Role;
+import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
+
+/** Who reaches a step, a decision, a course's work. What is out of reach is told as not there. */
+@ApplicationScoped
+class StepReach {
+
+    private static final int NOT_FOUND = 404;
+
+    private final Trees trees;
+    private final People people;
+    private final StepBook steps;
+
+    StepReach(Trees trees, People people, StepBook steps) {
+        this.trees = trees;
+        this.people = people;
+        this.steps = steps;
+    }
+
+    StepEntity step(Actor actor, long stepId) {
+        var step =
+                steps.findByIdOptional(stepId).orElseThrow(() -> Refused.notFound("step", stepId));
+        tree(actor, step.treeId, "step", stepId);
+        return step;
+    }
+
+    /** A step nobody else can move meanwhile. */
+    StepEntity stepToMove(Actor actor, long stepId) {
+        var step = steps.findToMove(stepId).orElseThrow(() -> Refused.notFound("step", stepId));
+        tree(actor, step.treeId, "step", stepId);
+        return step;
+    }
+
+    /**
+     * The tree of something, which is not there for those who do not reach the tree.
+     *
+     * @param what that something
+     */
+    Tree tree(Actor actor, long treeId, String what, long id) {
+        try {
+            return trees.get(actor, treeId);
+        } catch (Refused refused) {
+            throw refused.problem().status() == NOT_FOUND ? Refused.notFound(what, id) : refused;
+        }
+    }
+
+    /** Goes on only for registrars and for instructors of the course. */
+    void requireStaff(Actor actor, long courseId, String toSeeWhat) {
+        var staff =
+                actor.is(Role.REGISTRAR)
+                        || (actor.is(Role.INSTRUCTOR)
+                                && people.members(courseId, Role.INSTRUCTOR).stream()
+                                        .anyMatch(person -> person.id() == actor.personId()));
+        if (!staff) {
+            throw Refused.forbidden(
+                    "Only instructors of the course and registrars may see %s."
+                            .formatted(toSeeWhat));
+        }
+    }
+}

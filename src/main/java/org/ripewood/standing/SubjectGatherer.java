@@ -1,0 +1,125 @@
+package org.ripewood.standing;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.assess.Assessments;
+import org.ripewood.core.progress.Subject;
+import org.ripewood.course.Content;
+import org.ripewood.course.CourseContent;
+import org.ripewood.people.People;
+import org.ripewood.people.Person;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Refused;
+import org.ripewood.platform.Role;
+import org.ripewood.platform.Today;
+import org.ripewood.trees.TreeState;
+import org.ripewood.trees.Trees;
+
+/** Brings together what the engine has to know of trees, and asks it. */
+@ApplicationScoped
+class SubjectGatherer {
+
+    static final int FIRST_YEAR = 1900;
+
+    /** Further ahead nobody can say how a tree will stand. */
+    static final int YEARS_AHEAD = 10;
+
+    private final Trees trees;
+    private final People people;
+    private final Assessments assessments;
+    private final CourseContent content;
+    private final StepBook steps;
+    private final Today today;
+
+    SubjectGatherer(
+            Trees trees,
+            People people,
+            Assessments assessments,
+            CourseContent content,
+            StepBook steps,
+            Today today) {
+        this.trees = trees;
+        this.people = people;
+        this.assessments = assessments;
+        this.content = content;
+        this.steps = steps;
+        this.today = today;
+    }
+
+    /** One tree within reach; 404 otherwise. */
+    TreeOnDay one(Actor actor, long treeId, LocalDate on) {
+        trees.get(actor, treeId);
+        requireDay(on);
+        var state = trees.stateOn(actor, treeId, on);
+        var keeper = people.get(state.tree().keeperId());
+        return gather(List.of(state), studentsOf(List.of(keeper)), on).get(0);
+    }
+
+    /**
+     * Many trees, in a number of queries that does not depend on how many; no reach is asked.
+     *
+     * @param keepers the persons who keep them
+     */
+    List<TreeOnDay> many(Collection<Long> treeIds, Collection<Person> keepers, LocalDate on) {
+        requireDay(on);
+        return treeIds.isEmpty()
+                ? List.of()
+                : gather(trees.statesOn(treeIds, on).values(), studentsOf(keepers), on);
+    }
+
+    private List<TreeOnDay> gather(Collection<TreeState> states, Set<Long> students, LocalDate on) {
+        var inForce = content.inForce();
+        var ids = states.stream().map(state -> state.tree().id()).toList();
+        var open = steps.open(ids);
+        var done = steps.lastDone(ids, on);
+        var skills = assessments.skills(students);
+        return states.stream()
+                .map(
+                        state -> {
+                            var tree = state.tree();
+                            var signedOff = done.getOrDefault(tree.id(), Map.of());
+                            var subject =
+                                    subject(inForce, state, signedOff, skills.get(tree.keeperId()));
+                            return new TreeOnDay(
+                                    inForce,
+                                    state,
+                                    subject,
+                                    inForce.rulebook().standings(subject, on),
+                                    open.getOrDefault(tree.id(), Map.of()));
+                        })
+                .toList();
+    }
+
+    private static Subject subject(
+            Content content,
+            TreeState state,
+            Map<String, LocalDate> signedOff,
+            @Nullable Set<String> skills) {
+        var traits = content.species(state.tree().species()).traits();
+        return new Subject(
+                traits, state.facts(), state.ledger(), signedOff, skills, state.stages());
+    }
+
+    /** Only students have skills to show; everybody else is trusted with the work. */
+    private static Set<Long> studentsOf(Collection<Person> keepers) {
+        return keepers.stream()
+                .filter(person -> person.roles().contains(Role.STUDENT))
+                .map(Person::id)
+                .collect(Collectors.toSet());
+    }
+
+    private void requireDay(LocalDate on) {
+        var last = today.date().plusYears(YEARS_AHEAD);
+        if (on.getYear() < FIRST_YEAR || on.isAfter(last)) {
+            throw Refused.invalid(
+                    "on",
+                    "Expected a day from %d to %s; found %s.".formatted(FIRST_YEAR, last, on));
+        }
+    }
+}

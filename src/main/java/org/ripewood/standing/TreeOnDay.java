@@ -1,0 +1,77 @@
+package org.ripewood.standing;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.core.progress.Reason;
+import org.ripewood.core.progress.Standing;
+import org.ripewood.core.progress.Subject;
+import org.ripewood.core.progress.Verdict;
+import org.ripewood.course.Content;
+import org.ripewood.trees.Tree;
+import org.ripewood.trees.TreeState;
+
+/**
+ * A tree on a day with how everything stands for it, judged once by one content.
+ *
+ * @param standings of all techniques, in telling order
+ * @param open open steps by technique
+ */
+record TreeOnDay(
+        Content content,
+        TreeState state,
+        Subject subject,
+        List<Standing> standings,
+        Map<String, StepEntity> open) {
+
+    Tree tree() {
+        return state.tree();
+    }
+
+    LocalDate on() {
+        return state.on();
+    }
+
+    /** How a technique stands; empty when the content does not have it, or no longer. */
+    Optional<Standing> find(String technique) {
+        return standings.stream()
+                .filter(standing -> standing.technique().equals(technique))
+                .findFirst();
+    }
+
+    /** READY ones nobody has been given yet. */
+    List<Standing> free() {
+        return with(Verdict.READY).stream()
+                .filter(standing -> !open.containsKey(standing.technique()))
+                .toList();
+    }
+
+    List<Standing> with(Verdict verdict) {
+        return standings.stream().filter(standing -> standing.verdict() == verdict).toList();
+    }
+
+    TechniqueStanding tell(Standing standing) {
+        var technique = content.technique(standing.technique());
+        var step = open.get(standing.technique());
+        return new TechniqueStanding(
+                standing.technique(),
+                technique.title(),
+                technique.stage(),
+                standing.verdict(),
+                standing.howFar(),
+                opensOn(standing),
+                new ReasonTeller(content, subject.traits()).tell(standing),
+                step == null ? null : step.id());
+    }
+
+    private static @Nullable LocalDate opensOn(Standing standing) {
+        return standing.reasons().stream()
+                .filter(Reason.OfSeason.class::isInstance)
+                .map(Reason.OfSeason.class::cast)
+                .map(Reason.OfSeason::opensOn)
+                .findFirst()
+                .orElse(null);
+    }
+}
