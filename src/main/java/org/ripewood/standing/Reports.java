@@ -21,6 +21,7 @@ class Reports {
     private final ReportBook reports;
     private final CourseContent content;
     private final Trees trees;
+    private final WoundsReported wounds;
     private final Today today;
 
     Reports(
@@ -29,12 +30,14 @@ class Reports {
             ReportBook reports,
             CourseContent content,
             Trees trees,
+            WoundsReported wounds,
             Today today) {
         this.reach = reach;
         this.writer = writer;
         this.reports = reports;
         this.content = content;
         this.trees = trees;
+        this.wounds = wounds;
         this.today = today;
     }
 
@@ -50,6 +53,7 @@ class Reports {
         var inForce = content.inForce();
         var technique = techniqueOf(inForce, step);
         ReportCheck.check(technique, report, step, today.date());
+        wounds.check(actor, step.treeId, technique, entity.woundPlace);
         var state = trees.stateOn(actor, step.treeId, report.doneOn());
         var traits = inForce.species(state.tree().species()).traits();
         var note = DoseNote.of(technique, traits, state.ledger(), report.doneOn(), entity);

@@ -14,7 +14,6 @@ import org.ripewood.platform.Actor;
 import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
 import org.ripewood.trees.NewContainer;
-import org.ripewood.trees.NewWound;
 import org.ripewood.trees.Trees;
 
 /** An instructor's look at reported work, and what follows from it for the tree. */
@@ -26,18 +25,21 @@ class SignOffs {
     private final ReportBook reports;
     private final CourseContent content;
     private final Trees trees;
+    private final WoundsReported wounds;
 
     SignOffs(
             StepReach reach,
             StepWriter writer,
             ReportBook reports,
             CourseContent content,
-            Trees trees) {
+            Trees trees,
+            WoundsReported wounds) {
         this.reach = reach;
         this.writer = writer;
         this.reports = reports;
         this.content = content;
         this.trees = trees;
+        this.wounds = wounds;
     }
 
     Step signOff(Actor actor, long stepId, long version, @Nullable String note) {
@@ -111,17 +113,7 @@ class SignOffs {
         }
         var wound = report.wound();
         if (wound != null) {
-            trees.addWound(
-                    actor,
-                    step.treeId,
-                    new NewWound(
-                            wound.place(),
-                            report.doneOn,
-                            wound.widthMm(),
-                            wound.lengthMm(),
-                            null,
-                            null,
-                            makesDeadwood(technique)));
+            wounds.record(actor, step.treeId, technique, wound, report.doneOn, note);
         }
         var effects = new HashMap<Fact, Value>();
         technique.effects().forEach(effect -> effects.put(effect.fact(), effect.value()));
@@ -150,14 +142,5 @@ class SignOffs {
             return stated;
         }
         return dose != null && dose.kind() == kind ? dose.typicalShare() : 0;
-    }
-
-    /** Wood bared on purpose is not to close, so it must not hold other work back. */
-    private static boolean makesDeadwood(Technique technique) {
-        return technique.effects().stream()
-                .anyMatch(
-                        effect ->
-                                effect.fact() == Fact.DEADWOOD_PRESENT
-                                        && effect.value().equals(Value.of(true)));
     }
 }
