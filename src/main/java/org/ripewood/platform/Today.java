@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jspecify.annotations.Nullable;
@@ -33,9 +34,9 @@ public class Today {
 
     public Instant now() {
         var asOf = AS_OF.get();
-        return asOf == null
-                ? clock.instant()
-                : clock.instant().atZone(clock.getZone()).with(asOf).toInstant();
+        // As fine as a database keeps it, so that what is told now is what is read later.
+        var now = clock.instant().truncatedTo(ChronoUnit.MICROS);
+        return asOf == null ? now : now.atZone(clock.getZone()).with(asOf).toInstant();
     }
 
     /**
