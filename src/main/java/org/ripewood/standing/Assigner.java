@@ -199,24 +199,16 @@ class Assigner {
             return false;
         }
         var then =
-                seasonOf(
+                TreeOnDay.seasonOf(
                         tree.content()
                                 .rulebook()
                                 .standing(tree.subject(), standing.technique(), from));
-        var now = seasonOf(standing);
+        var now = TreeOnDay.seasonOf(standing);
         var opensOn = now == null ? null : now.opensOn();
         return then != null
                 && (then.truth() == Truth.YES
                         || (then.truth() == Truth.UNKNOWN
                                 && opensOn != null
                                 && !from.isBefore(opensOn)));
-    }
-
-    private static Reason.@Nullable OfSeason seasonOf(Standing standing) {
-        return standing.reasons().stream()
-                .filter(Reason.OfSeason.class::isInstance)
-                .map(Reason.OfSeason.class::cast)
-                .findFirst()
-                .orElse(null);
     }
 }

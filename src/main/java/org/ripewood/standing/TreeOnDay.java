@@ -67,11 +67,17 @@ record TreeOnDay(
     }
 
     private static @Nullable LocalDate opensOn(Standing standing) {
-        return standing.reasons().stream()
-                .filter(Reason.OfSeason.class::isInstance)
-                .map(Reason.OfSeason.class::cast)
-                .map(Reason.OfSeason::opensOn)
-                .findFirst()
-                .orElse(null);
+        var season = seasonOf(standing);
+        return season == null ? null : season.opensOn();
+    }
+
+    /** Its season among the reasons; null for a verdict that did not come to ask for it. */
+    static Reason.@Nullable OfSeason seasonOf(Standing standing) {
+        for (var reason : standing.reasons()) {
+            if (reason instanceof Reason.OfSeason season) {
+                return season;
+            }
+        }
+        return null;
     }
 }

@@ -1,0 +1,152 @@
+package org.ripewood;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.LocalDate;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.assess.Assessments;
+import org.ripewood.assess.NewSkillJudgement;
+import org.ripewood.people.Course;
+import org.ripewood.people.NewCourse;
+import org.ripewood.people.NewPerson;
+import org.ripewood.people.People;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Role;
+import org.ripewood.trees.NewObservation;
+import org.ripewood.trees.NewSite;
+import org.ripewood.trees.NewTree;
+import org.ripewood.trees.NewWound;
+import org.ripewood.trees.Site;
+import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
+import org.ripewood.trees.Wound;
+
+/** A small invented school for tests of rooms, on the fixed day of {@link SchoolProfile}. */
+@ApplicationScoped
+public class School {
+
+    public static final LocalDate TODAY = LocalDate.of(2026, 2, 20);
+
+    private static final Actor OFFICE = new Actor(0, Set.of(Role.REGISTRAR));
+
+    private final AtomicInteger count = new AtomicInteger();
+    private final People people;
+    private final Trees trees;
+    private final Assessments assessments;
+
+    School(People people, Trees trees, Assessments assessments) {
+        this.people = people;
+        this.trees = trees;
+        this.assessments = assessments;
+    }
+
+    /** A course with one instructor and one student. */
+    public record Group(Course course, Actor instructor, Actor student) {}
+
+    public Group newGroup() {
+        var course =
+                people.openCourse(
+                        OFFICE,
+                        new NewCourse(
+                                "Course " + count.incrementAndGet(),
+                                TODAY.minusYears(1),
+                                TODAY.plusYears(1)));
+        var instructor = person("Ines Instructor", Role.INSTRUCTOR);
+        var student = person("Stan Student", Role.STUDENT);
+        people.join(OFFICE, course.id(), instructor.personId(), Role.INSTRUCTOR);
+        people.join(OFFICE, course.id(), student.personId(), Role.STUDENT);
+        return new Group(course, instructor, student);
+    }
+
+    public Actor person(String name, Role... roles) {
+        var number = count.incrementAndGet();
+        var person =
+                people.enter(
+                        OFFICE,
+                        new NewPerson(
+                                name + " " + number,
+                                "person-" + number,
+                                "long enough a password",
+                                Set.of(roles)));
+        return new Actor(person.id(), Set.of(roles));
+    }
+
+    public void join(Group to, Actor person, Role as) {
+        people.join(OFFICE, to.course().id(), person.personId(), as);
+    }
+
+    public Tree tree(Actor by, Actor keeper, String species) {
+        return trees.enter(
+                by,
+                new NewTree(
+                        "Tree " + count.incrementAndGet(),
+                        species,
+                        keeper.personId(),
+                        site().id(),
+                        TODAY.minusYears(3),
+                        null,
+                        null));
+    }
+
+    public void see(Actor by, Tree tree, String fact, String value) {
+        see(by, tree, fact, value, TODAY.minusDays(5));
+    }
+
+    public void see(Actor by, Tree tree, String fact, String value, LocalDate on) {
+        trees.observe(by, tree.id(), observation(fact, value, on, null, null));
+    }
+
+    public void seeTrunk(Actor by, Tree tree, double heightMm, double diameterMm) {
+        trees.observe(
+                by,
+                tree.id(),
+                observation(
+                        "trunk_diameter_mm",
+                        String.valueOf(diameterMm),
+                        TODAY.minusDays(5),
+                        null,
+                        heightMm));
+    }
+
+    public Wound wound(Actor by, Tree tree, String place, double widthMm) {
+        return trees.addWound(
+                by,
+                tree.id(),
+                new NewWound(place, TODAY.minusDays(60), widthMm, widthMm + 5, null, null, false));
+    }
+
+    public void readWound(Actor by, Tree tree, Wound wound, double openMm) {
+        trees.observe(
+                by,
+                tree.id(),
+                observation("wound_open_mm", String.valueOf(openMm), TODAY, wound.id(), null));
+    }
+
+    public void showSkill(Actor instructor, Actor student, String lesson) {
+        assessments.judge(
+                instructor,
+                student.personId(),
+                new NewSkillJudgement(lesson, true, TODAY.minusDays(30), null));
+    }
+
+    private static NewObservation observation(
+            String fact,
+            String value,
+            LocalDate on,
+            @Nullable Long woundId,
+            @Nullable Double heightMm) {
+        return new NewObservation(fact, value, on, null, woundId, null, heightMm, null);
+    }
+
+    private synchronized Site site() {
+        return trees.sites().stream()
+                .findFirst()
+                .orElseGet(
+                        () ->
+                                trees.enterSite(
+                                        OFFICE,
+                                        new NewSite(
+                                                "Garden", 51.0, 7.0, "Europe/Berlin", null, null)));
+    }
+}

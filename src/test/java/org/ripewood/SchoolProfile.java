@@ -1,0 +1,47 @@
+package org.ripewood;
+
+import io.quarkus.test.junit.QuarkusTestProfile;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+
+/**
+ * A fixed day, a database of its own, the content in a folder that a test may edit, and queries
+ * counted.
+ */
+public class SchoolProfile implements QuarkusTestProfile {
+
+    public static final Path CONTENT = Path.of("target", "school-content");
+
+    @Override
+    public Map<String, String> getConfigOverrides() {
+        copyContent();
+        return Map.of(
+                "ripewood.today",
+                School.TODAY.toString(),
+                "ripewood.content",
+                CONTENT.toAbsolutePath().toString(),
+                "quarkus.datasource.jdbc.url",
+                "jdbc:h2:mem:school;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH",
+                "quarkus.hibernate-orm.statistics",
+                "true");
+    }
+
+    private static void copyContent() {
+        var from = Path.of("course-content");
+        try (var files = Files.walk(from)) {
+            for (var file : (Iterable<Path>) files::iterator) {
+                var to = CONTENT.resolve(from.relativize(file).toString());
+                if (Files.isDirectory(file)) {
+                    Files.createDirectories(to);
+                } else {
+                    Files.write(to, Files.readAllBytes(file));
+                }
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

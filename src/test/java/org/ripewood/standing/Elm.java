@@ -1,0 +1,54 @@
+package org.ripewood.standing;
+
+import java.util.Map;
+import org.ripewood.School;
+import org.ripewood.platform.Actor;
+import org.ripewood.trees.Tree;
+
+/** An elm that may be wired, until a test makes something of it fail. */
+final class Elm {
+
+    static final String WIRING = "wiring_primary";
+
+    private Elm() {}
+
+    /** READY for wiring: what it asks for is met, its forerunner and the skill are shown. */
+    static Tree readyForWiring(School school, School.Group group, Standings standings) {
+        var tree = readyButForSkill(school, group.instructor(), group.student(), standings);
+        school.showSkill(group.instructor(), group.student(), "wiring-branches");
+        return tree;
+    }
+
+    static Tree readyButForSkill(
+            School school, Actor instructor, Actor keeper, Standings standings) {
+        var tree = school.tree(instructor, keeper, "ulmus_parvifolia");
+        Map.of(
+                        "branches_hold", "no",
+                        "vigour_index", "78",
+                        "pest_level", "0",
+                        "circling_turn", "0.1",
+                        "root_flare_exposed", "yes",
+                        "branch_flexible", "yes",
+                        "wire_on", "no")
+                .forEach((fact, value) -> school.see(instructor, tree, fact, value));
+        school.seeTrunk(instructor, tree, 0, 40);
+        school.seeTrunk(instructor, tree, 60, 34);
+        school.seeTrunk(instructor, tree, 120, 27);
+        standings.noteFoundDone(
+                instructor, tree.id(), "branch_selection", School.TODAY.minusYears(1), null);
+        return tree;
+    }
+
+    static NewAssignment wire() {
+        return new NewAssignment(WIRING, null, null, null, null);
+    }
+
+    static NewReport wired() {
+        return report("Eight branches wired with 2 mm aluminium.");
+    }
+
+    static NewReport report(String evidence) {
+        return new NewReport(
+                School.TODAY, evidence, null, null, null, null, null, null, null, null);
+    }
+}

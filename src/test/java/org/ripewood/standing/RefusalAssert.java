@@ -1,0 +1,21 @@
+package org.ripewood.standing;
+
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.ripewood.platform.Problem;
+import org.ripewood.platform.Refused;
+
+/** Runs what has to be refused and hands out why it was. */
+final class RefusalAssert {
+
+    private RefusalAssert() {}
+
+    static Problem refusalOf(ThrowingCallable call) {
+        var refused = catchThrowableOfType(Refused.class, call);
+        if (refused == null) {
+            throw new AssertionError("was not refused");
+        }
+        return refused.problem();
+    }
+}
