@@ -40,8 +40,14 @@ final class Register {
         return known(actors, ref);
     }
 
-    Step step(Ref ref) {
-        return known(steps, ref);
+    /**
+     * A step, until it is put back as it has become: when what should happen to it is refused, what
+     * happened afterwards is not tried.
+     */
+    Step take(Ref ref) {
+        var step = known(steps, ref);
+        steps.remove(ref);
+        return step;
     }
 
     private static <V> V known(Map<Ref, V> entered, Ref ref) {

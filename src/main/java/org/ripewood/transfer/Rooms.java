@@ -1,6 +1,6 @@
 package org.ripewood.transfer;
 
-import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Singleton;
 import org.ripewood.assess.Assessments;
 import org.ripewood.course.CourseContent;
 import org.ripewood.people.People;
@@ -9,8 +9,8 @@ import org.ripewood.sessions.Sessions;
 import org.ripewood.standing.Standings;
 import org.ripewood.trees.Trees;
 
-/** The façades an import enters things through. */
-@ApplicationScoped
+/** The façades an import enters things through; a singleton, because a proxy has no fields. */
+@Singleton
 class Rooms {
 
     final People people;

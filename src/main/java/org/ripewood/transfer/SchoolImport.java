@@ -1,5 +1,6 @@
 package org.ripewood.transfer;
 
+import io.quarkus.narayana.jta.runtime.TransactionConfiguration;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
@@ -7,6 +8,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import org.ripewood.platform.OpenRecords;
 import org.ripewood.platform.Problem;
 import org.ripewood.platform.Refused;
 import org.ripewood.platform.Suggestion;
@@ -22,12 +24,20 @@ class SchoolImport {
     private static final String SESSIONS = "sessions.yaml";
     private static final Set<String> FILES = Set.of(PEOPLE, SITES, COURSES, SESSIONS);
 
+    /** A school of hundreds of trees takes minutes; no page asks for this. */
+    private static final int MOST_SECONDS = 1_800;
+
+    /** Enough to be worth a flush, few enough to stay quick. */
+    private static final int DEEDS_HELD = 100;
+
     private final Rooms rooms;
     private final Today today;
+    private final OpenRecords openRecords;
 
-    SchoolImport(Rooms rooms, Today today) {
+    SchoolImport(Rooms rooms, Today today, OpenRecords openRecords) {
         this.rooms = rooms;
         this.today = today;
+        this.openRecords = openRecords;
     }
 
     /**
@@ -39,6 +49,7 @@ class SchoolImport {
      * @throws FaultyFiles with every fault of every file; nothing is entered then
      */
     @Transactional
+    @TransactionConfiguration(timeout = MOST_SECONDS)
     void load(SchoolFiles files, LocalDate loadingDay, SignInSheet sheet, Runnable beforeItStays) {
         var faults = new Faults();
         var deeds = read(files, loadingDay, sheet, faults);
@@ -103,7 +114,11 @@ class SchoolImport {
 
     private void enter(List<Deed> deeds, LocalDate loadingDay, Faults faults) {
         var register = new Register();
+        int held = 0;
         for (var deed : deeds) {
+            if (++held % DEEDS_HELD == 0 && faults.count() == 0) {
+                openRecords.putAway();
+            }
             var day = deed.day().isBefore(loadingDay) ? deed.day() : loadingDay;
             try {
                 today.asOf(day, () -> deed.task().enter(register));

@@ -85,7 +85,7 @@ final class StepsPart {
                 event,
                 day,
                 register -> {
-                    var known = register.step(step);
+                    var known = register.take(step);
                     register.put(
                             step,
                             rooms.standings.report(
@@ -106,7 +106,7 @@ final class StepsPart {
                 day,
                 register -> {
                     var actor = register.actor(by);
-                    var known = register.step(step);
+                    var known = register.take(step);
                     var id = known.id();
                     var version = known.version();
                     register.put(
