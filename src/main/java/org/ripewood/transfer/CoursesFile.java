@@ -38,7 +38,7 @@ final class CoursesFile {
     }
 
     private void join(Page page, Ref course, Ref by, Cell member, Role as) {
-        var place = Place.of(page.file(), member.line());
+        var place = Place.of(page.file(), member.line(), "");
         var person = script.codes().mention(Ref.person(member.text()), place, "");
         script.add(
                 place,

@@ -59,7 +59,7 @@ final class Entry {
     }
 
     Place place() {
-        return new Place(page.file(), line, lines);
+        return new Place(page.file(), line, lines, "");
     }
 
     boolean sound() {

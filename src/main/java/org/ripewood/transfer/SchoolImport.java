@@ -132,7 +132,7 @@ class SchoolImport {
 
     private static void tell(Problem problem, Place place, Faults faults) {
         for (var fault : problem.faults()) {
-            faults.add(place.fault(fault.field(), fault.field() + ": " + fault.message()));
+            faults.add(place.refused(fault.field(), fault.message()));
         }
         if (problem.faults().isEmpty()) {
             var maybe = problem.maybe() == null ? "" : " " + problem.maybe();

@@ -35,7 +35,7 @@ final class SessionsFile {
         var place = entry.text("place");
         var instructors = new ArrayList<Ref>();
         for (var cell : entry.texts("instructors")) {
-            var at = Place.of(page.file(), cell.line());
+            var at = Place.of(page.file(), cell.line(), "");
             instructors.add(script.codes().mention(Ref.person(cell.text()), at, ""));
         }
         var coming = coming(entry);

@@ -131,8 +131,8 @@ final class TreeFile {
                 new NewWound(
                         entry.text("place"),
                         entry.day("day"),
-                        entry.number("widthMm"),
-                        entry.number("lengthMm"),
+                        entry.number("firstWidthMm"),
+                        entry.number("firstLengthMm"),
                         entry.numberOrNull("heightMm"),
                         entry.numberOrNull("bearingDegrees"),
                         entry.flag("deadwoodByDesign"));
@@ -169,7 +169,10 @@ final class TreeFile {
                     } else if (entry.sound()) {
                         seen.atHeight(heightMm)
                                 .add(
-                                        Place.of(page.file(), diameter.line()),
+                                        Place.of(
+                                                page.file(),
+                                                diameter.line(),
+                                                "diameter at %s mm".formatted(height)),
                                         Fact.TRUNK_DIAMETER_MM.code(),
                                         diameter.text());
                     }
@@ -189,7 +192,7 @@ final class TreeFile {
                                 "there is no fact %s.%s"
                                         .formatted(fact, Suggestion.maybe(known, fact)));
                     } else if (entry.sound()) {
-                        seen.add(Place.of(page.file(), cell.line()), fact, cell.text());
+                        seen.add(Place.of(page.file(), cell.line(), fact), fact, cell.text());
                     }
                 });
     }

@@ -1,0 +1,257 @@
+package org.ripewood.transfer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.PageRequest;
+import org.ripewood.platform.Role;
+
+/** A small school with one tree; each case breaks one thing in it. */
+@QuarkusTest
+class SchoolImportTest {
+
+    private static final LocalDate LOADING_DAY = LocalDate.of(2026, 5, 20);
+
+    private static final Map<String, String> SOUND =
+            Map.of(
+                    "people.yaml",
+                    """
+                    people:
+                      - login: import-teacher
+                        name: Imported Teacher
+                        roles: [INSTRUCTOR, REGISTRAR]
+                        welcome: yes
+                      - login: import-student
+                        name: Imported Student
+                        roles: [STUDENT]
+                        skills:
+                          - {day: -30, by: import-teacher, lesson: wiring-branches, shown: yes}
+                    """,
+                    "sites.yaml",
+                    """
+                    sites:
+                      - code: yard
+                        name: Imported yard
+                        by: import-teacher
+                        latitude: 50
+                        longitude: 3.5
+                        zone: Europe/Paris
+                    """,
+                    "courses.yaml",
+                    """
+                    courses:
+                      - code: first
+                        name: Imported course
+                        by: import-teacher
+                        startsOn: -90
+                        endsOn: 2026-12-31
+                        instructors: [import-teacher]
+                        students: [import-student]
+                    """,
+                    "sessions.yaml",
+                    """
+                    sessions:
+                      - course: first
+                        by: import-teacher
+                        day: 3
+                        startsAt: "09:00"
+                        endsAt: "12:00"
+                        place: Imported yard
+                        instructors: [import-teacher]
+                        trees:
+                          - {tree: elm, bench: A1}
+                    """,
+                    "trees/elm.yaml",
+                    """
+                    code: elm
+                    label: Imported elm
+                    species: ulmus_parvifolia
+                    keeper: import-student
+                    site: yard
+                    by: import-teacher
+                    cameOn: -400
+                    containers:
+                      - {day: -400, by: import-teacher, kind: nursery, litres: 5}
+                    wounds:
+                      - code: limb
+                        place: Left, low down
+                        day: -300
+                        by: import-teacher
+                        firstWidthMm: 12
+                        firstLengthMm: 14
+                        readings:
+                          - {day: -100, by: import-teacher, openMm: 7}
+                    observations:
+                      - day: -2
+                        by: import-student
+                        facts:
+                          pest_level: 0
+                          soil_moist: yes
+                    works:
+                      - {day: -200, by: import-teacher, technique: root_pruning_repot, rootPercent: 20}
+                    foundDone:
+                      - {day: -210, by: import-teacher, technique: root_check}
+                    """);
+
+    @Inject SchoolImport schoolImport;
+    @Inject Rooms rooms;
+
+    /** Undoes a load that has been looked at. */
+    private static final class LookedAt extends RuntimeException {}
+
+    static Stream<Arguments> faults() {
+        return Stream.of(
+                in("people.yaml", "[STUDENT]", "[PUPIL]", 8, "found \"PUPIL\""),
+                in("people.yaml", "login: import-student", "login: Stu Dent", 6, "login"),
+                in("people.yaml", "lesson: wiring-branches", "lesson: wiring-brances", 10, "Maybe"),
+                in("sites.yaml", "latitude: 50", "latitude: 95", 5, "latitude"),
+                in("sites.yaml", "Europe/Paris", "Europe/Pariss", 7, "zone"),
+                in("courses.yaml", "[import-student]", "[import-studen]", 8, "import-student”"),
+                in("courses.yaml", "endsOn: 2026-12-31", "endsOn: 2026-12-32", 6, "endsOn"),
+                in("sessions.yaml", "course: first", "course: frist", 2, "no course frist"),
+                in("sessions.yaml", "{tree: elm,", "{tree: elms,", 10, "Maybe “elm”"),
+                in("sessions.yaml", "endsAt: \"12:00\"", "endsAt: \"08:00\"", 6, "endsAt"),
+                in("trees/elm.yaml", "ulmus_parvifolia", "ulmus_parviflora", 3, "Maybe"),
+                in("trees/elm.yaml", "site: yard", "site: garden", 5, "no site garden"),
+                in("trees/elm.yaml", "cameOn: -400", "cameOn: 12", 7, "cameOn"),
+                in("trees/elm.yaml", "kind: nursery", "kind: bucket", 9, "kind"),
+                in("trees/elm.yaml", "firstWidthMm: 12", "firstWidthMm: 0", 15, "firstWidthMm"),
+                in("trees/elm.yaml", "openMm: 7", "openMm: 700", 18, "700"),
+                in("trees/elm.yaml", "pest_level: 0", "pest_levl: 0", 23, "Maybe “pest_level”"),
+                in("trees/elm.yaml", "pest_level: 0", "pest_level: 9", 23, "pest_level"),
+                in("trees/elm.yaml", "soil_moist: yes", "soil_moist: damp", 24, "soil_moist"),
+                in("trees/elm.yaml", "root_pruning_repot", "root_pruning_repots", 26, "Maybe"),
+                in("trees/elm.yaml", "rootPercent: 20", "rootPercent: 120", 26, "rootPercent"),
+                in(
+                        "trees/elm.yaml",
+                        "technique: root_check}",
+                        "technique: no_such}",
+                        28,
+                        "no_such"),
+                in("trees/elm.yaml", "works:", "worx:", 25, "there is no worx here"));
+    }
+
+    private static Arguments in(String file, String sound, String broken, int line, String says) {
+        return Arguments.of(file, sound, broken, line, says);
+    }
+
+    @ParameterizedTest(name = "{0}: {2}")
+    @MethodSource("faults")
+    void aFaultIsToldWithFileAndLineAndNothingStays(
+            String file, String sound, String broken, int line, String says) {
+        var text = SOUND.getOrDefault(file, "");
+        assertThat(text).contains(sound);
+        var faults = faultsOf(with(file, text.replace(sound, broken)));
+        assertThat(faults.faults())
+                .anySatisfy(
+                        fault -> {
+                            assertThat(fault.file()).isEqualTo(file);
+                            assertThat(fault.line()).isEqualTo(line);
+                            assertThat(fault.message()).contains(says);
+                        });
+        assertNothingStayed();
+    }
+
+    @Test
+    void faultsOfAllFilesAreToldAtOnce() {
+        var texts = new HashMap<>(SOUND);
+        texts.replaceAll((name, text) -> text.replace("Europe/Paris", "Nowhere"));
+        texts.replaceAll((name, text) -> text.replace("pest_level: 0", "pest_level: 9"));
+        texts.replaceAll((name, text) -> text.replace("lesson: wiring-branches", "lesson: x"));
+        texts.replaceAll((name, text) -> text.replace("course: first", "course: last"));
+        assertThat(faultsOf(new SchoolFiles(texts)).faults())
+                .extracting(FileFault::file)
+                .contains("sites.yaml", "people.yaml", "sessions.yaml");
+        assertNothingStayed();
+    }
+
+    @Test
+    void aMissingFileAndAnUnexpectedOneAreFaults() {
+        var texts = new HashMap<>(SOUND);
+        texts.remove("sessions.yaml");
+        texts.put("session.yaml", "sessions: []");
+        assertThat(faultsOf(new SchoolFiles(texts)).faults())
+                .extracting(FileFault::toString)
+                .containsExactly(
+                        "session.yaml: no such file is expected here. Maybe “sessions.yaml”.",
+                        "sessions.yaml: the file is missing");
+    }
+
+    @Test
+    void offsetsCountFromTheDayOfLoading() {
+        assertThatThrownBy(
+                        () ->
+                                schoolImport.load(
+                                        new SchoolFiles(SOUND),
+                                        LOADING_DAY,
+                                        new SignInSheet(),
+                                        this::lookAtDays))
+                .isInstanceOf(LookedAt.class);
+        assertNothingStayed();
+    }
+
+    private void lookAtDays() {
+        var teacher = rooms.people.findByLogin("import-teacher").orElseThrow();
+        var actor = new Actor(teacher.id(), teacher.roles());
+        var student = rooms.people.findByLogin("import-student").orElseThrow();
+        var trees = rooms.trees.list(actor, student.id(), null, new PageRequest(0, 10)).items();
+        assertThat(trees).hasSize(1);
+        var tree = trees.get(0);
+        assertThat(tree.cameOn()).isEqualTo(LOADING_DAY.minusDays(400));
+        var wound = rooms.trees.wounds(actor, tree.id()).get(0);
+        assertThat(wound.madeOn()).isEqualTo(LOADING_DAY.minusDays(300));
+        assertThat(wound.openMm()).isEqualTo(7);
+        assertThat(wound.readings().get(0).observedOn()).isEqualTo(LOADING_DAY.minusDays(100));
+        assertThat(rooms.trees.works(actor, tree.id()).get(0).work().rootShare()).isEqualTo(0.2);
+        var course = rooms.people.courses(actor).get(0);
+        assertThat(course.endsOn()).isEqualTo(LocalDate.of(2026, 12, 31));
+        var session = rooms.sessions.ofCourse(actor, course.id(), LOADING_DAY).get(0);
+        assertThat(session.heldOn()).isEqualTo(LOADING_DAY.plusDays(3));
+        assertThat(session.enrolments()).hasSize(1);
+        assertThat(rooms.assessments.of(actor, student.id()).get(0).judgedOn())
+                .isEqualTo(LOADING_DAY.minusDays(30));
+        throw new LookedAt();
+    }
+
+    private FaultyFiles faultsOf(SchoolFiles files) {
+        return catchThrowableOfType(
+                FaultyFiles.class,
+                () ->
+                        schoolImport.load(
+                                files,
+                                LOADING_DAY,
+                                new SignInSheet(),
+                                () -> {
+                                    throw new AssertionError("a faulty school was entered");
+                                }));
+    }
+
+    private void assertNothingStayed() {
+        assertThat(rooms.people.findByLogin("import-teacher")).isEmpty();
+        assertThat(rooms.trees.sites())
+                .extracting(org.ripewood.trees.Site::name)
+                .doesNotContain("Imported yard");
+        var registrar = new Actor(0, java.util.Set.of(Role.REGISTRAR));
+        assertThat(rooms.people.courses(registrar))
+                .extracting(org.ripewood.people.Course::name)
+                .doesNotContain("Imported course");
+    }
+
+    private static SchoolFiles with(String file, String text) {
+        var texts = new HashMap<>(SOUND);
+        texts.put(file, text);
+        return new SchoolFiles(texts);
+    }
+}
