@@ -31,4 +31,10 @@ class StrictJson implements ObjectMapperCustomizer {
                         .addDeserializer(LocalTime.class, new StrictText.TimeOfDay())
                         .addDeserializer(Double.class, new StrictDecimal()));
     }
+
+    /** After the framework's own modules, which would read days their way otherwise. */
+    @Override
+    public int priority() {
+        return MINIMUM_PRIORITY;
+    }
 }

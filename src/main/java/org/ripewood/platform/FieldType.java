@@ -92,7 +92,8 @@ record FieldType(String expected, @Nullable Object absent, Function<String, Obje
         if (!text.matches("[+-]?(\\d{1,15}(\\.\\d{0,15})?|\\.\\d{1,15})")) {
             throw new IllegalArgumentException("no number");
         }
-        return Double.valueOf(text);
+        // adding nothing turns -0.0 into 0.0
+        return Double.valueOf(text) + 0.0;
     }
 
     private static Object constant(Class<?> type, String text) {

@@ -14,7 +14,7 @@ final class Found {
 
     /** A text in quotation marks, cut short and with its control characters made visible. */
     static String text(String text) {
-        var shown = text.strip().replaceAll("\\p{Cntrl}", "·");
+        var shown = text.strip().replaceAll("[\\p{Cntrl}\\p{Cf}]", "·");
         if (shown.codePointCount(0, shown.length()) > MOST_CHARACTERS) {
             shown = shown.substring(0, shown.offsetByCodePoints(0, MOST_CHARACTERS)) + "…";
         }

@@ -22,12 +22,5 @@ class JsonRules implements ObjectMapperCustomizer {
                 .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS);
         mapper.enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION);
         mapper.configure(MapperFeature.ALLOW_COERCION_OF_SCALARS, false);
-        mapper.registerModule(IsoDays.module());
-    }
-
-    /** After the framework's own, whose modules know days too. */
-    @Override
-    public int priority() {
-        return MINIMUM_PRIORITY;
     }
 }

@@ -8,12 +8,20 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Faults that no annotation tells but that no database keeps: control characters and halves of
- * characters in texts, numbers that are none.
+ * Faults that no annotation tells: what no database keeps, such as control characters, halves of
+ * characters and numbers that are none, and what could only be meant to mislead a reader or a
+ * browser, such as marks that turn the writing round and tags.
  */
 final class KeepableFaults {
 
     private static final Pattern UNKEEPABLE = Pattern.compile("[\\p{Cntrl}&&[^\\n\\r\\t]]|\\p{Cs}");
+
+    /** Marks that change the direction of writing (Unicode Standard Annex 9, section 2). */
+    private static final Pattern TURNING =
+            Pattern.compile("[\\u061C\\u200E\\u200F\\u202A-\\u202E\\u2066-\\u2069]");
+
+    /** Every text is shown as text anyway; a tag in one is a slip or worse. */
+    private static final Pattern TAG = Pattern.compile("<[A-Za-z/!?]");
 
     private KeepableFaults() {}
 
@@ -28,12 +36,15 @@ final class KeepableFaults {
     }
 
     private static void collect(String field, @Nullable Object value, List<Fault> faults) {
-        if (value instanceof String text && UNKEEPABLE.matcher(text).find()) {
-            faults.add(
-                    new Fault(
-                            field,
-                            "expected a text without control characters, found "
-                                    + Found.value(field, text)));
+        if (value instanceof String text) {
+            var expected = refusalOf(field, text);
+            if (expected != null) {
+                faults.add(
+                        new Fault(
+                                field,
+                                "expected %s, found %s"
+                                        .formatted(expected, Found.value(field, text))));
+            }
         } else if (value instanceof Double number && !Double.isFinite(number)) {
             faults.add(new Fault(field, "expected a finite number, found " + number));
         } else if (value instanceof Map<?, ?> map) {
@@ -49,6 +60,17 @@ final class KeepableFaults {
         } else if (value instanceof Record) {
             of(value).forEach(in -> faults.add(new Fault(field + "." + in.field(), in.message())));
         }
+    }
+
+    private static @Nullable String refusalOf(String field, String text) {
+        if (UNKEEPABLE.matcher(text).find()) {
+            return "a text without control characters";
+        }
+        if (TURNING.matcher(text).find()) {
+            return "a text without marks that turn the writing round";
+        }
+        // a password may be anything that can be typed
+        return !Found.isSecret(field) && TAG.matcher(text).find() ? "a text without tags" : null;
     }
 
     private static @Nullable Object read(RecordComponent component, Object record) {

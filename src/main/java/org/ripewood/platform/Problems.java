@@ -13,12 +13,16 @@ import java.sql.SQLException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Which problem a failure is. */
 final class Problems {
 
     private static final int DEEPEST_CAUSE = 12;
+
+    /** H2's own: a lock not had in time, a row changed meanwhile (from memory). */
+    private static final Set<String> OTHER_COLLISIONS = Set.of("HYT00", "90131");
 
     private static final Map<Integer, String> KINDS =
             Map.of(
@@ -97,7 +101,11 @@ final class Problems {
                             "Maybe it was entered before, or what it belongs to is gone.")
                     .problem();
         }
-        if (state.startsWith("40")) {
+        if (state.startsWith("22")) {
+            return Refused.invalid("", "expected values that can be kept, found one too large")
+                    .problem();
+        }
+        if (state.startsWith("40") || OTHER_COLLISIONS.contains(state)) {
             return Refused.conflict(
                             "Someone changed the same things at the same moment; nothing was"
                                     + " saved.",

@@ -27,7 +27,7 @@ class FrontPages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance signIn(boolean wrong);
+        static native TemplateInstance signIn(boolean wrong, boolean paused);
 
         static native TemplateInstance setUp(Typed typed);
     }
@@ -56,7 +56,7 @@ class FrontPages {
     public Response signIn(@QueryParam("wrong") @Nullable String wrong) {
         return people.empty()
                 ? Answer.seeOther("/set-up")
-                : Answer.page(Templates.signIn(wrong != null));
+                : Answer.page(Templates.signIn(wrong != null, "paused".equals(wrong)));
     }
 
     @POST

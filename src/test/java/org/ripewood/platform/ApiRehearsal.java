@@ -94,11 +94,23 @@ class ApiRehearsal {
     @Path("twice")
     @Operation(hidden = true)
     public String twice() throws SQLException {
+        // a role of nobody
+        return write("insert into person_role (person_id, role) values (-404, 'STUDENT')");
+    }
+
+    @GET
+    @Path("too-long")
+    @Operation(hidden = true)
+    public String tooLong() throws SQLException {
+        return write(
+                "insert into person (id, version, name, login, password_hash, active) values (-404,"
+                        + " 0, 'x', repeat('x', 61), 'x', true)");
+    }
+
+    private String write(String sql) throws SQLException {
         try (var connection = database.getConnection();
                 var statement = connection.createStatement()) {
-            var insert =
-                    "insert into person_role (person_id, role) values (-404, 'STUDENT')"; // nobody
-            statement.execute(insert);
+            statement.execute(sql);
         }
         return "";
     }

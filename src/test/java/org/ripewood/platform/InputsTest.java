@@ -165,7 +165,21 @@ class InputsTest {
         assertFaults(new Free("fine", Double.POSITIVE_INFINITY), "number");
     }
 
+    @Test
+    void whatCouldOnlyMisleadIsRefused() {
+        assertFaults(new Free("paid\u202eexe.trap", 1.0), "text");
+        assertFaults(new Free("a\u200fb", 1.0), "text");
+        assertFaults(new Free("<script>alert(1)</script>", 1.0), "text");
+        assertFaults(new Free("<!-- -->", 1.0), "text");
+        var fine = new Free("gap < 5 mm, 3<4, -> left & \"right\"", 1.0);
+        assertThat(inputs.check(fine)).isEqualTo(fine);
+        var password = new Secret("long<enough</secret>");
+        assertThat(inputs.check(password)).isEqualTo(password);
+    }
+
     record Free(String text, Double number) {}
+
+    record Secret(String password) {}
 
     private void assertFaults(Free value, String field) {
         var refused = catchThrowableOfType(Refused.class, () -> inputs.check(value));

@@ -35,6 +35,7 @@ class ProblemsTest {
         "broken, 500, our-fault",
         "stale, 412, stale",
         "twice, 409, conflict",
+        "too-long, 400, invalid",
         "office, 401, sign-in-needed",
         "who, 401, sign-in-needed",
     })
@@ -135,7 +136,8 @@ class ProblemsTest {
 
     @Test
     void deepNestingIsRefused() {
-        problem(post("[".repeat(100_000)), 400, "invalid");
+        problem(post("[".repeat(5_000)), 400, "invalid");
+        problem(post("{\"notes\":".repeat(2_000)), 400, "invalid");
     }
 
     private static ValidatableResponse post(String body) {
