@@ -110,10 +110,14 @@ public class School {
     }
 
     public Wound wound(Actor by, Tree tree, String place, double widthMm) {
+        return wound(by, tree, place, widthMm, TODAY.minusDays(60));
+    }
+
+    public Wound wound(Actor by, Tree tree, String place, double widthMm, LocalDate madeOn) {
         return trees.addWound(
                 by,
                 tree.id(),
-                new NewWound(place, TODAY.minusDays(60), widthMm, widthMm + 5, null, null, false));
+                new NewWound(place, madeOn, widthMm, widthMm + 5, null, null, false));
     }
 
     public void readWound(Actor by, Tree tree, Wound wound, double openMm) {

@@ -201,7 +201,7 @@ final class ReasonTeller {
     private static ReasonView tell(Reason.OfDone reason) {
         var due = reason.dueAgainOn();
         return new ReasonWords(reason, "Signed off")
-                .required(due == null ? "once" : "due again on " + Wording.day(due))
+                .required(due == null ? "once is enough" : "due again on " + Wording.day(due))
                 .observed("done on " + Wording.day(reason.doneOn()))
                 .on(reason.doneOn())
                 .why(due == null ? "Once is enough for a tree." : "It is repeated after a while.")

@@ -39,6 +39,24 @@ final class Elm {
         return tree;
     }
 
+    /** All is met for an air layer but the season, which comes with the leaves. */
+    static Tree readyForLayeringButForSeason(
+            School school, School.Group group, Standings standings) {
+        var instructor = group.instructor();
+        var tree = school.tree(instructor, group.student(), "ulmus_parvifolia");
+        Map.of(
+                        "layer_wanted", "yes",
+                        "vigour_index", "80",
+                        "pest_level", "0",
+                        "firm_in_container", "yes",
+                        "low_bud_below_cut", "yes",
+                        "shoot_extension_ratio", "1.1")
+                .forEach((fact, value) -> school.see(instructor, tree, fact, value));
+        standings.noteFoundDone(instructor, tree.id(), "root_check", School.TODAY, null);
+        school.showSkill(instructor, group.student(), "layering");
+        return tree;
+    }
+
     static NewAssignment wire() {
         return new NewAssignment(WIRING, null, null, null, null);
     }

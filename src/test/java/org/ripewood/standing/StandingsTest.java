@@ -249,11 +249,7 @@ class StandingsTest {
     @Test
     void aTendedWoundIsReadAgainAndNotDoubled() {
         var tree = school.tree(instructor, student, "ulmus_parvifolia");
-        trees.addWound(
-                instructor,
-                tree.id(),
-                new org.ripewood.trees.NewWound(
-                        "left of the front", School.TODAY, 12.0, 15.0, null, null, false));
+        school.wound(instructor, tree, "left of the front", 12, School.TODAY);
         var step =
                 standings.assign(
                         instructor,

@@ -1,0 +1,167 @@
+package org.ripewood.sessions;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
+import jakarta.inject.Inject;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Set;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.ripewood.School;
+import org.ripewood.SchoolProfile;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Fault;
+import org.ripewood.platform.Problem;
+import org.ripewood.platform.Refused;
+import org.ripewood.platform.Role;
+
+@QuarkusTest
+@TestProfile(SchoolProfile.class)
+class SessionsTest {
+
+    private static final LocalDate DAY = School.TODAY.plusDays(10);
+
+    @Inject School school;
+    @Inject Sessions sessions;
+
+    School.Group group;
+    Actor instructor;
+
+    @BeforeEach
+    void openTheSchool() {
+        group = school.newGroup();
+        instructor = group.instructor();
+    }
+
+    @Test
+    void aSessionIsKeptAsItWasSet() {
+        var session = sessions.set(instructor, at(10, 13, "roots-and-root-flare"));
+        assertThat(sessions.get(group.student(), session.id())).isEqualTo(session);
+        assertThat(sessions.ofCourse(group.student(), group.course().id(), DAY))
+                .containsExactly(session);
+        assertThat(sessions.ofCourse(group.student(), group.course().id(), DAY.plusDays(1)))
+                .isEmpty();
+    }
+
+    @Test
+    void allFaultsAreToldAtOnce() {
+        var wrong =
+                new NewSession(
+                        group.course().id(),
+                        LocalDate.of(1812, 1, 1),
+                        LocalTime.of(13, 0),
+                        LocalTime.of(10, 0),
+                        "roots-and-root-flair",
+                        "Bench room",
+                        List.of(group.student().personId()));
+        var problem = refusalOf(() -> sessions.set(instructor, wrong));
+        assertThat(problem.status()).isEqualTo(400);
+        assertThat(problem.faults())
+                .extracting(Fault::field)
+                .containsExactly("endsAt", "heldOn", "lesson", "instructorIds", "instructorIds");
+        assertThat(problem.faults().get(2).message())
+                .isEqualTo(
+                        "There is no lesson “roots-and-root-flair”. Maybe"
+                                + " “roots-and-root-flare”.");
+    }
+
+    @Test
+    void anInstructorIsNeverInTwoPlaces() {
+        var first = sessions.set(instructor, at(10, 13, null));
+        var problem = refusalOf(() -> sessions.set(instructor, at(12, 15, null)));
+        assertThat(problem.status()).isEqualTo(409);
+        assertThat(problem.detail())
+                .contains("Ines Instructor")
+                .contains("session " + first.id())
+                .contains("from 10:00 to 13:00");
+        assertThat(sessions.set(instructor, at(13, 15, null)).id()).isPositive();
+    }
+
+    @Test
+    void aTreeIsEnrolledOnceAndTheVersionCountsOn() {
+        var tree = school.tree(instructor, group.student(), "acer_palmatum");
+        var session = sessions.set(instructor, at(10, 13, null));
+        var enrolment = new NewEnrolment(group.student().personId(), tree.id(), "3");
+        var enrolled = sessions.enrol(instructor, session.id(), enrolment);
+        assertThat(enrolled.version()).isGreaterThan(session.version());
+        assertThat(enrolled.enrolments()).hasSize(1);
+        var again = refusalOf(() -> sessions.enrol(instructor, session.id(), enrolment));
+        assertThat(again.status()).isEqualTo(409);
+
+        var enrolmentId = enrolled.enrolments().get(0).id();
+        var after = sessions.withdraw(instructor, session.id(), enrolmentId);
+        assertThat(after.enrolments()).isEmpty();
+        assertThat(after.version()).isGreaterThan(enrolled.version());
+        assertThat(sessions.get(instructor, session.id())).isEqualTo(after);
+        var gone = refusalOf(() -> sessions.withdraw(instructor, session.id(), enrolmentId));
+        assertThat(gone.status()).isEqualTo(404);
+    }
+
+    @Test
+    void aStudentComesOnlyWithATreeTheyKeep() {
+        var others = school.newGroup();
+        var theirs = school.tree(others.instructor(), others.student(), "acer_palmatum");
+        var session = sessions.set(instructor, at(10, 13, null));
+        var foreignTree = new NewEnrolment(group.student().personId(), theirs.id(), "3");
+        assertThat(refusalOf(() -> sessions.enrol(instructor, session.id(), foreignTree)).faults())
+                .extracting(Fault::field)
+                .containsExactly("treeId");
+        var stranger = new NewEnrolment(others.student().personId(), theirs.id(), "3");
+        assertThat(refusalOf(() -> sessions.enrol(instructor, session.id(), stranger)).faults())
+                .extracting(Fault::field)
+                .containsExactly("personId");
+    }
+
+    @Test
+    void aStudentSeesOnlyOwnEnrolments() {
+        var session = sessions.set(instructor, at(10, 13, null));
+        var other = school.person("Sven Student", Role.STUDENT);
+        school.join(group, other, Role.STUDENT);
+        for (var student : List.of(group.student(), other)) {
+            var tree = school.tree(instructor, student, "acer_palmatum");
+            sessions.enrol(
+                    instructor, session.id(), new NewEnrolment(student.personId(), tree.id(), "1"));
+        }
+        assertThat(sessions.get(instructor, session.id()).enrolments()).hasSize(2);
+        assertThat(sessions.get(other, session.id()).enrolments())
+                .extracting(Session.Enrolment::personId)
+                .containsExactly(other.personId());
+        assertThat(sessions.ofCourse(other, group.course().id(), DAY).get(0).enrolments())
+                .extracting(Session.Enrolment::personId)
+                .containsExactly(other.personId());
+    }
+
+    @Test
+    void onlyStaffSetSessions() {
+        assertThat(refusalOf(() -> sessions.set(group.student(), at(10, 13, null))).status())
+                .isEqualTo(403);
+        var stranger = school.newGroup().instructor();
+        assertThat(refusalOf(() -> sessions.set(stranger, at(10, 13, null))).status())
+                .isEqualTo(404);
+        var registrar = new Actor(0, Set.of(Role.REGISTRAR));
+        var session = sessions.set(registrar, at(10, 13, null));
+        assertThat(refusalOf(() -> sessions.get(stranger, session.id())).status()).isEqualTo(404);
+    }
+
+    private NewSession at(int fromHour, int toHour, @Nullable String lesson) {
+        return new NewSession(
+                group.course().id(),
+                DAY,
+                LocalTime.of(fromHour, 0),
+                LocalTime.of(toHour, 0),
+                lesson,
+                "Bench room",
+                List.of(instructor.personId()));
+    }
+
+    private static Problem refusalOf(ThrowingCallable call) {
+        return catchThrowableOfType(Refused.class, call).problem();
+    }
+}

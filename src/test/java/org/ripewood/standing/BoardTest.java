@@ -1,0 +1,160 @@
+package org.ripewood.standing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.ripewood.standing.RefusalAssert.refusalOf;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
+import jakarta.inject.Inject;
+import jakarta.persistence.EntityManagerFactory;
+import java.util.Set;
+import org.hibernate.SessionFactory;
+import org.junit.jupiter.api.Test;
+import org.ripewood.School;
+import org.ripewood.SchoolProfile;
+import org.ripewood.core.progress.Verdict;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.PageRequest;
+import org.ripewood.platform.Role;
+import org.ripewood.trees.Tree;
+
+/** A course at a glance, in a number of queries that does not grow with its trees. */
+@QuarkusTest
+@TestProfile(SchoolProfile.class)
+class BoardTest {
+
+    private static final PageRequest FIRST = new PageRequest(0, 50);
+
+    @Inject School school;
+    @Inject Standings standings;
+    @Inject EntityManagerFactory factory;
+
+    @Test
+    void theBoardAsksAsOftenForAHundredTreesAsForTen() {
+        var few = courseOf(10);
+        var many = courseOf(100);
+        var forFew = queries(() -> board(few.instructor(), few, null, FIRST));
+        var forMany = queries(() -> board(many.instructor(), many, null, FIRST));
+        assertThat(board(many.instructor(), many, null, FIRST).rows().total()).isEqualTo(100);
+        assertThat(forMany).isEqualTo(forFew).isPositive();
+    }
+
+    @Test
+    void whatWaitsForTheInstructorComesFirst() {
+        var group = school.newGroup();
+        var held = Elm.readyForWiring(school, group, standings);
+        var underWay = Elm.readyForWiring(school, group, standings);
+        var reported = Elm.readyForWiring(school, group, standings);
+        var instructor = group.instructor();
+        standings.assign(instructor, underWay.id(), Elm.wire());
+        var step = standings.assign(instructor, reported.id(), Elm.wire());
+        standings.report(group.student(), step.id(), step.version(), Elm.wired());
+
+        var board = board(instructor, group, null, FIRST);
+        assertThat(board.rows().items())
+                .extracting(Board.Row::treeId)
+                .containsExactly(reported.id(), underWay.id(), held.id());
+        var first = board.rows().items().get(0);
+        assertThat(first.headline()).isEqualTo(Board.Headline.SIGN_OFF);
+        assertThat(first.stepId()).isEqualTo(step.id());
+        assertThat(first.sentence())
+                .isEqualTo(
+                        "“Wire the primary branches” was done on 20 February 2026 and waits for a"
+                                + " look.");
+        assertThat(first.verdicts().get(Verdict.READY)).isPositive();
+        assertThat(board.byHeadline())
+                .containsEntry(Board.Headline.SIGN_OFF, 1)
+                .containsEntry(Board.Headline.UNDER_WAY, 1);
+        assertThat(standings.waitingSignOffs(instructor, FIRST).items())
+                .singleElement()
+                .satisfies(
+                        waiting -> {
+                            assertThat(waiting.stepId()).isEqualTo(step.id());
+                            assertThat(waiting.tree()).isEqualTo(reported.label());
+                            assertThat(waiting.student()).startsWith("Stan Student");
+                        });
+    }
+
+    @Test
+    void aFilterNarrowsTheRowsAndNotTheCounts() {
+        var group = courseOf(3);
+        var step =
+                standings.assign(
+                        group.instructor(),
+                        Elm.readyForWiring(school, group, standings).id(),
+                        Elm.wire());
+        var board = board(group.instructor(), group, Board.Headline.UNDER_WAY, FIRST);
+        assertThat(board.rows().items()).extracting(Board.Row::stepId).containsExactly(step.id());
+        assertThat(board.byHeadline().values().stream().mapToInt(Integer::intValue).sum())
+                .isEqualTo(4);
+        var second = board(group.instructor(), group, null, new PageRequest(1, 3));
+        assertThat(second.rows().items()).hasSize(1);
+        assertThat(second.rows().total()).isEqualTo(4);
+    }
+
+    @Test
+    void holdsAreCountedByTree() {
+        var group = school.newGroup();
+        for (int i = 0; i < 2; i++) {
+            var tree = Elm.readyForWiring(school, group, standings);
+            school.wound(group.instructor(), tree, "first branch", 24);
+        }
+        assertThat(board(group.instructor(), group, null, FIRST).holds())
+                .contains(new Board.HoldCount("Largest open wound", 2));
+    }
+
+    @Test
+    void theBoardIsForInstructorsOfTheCourseAndRegistrars() {
+        var group = courseOf(1);
+        var registrar = new Actor(0, Set.of(Role.REGISTRAR));
+        assertThat(board(registrar, group, null, FIRST).rows().total()).isEqualTo(1);
+        assertThat(refusalOf(() -> board(group.student(), group, null, FIRST)).status())
+                .isEqualTo(403);
+        var stranger = school.newGroup().instructor();
+        assertThat(refusalOf(() -> board(stranger, group, null, FIRST)).status()).isEqualTo(404);
+    }
+
+    @Test
+    void anEmptyCourseHasAnEmptyBoard() {
+        var group = school.newGroup();
+        var board = board(group.instructor(), group, null, FIRST);
+        assertThat(board.rows().items()).isEmpty();
+        assertThat(board.holds()).isEmpty();
+    }
+
+    /** Trees with something of everything that is read in bulk: facts, wounds, steps, skills. */
+    private School.Group courseOf(int trees) {
+        var group = school.newGroup();
+        school.showSkill(group.instructor(), group.student(), "layering");
+        for (int i = 0; i < trees; i++) {
+            var keeper = i % 2 == 0 ? group.student() : newStudent(group);
+            var tree = school.tree(group.instructor(), keeper, "ulmus_parvifolia");
+            fill(group, tree);
+        }
+        return group;
+    }
+
+    private void fill(School.Group group, Tree tree) {
+        school.see(group.instructor(), tree, "vigour_index", "70");
+        school.wound(group.instructor(), tree, "first branch", 24);
+        standings.noteFoundDone(group.instructor(), tree.id(), "root_check", School.TODAY, null);
+    }
+
+    private Actor newStudent(School.Group group) {
+        var student = school.person("Sven Student", Role.STUDENT);
+        school.join(group, student, Role.STUDENT);
+        return student;
+    }
+
+    private Board board(
+            Actor actor, School.Group group, Board.Headline headline, PageRequest page) {
+        return standings.board(actor, group.course().id(), School.TODAY, headline, page);
+    }
+
+    private long queries(Runnable work) {
+        var statistics = factory.unwrap(SessionFactory.class).getStatistics();
+        statistics.clear();
+        work.run();
+        return statistics.getPrepareStatementCount();
+    }
+}
