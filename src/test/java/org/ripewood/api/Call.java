@@ -1,0 +1,62 @@
+package org.ripewood.api;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.restassured.response.Response;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A request with everything it needs to be taken.
+ *
+ * @param body fields of a JSON body or of a form; null for none
+ * @param version sent as If-Match; null for none
+ */
+record Call(
+        Endpoint endpoint, String url, @Nullable Map<String, Object> body, @Nullable Long version) {
+
+    private static final ObjectMapper JSON = new ObjectMapper();
+    private static final String TOKEN = "a-token-of-this-form";
+
+    Call with(String field, Object value) {
+        var changed = new LinkedHashMap<>(body);
+        changed.put(field, value);
+        return new Call(endpoint, url, changed, version);
+    }
+
+    Call without(String field) {
+        var changed = new LinkedHashMap<>(body);
+        changed.remove(field);
+        return new Call(endpoint, url, changed, version);
+    }
+
+    Response send(School school, Who who) {
+        var request = school.as(who);
+        if (version != null && endpoint.versioned()) {
+            request.header("If-Match", "\"" + version + "\"");
+        }
+        if (body != null && endpoint.api()) {
+            request.contentType("application/json").body(json());
+        } else if (endpoint.writes() && !endpoint.api()) {
+            request.contentType("application/x-www-form-urlencoded; charset=UTF-8")
+                    .cookie("ripewood-csrf", TOKEN)
+                    .formParam("csrf-token", TOKEN)
+                    .formParams(body == null ? Map.of() : body);
+        }
+        return request.request(endpoint.verb(), url);
+    }
+
+    String json() {
+        try {
+            return JSON.writeValueAsString(body);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    Set<String> fields() {
+        return body.keySet();
+    }
+}

@@ -1,0 +1,285 @@
+package org.ripewood.api;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** For every endpoint a call that somebody may make, on things made for it. */
+final class Calls {
+
+    private final School school;
+
+    Calls(School school) {
+        this.school = school;
+    }
+
+    /** The call, on fresh things of the student where it writes. */
+    Call of(Endpoint endpoint) {
+        var words = List.of(endpoint.path().replaceFirst("^/(api/v1/?)?", "").split("/"));
+        var last = words.get(words.size() - 1);
+        return switch (words.get(0)) {
+            case "steps" -> step(endpoint, last);
+            case "trees" -> words.size() == 1 ? call(endpoint, tree()) : tree(endpoint, last);
+            case "sessions" -> session(endpoint, words, last);
+            case "courses" -> course(endpoint, words.size(), last);
+            case "decisions" -> at(endpoint, school.assignedStep().decisionId(), null, null);
+            case "people", "students" -> person(endpoint, last);
+            case "sites" -> call(endpoint, site());
+            case "content", "lessons" -> at(endpoint, null, null, null);
+            default -> call(endpoint, front(last));
+        };
+    }
+
+    private Call tree(Endpoint endpoint, String last) {
+        if (last.equals("new") || last.equals("sites")) {
+            return call(endpoint, site());
+        }
+        var tree = school.infestedTree();
+        return at(
+                endpoint,
+                tree.id(),
+                tree.version(),
+                switch (last) {
+                    case "{id}" -> tree();
+                    case "observations" -> observation();
+                    case "wounds" -> wound();
+                    case "branches" -> fields("name", "Lowest left", "role", "PRIMARY");
+                    case "containers" ->
+                            fields("kind", "training", "litres", 6.5, "since", today());
+                    case "steps" -> fields("technique", "pest_control");
+                    case "found-done" -> fields("technique", "root_check", "doneOn", today());
+                    default -> fields();
+                });
+    }
+
+    private Call step(Endpoint endpoint, String last) {
+        var reported = last.equals("sign-off") || last.equals("send-back");
+        var step = reported ? school.reportedStep() : school.assignedStep();
+        var fields =
+                switch (last) {
+                    case "report" ->
+                            fields("doneOn", today(), "evidence", "2 scales on 20 shoots.");
+                    case "sign-off" -> fields();
+                    default -> fields("note", "Look at the undersides again.");
+                };
+        if (!endpoint.api()) {
+            fields.put("version", step.version());
+        }
+        return at(endpoint, step.id(), step.version(), fields);
+    }
+
+    private Call session(Endpoint endpoint, List<String> words, String last) {
+        if (words.size() == 1) {
+            return call(endpoint, newSession());
+        }
+        var session = school.enrolledSession();
+        var enrolment = session.enrolments().get(0).id();
+        var tree = school.tree();
+        var filled = endpoint.path().replaceAll("\\{enrolment(Id)?\\}", "" + enrolment);
+        var fields =
+                last.equals("enrolments")
+                        ? fields(
+                                "personId",
+                                school.id(Who.STUDENT),
+                                "treeId",
+                                tree.id(),
+                                "bench",
+                                "4")
+                        : null;
+        if (fields != null && !endpoint.api()) {
+            fields.remove("personId");
+        }
+        return new Call(
+                endpoint,
+                filled.replace("{id}", "" + session.id()),
+                endpoint.verb().equals("POST") ? fields : null,
+                session.version());
+    }
+
+    private Call course(Endpoint endpoint, int words, String last) {
+        var fields =
+                switch (last) {
+                    case "members" -> fields("personId", school.newcomer().id(), "as", "STUDENT");
+                    case "sessions" -> newSession();
+                    default ->
+                            fields(
+                                    "name",
+                                    School.unique("Course"),
+                                    "startsOn",
+                                    today(),
+                                    "endsOn",
+                                    "" + school.today().date().plusMonths(6));
+                };
+        return words == 1
+                ? call(endpoint, fields)
+                : at(endpoint, school.course().id(), null, fields);
+    }
+
+    private Call person(Endpoint endpoint, String last) {
+        return switch (last) {
+            case "skills" ->
+                    at(
+                            endpoint,
+                            school.id(Who.STUDENT),
+                            null,
+                            fields(
+                                    "lesson",
+                                    "wiring-branches",
+                                    "shown",
+                                    true,
+                                    "judgedOn",
+                                    today()));
+            case "active" -> active(endpoint);
+            case "courses" -> course(endpoint, 1, last);
+            case "members" ->
+                    call(
+                            endpoint,
+                            fields(
+                                    "courseId",
+                                    school.course().id(),
+                                    "personId",
+                                    school.newcomer().id(),
+                                    "as",
+                                    "STUDENT"));
+            default -> call(endpoint, newPerson());
+        };
+    }
+
+    private Call active(Endpoint endpoint) {
+        var newcomer = school.newcomer();
+        return at(
+                endpoint,
+                newcomer.id(),
+                newcomer.version(),
+                fields("version", newcomer.version(), "active", false));
+    }
+
+    private Map<String, Object> front(String last) {
+        if (last.equals("password")) {
+            // the wrong one, or the next sign-in of the tests would not work
+            return fields("oldPassword", "not the old one", "newPassword", School.PASSWORD);
+        }
+        if (!last.equals("set-up")) {
+            return fields();
+        }
+        var fields = newPerson();
+        fields.put("code", "no such code");
+        return fields;
+    }
+
+    private Map<String, Object> newPerson() {
+        return fields(
+                "name",
+                "Somebody New",
+                "login",
+                School.unique("new").replace(' ', '.'),
+                "password",
+                School.PASSWORD,
+                "roles",
+                List.of("STUDENT"));
+    }
+
+    private Map<String, Object> newSession() {
+        return fields(
+                "courseId",
+                school.course().id(),
+                "heldOn",
+                "" + school.dayAhead(),
+                "startsAt",
+                "09:30",
+                "endsAt",
+                "12:30",
+                "lesson",
+                "wiring-branches",
+                "place",
+                "Bench house",
+                "instructorIds",
+                List.of(school.id(Who.INSTRUCTOR)));
+    }
+
+    private Map<String, Object> tree() {
+        return fields(
+                "label",
+                School.unique("Maple"),
+                "species",
+                "acer_palmatum",
+                "keeperId",
+                school.id(Who.STUDENT),
+                "siteId",
+                school.site().id(),
+                "cameOn",
+                "" + school.today().date().minusYears(4),
+                "origin",
+                "seed",
+                "note",
+                "from the long bed");
+    }
+
+    private Map<String, Object> site() {
+        return fields(
+                "name",
+                School.unique("Yard"),
+                "latitude",
+                -37.5,
+                "longitude",
+                144.5,
+                "zone",
+                "Australia/Melbourne");
+    }
+
+    private Map<String, Object> wound() {
+        return fields(
+                "place",
+                "behind the second branch",
+                "madeOn",
+                today(),
+                "firstWidthMm",
+                24.0,
+                "firstLengthMm",
+                30.0,
+                "heightMm",
+                110.0,
+                "bearingDegrees",
+                200.0,
+                "deadwoodByDesign",
+                false);
+    }
+
+    private Map<String, Object> observation() {
+        return fields("fact", "pest_level", "value", "1", "observedOn", today(), "note", "few");
+    }
+
+    private String today() {
+        return school.today().date().toString();
+    }
+
+    private static Call call(Endpoint endpoint, Map<String, Object> fields) {
+        return at(endpoint, null, null, fields);
+    }
+
+    private static Call at(
+            Endpoint endpoint,
+            @Nullable Long id,
+            @Nullable Long version,
+            @Nullable Map<String, Object> fields) {
+        var url = endpoint.path().replace("{id}", "" + id).replace("{code}", code(endpoint.path()));
+        return new Call(endpoint, url, endpoint.writes() ? fields : null, version);
+    }
+
+    private static String code(String path) {
+        if (path.contains("lessons")) {
+            return "wiring-branches";
+        }
+        return path.contains("species") ? "acer_palmatum" : "pest_control";
+    }
+
+    /** Names and values in turn. */
+    private static Map<String, Object> fields(Object... inTurn) {
+        var fields = new LinkedHashMap<String, Object>();
+        for (int i = 0; i < inTurn.length; i += 2) {
+            fields.put((String) inTurn[i], inTurn[i + 1]);
+        }
+        return fields;
+    }
+}

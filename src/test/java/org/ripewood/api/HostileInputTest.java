@@ -1,0 +1,344 @@
+package org.ripewood.api;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.equalTo;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.Response;
+import jakarta.inject.Inject;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** Whatever is sent, the answer says what is wrong with it, and nothing is written. */
+@QuarkusTest
+class HostileInputTest {
+
+    private static final String PROBLEM = "application/problem+json";
+
+    @Inject School opening;
+    @Inject Tables tables;
+
+    private School school;
+    private Calls calls;
+
+    @BeforeEach
+    void open() {
+        school = opening.open();
+        calls = new Calls(school);
+    }
+
+    @Test
+    void everySpoiltFieldIsNamed() {
+        var wrong = new ArrayList<String>();
+        int tried = 0;
+        for (var endpoint : jsonEndpoints()) {
+            var good = calls.of(endpoint);
+            var who = whoMay(endpoint);
+            for (var spoilt : Spoilt.each(good, endpoint.body().orElseThrow()).toList()) {
+                tried++;
+                refusedUnwritten(
+                                spoilt.toString(),
+                                spoilt.field(),
+                                () -> spoilt.call().send(school, who))
+                        .ifPresent(wrong::add);
+            }
+        }
+        assertThat(wrong).isEmpty();
+        // about 15 endpoints of about 5 fields, each spoilt in about 10 ways
+        assertThat(tried).isGreaterThan(700);
+    }
+
+    @Test
+    void aFieldNobodyKnowsIsNamed() {
+        eachJsonEndpoint(
+                "an unknown field",
+                "administrator",
+                (call, who) -> call.with("administrator", true).send(school, who));
+    }
+
+    @Test
+    void bodiesThatAreNoObjectAreRefused() {
+        var bodies =
+                List.of(
+                        "",
+                        "null",
+                        "[]",
+                        "5",
+                        "\"text\"",
+                        "true",
+                        "{",
+                        "{\"a\":}",
+                        "{} {}",
+                        "<tree/>",
+                        "\u0000",
+                        "{\"a\":".repeat(5000) + "1" + "}".repeat(5000),
+                        "[".repeat(100_000));
+        for (var body : bodies) {
+            var shown = body.substring(0, Math.min(20, body.length()));
+            eachJsonEndpoint(
+                    "the body " + shown,
+                    "",
+                    (call, who) -> raw(call, who, "application/json", body));
+        }
+    }
+
+    @Test
+    void aFieldGivenTwiceIsRefused() {
+        eachJsonEndpoint(
+                "a field twice",
+                "",
+                (call, who) -> {
+                    var once = call.json();
+                    var field = call.endpoint().body().orElseThrow().getRecordComponents()[0];
+                    var twice = "{\"%s\":null,%s".formatted(field.getName(), once.substring(1));
+                    // an empty object has nothing to repeat
+                    var body =
+                            once.equals("{}") || !call.fields().contains(field.getName())
+                                    ? "{\"note\":\"a\",\"note\":\"b\"}"
+                                    : twice;
+                    return raw(call, who, "application/json", body);
+                });
+    }
+
+    @Test
+    void otherKindsOfContentAreRefused() {
+        for (var type : List.of("text/plain", "application/xml", "application/octet-stream")) {
+            eachJsonEndpoint(
+                    type,
+                    "",
+                    (call, who) -> {
+                        var answer = raw(call, who, type, call.json());
+                        assertThat(answer.statusCode()).as(call.endpoint() + type).isEqualTo(415);
+                        return answer;
+                    });
+        }
+    }
+
+    @Test
+    void aBodyBeyondAMegabyteIsRefused() {
+        var call = calls.of(endpoint("POST /api/v1/trees"));
+        var before = tables.rows();
+        var answer = call.with("note", "a".repeat(1_200_000)).send(school, Who.STUDENT);
+        assertThat(answer.statusCode()).isEqualTo(413);
+        assertThat(tables.rows()).isEqualTo(before);
+    }
+
+    @Test
+    void aWriteWithoutItsHeaderIsRefused() {
+        var call = calls.of(endpoint("POST /api/v1/trees"));
+        var before = tables.rows();
+        school.as(Who.STUDENT)
+                .header("X-Ripewood", "0")
+                .contentType("application/json")
+                .body(call.json())
+                .post(call.url())
+                .then()
+                .statusCode(403)
+                .contentType(PROBLEM);
+        assertThat(tables.rows()).isEqualTo(before);
+    }
+
+    @Test
+    void aVersionThatIsNotTheCurrentOneIsRefused() {
+        var tags = new LinkedHashMap<String, Integer>();
+        tags.put("\"99\"", 412);
+        tags.put("\"999999999999999999\"", 412);
+        tags.put("3", 400);
+        tags.put("*", 400);
+        tags.put("W/\"1\"", 400);
+        tags.put("\"1\", \"2\"", 400);
+        tags.put("\"-1\"", 400);
+        tags.put("\"99999999999999999999\"", 400);
+        tags.put("\"abc\"", 400);
+        tags.put("'; drop table tree; --", 400);
+        for (var endpoint : Endpoint.all()) {
+            if (endpoint.api() && endpoint.versioned()) {
+                var call = calls.of(endpoint);
+                var before = tables.rows();
+                withTag(call, null, 428);
+                tags.forEach((tag, status) -> withTag(call, tag, status));
+                assertThat(tables.rows()).isEqualTo(before);
+                assertThat(call.send(school, whoMay(endpoint)).statusCode())
+                        .as("with the current version, %s", endpoint)
+                        .isEqualTo(200);
+            }
+        }
+    }
+
+    @Test
+    void aSlipInAQueryIsNamed() {
+        var tree = school.tree().id();
+        var course = school.course().id();
+        var slips = new LinkedHashMap<String, String>();
+        slips.put("trees?page=-1", "page");
+        slips.put("trees?page=abc", "page");
+        slips.put("trees?page=99999999999999999999", "page");
+        slips.put("trees?page=999999999999", "page");
+        slips.put("trees?size=0", "size");
+        slips.put("trees?size=201", "size");
+        slips.put("trees?size=1.5", "size");
+        slips.put("trees?size=", "size");
+        slips.put("trees?keeper=me", "keeper");
+        slips.put("trees?course=1%20or%201=1", "course");
+        slips.put("trees/" + tree + "/observations?page=x", "page");
+        slips.put("trees/" + tree + "/steps?size=x", "size");
+        for (var on : List.of("2026-02-30", "99999-01-01", "+99999-01-01", "tomorrow", "", "NaN")) {
+            slips.put("trees/" + tree + "/standing?on=" + on, "on");
+            slips.put("trees/" + tree + "/proposals?on=" + on, "on");
+            slips.put("trees/" + tree + "/checklist?on=" + on, "on");
+            slips.put("courses/" + course + "/board?on=" + on, "on");
+            slips.put("courses/" + course + "/sessions?from=" + on, "from");
+        }
+        slips.put("courses/" + course + "/board?headline=LOUDEST", "headline");
+        slips.put("courses/" + course + "/board?headline=%3Cscript%3E", "headline");
+        var wrong = new ArrayList<String>();
+        slips.forEach(
+                (path, field) -> {
+                    var answer =
+                            school.as(Who.INSTRUCTOR)
+                                    .urlEncodingEnabled(false)
+                                    .get("/api/v1/" + path);
+                    if (answer.statusCode() != 400 || !names(answer, field)) {
+                        wrong.add(path + " -> " + answer.statusCode() + " " + answer.asString());
+                    }
+                });
+        assertThat(wrong).isEmpty();
+    }
+
+    @Test
+    void anAddressThatIsNoneIsNotFound() {
+        for (var id : List.of("0", "-1", "abc", "1.5", "99999999999999999999", "%00", "..%2f1")) {
+            for (var of : List.of("trees/%s", "steps/%s", "courses/%s", "sessions/%s")) {
+                var path = "/api/v1/" + of.formatted(id);
+                var answer = school.as(Who.INSTRUCTOR).urlEncodingEnabled(false).get(path);
+                assertThat(answer.statusCode()).as(path).isBetween(400, 404);
+            }
+        }
+        for (var path : List.of("nothing", "content/species/nothing", "content/lessons/%3Cb%3E")) {
+            school.as(Who.STUDENT)
+                    .urlEncodingEnabled(false)
+                    .get("/api/v1/" + path)
+                    .then()
+                    .statusCode(404)
+                    .contentType(PROBLEM);
+        }
+    }
+
+    /** Words of SQL are no fault in a note; they are kept as the text they are. */
+    @Test
+    void sqlInFreeTextIsOnlyText() {
+        var text = "Robert'); drop table tree; -- \" or \"\"=\"";
+        var call = calls.of(endpoint("POST /api/v1/trees/{id}/wounds")).with("place", text);
+        var before = tables.rows();
+        call.send(school, Who.STUDENT).then().statusCode(201).body("place", equalTo(text));
+        school.as(Who.STUDENT).get(call.url()).then().body("[0].place", equalTo(text));
+        assertThat(tables.rows().keySet()).isEqualTo(before.keySet());
+    }
+
+    @Test
+    void negativeZeroIsZero() {
+        var call = calls.of(endpoint("POST /api/v1/trees/{id}/wounds"));
+        var answer = call.with("heightMm", -0.0).send(school, Who.STUDENT);
+        answer.then().statusCode(201);
+        assertThat(answer.asString()).contains("\"heightMm\":0.0").doesNotContain("-0.0");
+    }
+
+    private interface Sending {
+        Response send(Call call, Who who);
+    }
+
+    private void eachJsonEndpoint(String what, String field, Sending sending) {
+        var wrong = new ArrayList<String>();
+        for (var endpoint : jsonEndpoints()) {
+            var call = calls.of(endpoint);
+            var who = whoMay(endpoint);
+            refusedUnwritten(endpoint + ": " + what, field, () -> sending.send(call, who))
+                    .ifPresent(wrong::add);
+        }
+        assertThat(wrong).isEmpty();
+    }
+
+    /** What is wrong with the answer; nothing when the field is named and nothing was written. */
+    private Optional<String> refusedUnwritten(
+            String what, String field, Supplier<Response> sending) {
+        var before = tables.rows();
+        var answer = sending.get();
+        var after = tables.rows();
+        var told = "%s -> %d %s".formatted(what, answer.statusCode(), answer.asString());
+        if (!after.equals(before)) {
+            return Optional.of("written: " + told);
+        }
+        if (answer.statusCode() < 400 || answer.statusCode() >= 500) {
+            return Optional.of("not refused: " + told);
+        }
+        if (!String.valueOf(answer.contentType()).startsWith(PROBLEM)) {
+            return Optional.of("no problem+json: " + told);
+        }
+        return names(answer, field) ? Optional.empty() : Optional.of("field not named: " + told);
+    }
+
+    /** Field by field, or, where something was looked for and not found, in words. */
+    private static boolean names(Response answer, String field) {
+        if (field.isEmpty()) {
+            return true;
+        }
+        List<Map<String, String>> faults = answer.path("faults");
+        return faults != null
+                && faults.stream()
+                        .map(fault -> fault.get("field"))
+                        .anyMatch(
+                                named ->
+                                        named.equals(field)
+                                                || named.startsWith(field + ".")
+                                                || named.startsWith(field + "["));
+    }
+
+    private Response raw(Call call, Who who, String type, String body) {
+        var request = school.as(who).contentType(type).body(body);
+        if (call.endpoint().versioned()) {
+            request.header("If-Match", "\"" + call.version() + "\"");
+        }
+        return request.request(call.endpoint().verb(), call.url());
+    }
+
+    private void withTag(Call call, String tag, int status) {
+        var request =
+                school.as(whoMay(call.endpoint()))
+                        .contentType("application/json")
+                        .body(call.json());
+        if (tag != null) {
+            request.header("If-Match", tag);
+        }
+        var answer = request.request(call.endpoint().verb(), call.url());
+        assertThat(answer.statusCode()).as("%s %s", call.endpoint(), tag).isEqualTo(status);
+        assertThat(answer.contentType()).startsWith(PROBLEM);
+    }
+
+    private static List<Endpoint> jsonEndpoints() {
+        return Endpoint.all().stream()
+                .filter(endpoint -> endpoint.api() && endpoint.body().isPresent())
+                .toList();
+    }
+
+    private static Endpoint endpoint(String address) {
+        return Endpoint.all().stream()
+                .filter(found -> found.toString().equals(address))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The first whom the role table lets do it. */
+    private static Who whoMay(Endpoint endpoint) {
+        return RoleTable.rows().get(endpoint.toString()).entrySet().stream()
+                .filter(row -> row.getValue() < 300)
+                .findFirst()
+                .orElseThrow()
+                .getKey();
+    }
+}

@@ -1,0 +1,135 @@
+package org.ripewood.api;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** The table itself. */
+final class RoleTable {
+
+    /**
+     * Columns: anonymous; the student, another student; the course's instructor, another
+     * instructor; the registrar.
+     */
+    private static final String ROWS =
+            """
+            GET  /api/v1/trees                                | 401 | 200 200 | 200 200 | 200
+            POST /api/v1/trees                                | 401 | 201 404 | 201 404 | 201
+            GET  /api/v1/trees/{id}                           | 401 | 200 404 | 200 404 | 200
+            PUT  /api/v1/trees/{id}                           | 401 | 200 404 | 200 404 | 200
+            GET  /api/v1/trees/{id}/observations              | 401 | 200 404 | 200 404 | 200
+            POST /api/v1/trees/{id}/observations              | 401 | 201 404 | 201 404 | 201
+            GET  /api/v1/trees/{id}/wounds                    | 401 | 200 404 | 200 404 | 200
+            POST /api/v1/trees/{id}/wounds                    | 401 | 201 404 | 201 404 | 201
+            GET  /api/v1/trees/{id}/branches                  | 401 | 200 404 | 200 404 | 200
+            POST /api/v1/trees/{id}/branches                  | 401 | 201 404 | 201 404 | 201
+            GET  /api/v1/trees/{id}/containers                | 401 | 200 404 | 200 404 | 200
+            POST /api/v1/trees/{id}/containers                | 401 | 201 404 | 201 404 | 201
+            GET  /api/v1/trees/{id}/works                     | 401 | 200 404 | 200 404 | 200
+            GET  /api/v1/trees/{id}/standing                  | 401 | 200 404 | 200 404 | 200
+            GET  /api/v1/trees/{id}/proposals                 | 401 | 403 403 | 200 404 | 200
+            GET  /api/v1/trees/{id}/checklist                 | 401 | 200 404 | 200 404 | 200
+            GET  /api/v1/trees/{id}/steps                     | 401 | 200 404 | 200 404 | 200
+            POST /api/v1/trees/{id}/steps                     | 401 | 403 403 | 201 404 | 403
+            POST /api/v1/trees/{id}/found-done                | 401 | 403 403 | 201 404 | 403
+            GET  /api/v1/steps/{id}                           | 401 | 200 404 | 200 404 | 200
+            POST /api/v1/steps/{id}/report                    | 401 | 200 404 | 200 404 | 403
+            POST /api/v1/steps/{id}/sign-off                  | 401 | 403 403 | 200 404 | 403
+            POST /api/v1/steps/{id}/send-back                 | 401 | 403 403 | 200 404 | 403
+            POST /api/v1/steps/{id}/withdraw                  | 401 | 403 403 | 200 404 | 403
+            GET  /api/v1/decisions/{id}                       | 401 | 200 404 | 200 404 | 200
+            GET  /api/v1/courses                              | 401 | 200 200 | 200 200 | 200
+            POST /api/v1/courses                              | 401 | 403 403 | 403 403 | 201
+            GET  /api/v1/courses/{id}                         | 401 | 200 404 | 200 404 | 200
+            GET  /api/v1/courses/{id}/board                   | 401 | 403 403 | 200 404 | 200
+            GET  /api/v1/courses/{id}/members                 | 401 | 403 403 | 200 404 | 200
+            POST /api/v1/courses/{id}/members                 | 401 | 403 403 | 403 403 | 201
+            GET  /api/v1/courses/{id}/sessions                | 401 | 200 404 | 200 404 | 200
+            POST /api/v1/sessions                             | 401 | 403 403 | 201 404 | 201
+            GET  /api/v1/sessions/{id}                        | 401 | 200 404 | 200 404 | 200
+            POST /api/v1/sessions/{id}/enrolments             | 401 | 403 403 | 201 404 | 201
+            DELETE /api/v1/sessions/{id}/enrolments/{enrolment} | 401 | 403 403 | 200 404 | 200
+            GET  /api/v1/sessions/{id}/plan                   | 401 | 403 403 | 200 404 | 200
+            GET  /api/v1/sites                                | 401 | 200 200 | 200 200 | 200
+            POST /api/v1/sites                                | 401 | 403 403 | 201 201 | 201
+            GET  /api/v1/people/me                            | 401 | 200 200 | 200 200 | 200
+            POST /api/v1/people                               | 401 | 403 403 | 403 403 | 201
+            GET  /api/v1/people/{id}/skills                   | 401 | 200 404 | 200 404 | 200
+            POST /api/v1/people/{id}/skills                   | 401 | 403 403 | 201 404 | 403
+            GET  /api/v1/content                              | 401 | 200 200 | 200 200 | 200
+            GET  /api/v1/content/techniques                   | 401 | 200 200 | 200 200 | 200
+            GET  /api/v1/content/techniques/{code}            | 401 | 200 200 | 200 200 | 200
+            GET  /api/v1/content/species                      | 401 | 200 200 | 200 200 | 200
+            GET  /api/v1/content/species/{code}               | 401 | 200 200 | 200 200 | 200
+            GET  /api/v1/content/lessons                      | 401 | 200 200 | 200 200 | 200
+            GET  /api/v1/content/lessons/{code}               | 401 | 200 200 | 200 200 | 200
+            GET  /api/v1/content/facts                        | 401 | 200 200 | 200 200 | 200
+            POST /api/v1/content/renew                        | 401 | 403 403 | 200 200 | 200
+            GET  /                                            | 303 | 303 303 | 303 303 | 303
+            GET  /sign-in                                     | 200 | 200 200 | 200 200 | 200
+            POST /sign-out                                    | 303 | 303 303 | 303 303 | 303
+            GET  /set-up                                      | 303 | 303 303 | 303 303 | 303
+            POST /set-up                                      | 409 | 409 409 | 409 409 | 409
+            GET  /home                                        | 303 | 200 200 | 200 200 | 200
+            GET  /account                                     | 303 | 200 200 | 200 200 | 200
+            POST /account/password                            | 303 | 400 400 | 400 400 | 400
+            GET  /lessons                                     | 303 | 200 200 | 200 200 | 200
+            GET  /lessons/{code}                              | 303 | 200 200 | 200 200 | 200
+            GET  /trees/new                                   | 303 | 200 200 | 200 200 | 200
+            POST /trees                                       | 303 | 303 404 | 303 404 | 303
+            POST /trees/sites                                 | 303 | 403 403 | 303 303 | 303
+            GET  /trees/{id}                                  | 303 | 200 404 | 200 404 | 200
+            POST /trees/{id}/wounds                           | 303 | 303 404 | 303 404 | 303
+            POST /trees/{id}/branches                         | 303 | 303 404 | 303 404 | 303
+            POST /trees/{id}/containers                       | 303 | 303 404 | 303 404 | 303
+            GET  /trees/{id}/observations                     | 303 | 200 404 | 200 404 | 200
+            POST /trees/{id}/observations                     | 303 | 303 404 | 303 404 | 303
+            GET  /trees/{id}/checklist                        | 303 | 200 404 | 200 404 | 200
+            GET  /trees/{id}/checklist/print                  | 303 | 200 404 | 200 404 | 200
+            GET  /trees/{id}/techniques/{code}                | 303 | 200 404 | 200 404 | 200
+            POST /trees/{id}/steps                            | 303 | 403 403 | 303 404 | 403
+            POST /trees/{id}/found-done                       | 303 | 403 403 | 303 404 | 403
+            GET  /steps/{id}                                  | 303 | 200 404 | 200 404 | 200
+            POST /steps/{id}/report                           | 303 | 303 404 | 303 404 | 403
+            POST /steps/{id}/sign-off                         | 303 | 403 403 | 303 404 | 403
+            POST /steps/{id}/send-back                        | 303 | 403 403 | 303 404 | 403
+            POST /steps/{id}/withdraw                         | 303 | 403 403 | 303 404 | 403
+            GET  /decisions/{id}                              | 303 | 200 404 | 200 404 | 200
+            GET  /courses/{id}                                | 303 | 403 403 | 200 404 | 200
+            POST /courses/{id}/sessions                       | 303 | 403 403 | 303 404 | 303
+            GET  /sessions/{id}                               | 303 | 200 404 | 200 404 | 200
+            GET  /sessions/{id}/plan                          | 303 | 403 403 | 200 404 | 200
+            POST /sessions/{id}/enrolments                    | 303 | 403 403 | 303 404 | 303
+            POST /sessions/{id}/enrolments/{enrolmentId}/withdraw | 303 | 403 403 | 303 404 | 303
+            GET  /people                                      | 303 | 403 403 | 403 403 | 200
+            POST /people                                      | 303 | 403 403 | 403 403 | 303
+            POST /people/{id}/active                          | 303 | 403 403 | 403 403 | 303
+            POST /people/courses                              | 303 | 403 403 | 403 403 | 303
+            POST /people/members                              | 303 | 403 403 | 403 403 | 303
+            GET  /students/{id}/skills                        | 303 | 403 403 | 200 404 | 200
+            POST /students/{id}/skills                        | 303 | 403 403 | 303 404 | 403
+            """;
+
+    private RoleTable() {}
+
+    static Map<String, Map<Who, Integer>> rows() {
+        var rows = new LinkedHashMap<String, Map<Who, Integer>>();
+        ROWS.lines().forEach(line -> add(rows, line));
+        return rows;
+    }
+
+    private static void add(Map<String, Map<Who, Integer>> rows, String line) {
+        int bar = line.indexOf('|');
+        var address = line.substring(0, bar).strip().replaceAll("\\s+", " ");
+        var words = line.substring(bar + 1).strip().split("[|\\s]+");
+        var statuses = new EnumMap<Who, Integer>(Who.class);
+        var next = Arrays.asList(words).iterator();
+        for (var who : Who.values()) {
+            statuses.put(who, Integer.valueOf(next.next()));
+        }
+        if (next.hasNext() || rows.put(address, statuses) != null) {
+            throw new IllegalStateException("too much said of " + address);
+        }
+    }
+}

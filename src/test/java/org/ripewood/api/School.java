@@ -1,0 +1,245 @@
+package org.ripewood.api;
+
+import static io.restassured.RestAssured.given;
+
+import io.restassured.specification.RequestSpecification;
+import jakarta.inject.Singleton;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.ripewood.people.Course;
+import org.ripewood.people.NewCourse;
+import org.ripewood.people.NewPerson;
+import org.ripewood.people.People;
+import org.ripewood.people.Person;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Role;
+import org.ripewood.platform.Today;
+import org.ripewood.sessions.NewEnrolment;
+import org.ripewood.sessions.NewSession;
+import org.ripewood.sessions.Session;
+import org.ripewood.sessions.Sessions;
+import org.ripewood.standing.NewAssignment;
+import org.ripewood.standing.NewReport;
+import org.ripewood.standing.Standings;
+import org.ripewood.standing.Step;
+import org.ripewood.trees.NewObservation;
+import org.ripewood.trees.NewSite;
+import org.ripewood.trees.NewTree;
+import org.ripewood.trees.Site;
+import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
+
+/** A small school to test on: two courses, each with an instructor and a student. */
+@Singleton
+class School {
+
+    static final String PASSWORD = "a long enough password";
+
+    private static final AtomicInteger NUMBER = new AtomicInteger();
+    private static final AtomicInteger DAYS = new AtomicInteger();
+
+    private final People people;
+    private final Trees trees;
+    private final Sessions sessions;
+    private final Standings standings;
+    private final Today today;
+    private final Map<Who, Person> persons = new EnumMap<>(Who.class);
+    private final Map<Who, String> cookies = new EnumMap<>(Who.class);
+
+    private Site site;
+    private Course course;
+    private Course otherCourse;
+
+    School(People people, Trees trees, Sessions sessions, Standings standings, Today today) {
+        this.people = people;
+        this.trees = trees;
+        this.sessions = sessions;
+        this.standings = standings;
+        this.today = today;
+    }
+
+    /** Enters the school's people once. */
+    synchronized School open() {
+        if (persons.isEmpty()) {
+            // nobody is there yet who could enter the first one
+            var first = new Actor(0, Set.of(Role.REGISTRAR));
+            persons.put(Who.REGISTRAR, person(first, Role.REGISTRAR));
+            var registrar = actor(Who.REGISTRAR);
+            persons.put(Who.STUDENT, person(registrar, Role.STUDENT));
+            persons.put(Who.OTHER_STUDENT, person(registrar, Role.STUDENT));
+            persons.put(Who.INSTRUCTOR, person(registrar, Role.INSTRUCTOR));
+            persons.put(Who.OTHER_INSTRUCTOR, person(registrar, Role.INSTRUCTOR));
+            course = course(Who.INSTRUCTOR, Who.STUDENT);
+            otherCourse = course(Who.OTHER_INSTRUCTOR, Who.OTHER_STUDENT);
+            site =
+                    trees.enterSite(
+                            registrar,
+                            new NewSite(unique("Yard"), 48.0, 11.0, "Europe/Berlin", null, null));
+        }
+        return this;
+    }
+
+    static String unique(String name) {
+        return name + " " + NUMBER.incrementAndGet();
+    }
+
+    private Person person(Actor by, Role role) {
+        var number = NUMBER.incrementAndGet();
+        return people.enter(
+                by,
+                new NewPerson("Person " + number, "api.person." + number, PASSWORD, Set.of(role)));
+    }
+
+    private Course course(Who instructor, Who student) {
+        var registrar = actor(Who.REGISTRAR);
+        var opened =
+                people.openCourse(
+                        registrar,
+                        new NewCourse(
+                                unique("Course"),
+                                today.date().minusMonths(1),
+                                today.date().plusMonths(11)));
+        people.join(registrar, opened.id(), id(instructor), Role.INSTRUCTOR);
+        people.join(registrar, opened.id(), id(student), Role.STUDENT);
+        return opened;
+    }
+
+    Actor actor(Who who) {
+        var person = persons.get(who);
+        return new Actor(person.id(), person.roles());
+    }
+
+    long id(Who who) {
+        return persons.get(who).id();
+    }
+
+    /** A person in no course yet, for joining one. */
+    Person newcomer() {
+        return person(actor(Who.REGISTRAR), Role.STUDENT);
+    }
+
+    Course course() {
+        return course;
+    }
+
+    Course otherCourse() {
+        return otherCourse;
+    }
+
+    Site site() {
+        return site;
+    }
+
+    Today today() {
+        return today;
+    }
+
+    /** A new maple of the student's with nothing on record. */
+    Tree tree() {
+        return trees.enter(
+                actor(Who.STUDENT),
+                new NewTree(
+                        unique("Maple"),
+                        "acer_palmatum",
+                        id(Who.STUDENT),
+                        site.id(),
+                        today.date().minusYears(4),
+                        null,
+                        null));
+    }
+
+    /** A new tree on which pest control may be assigned. */
+    Tree infestedTree() {
+        var tree = tree();
+        see(tree.id(), "pest_level", "3");
+        see(tree.id(), "soil_moist", "yes");
+        see(tree.id(), "vigour_index", "80");
+        return tree;
+    }
+
+    /** The instructor's word on a fact, as of today. */
+    void see(long treeId, String fact, String value) {
+        trees.observe(
+                actor(Who.INSTRUCTOR),
+                treeId,
+                new NewObservation(fact, value, today.date(), null, null, null, null, null));
+    }
+
+    Step assignedStep() {
+        return standings.assign(
+                actor(Who.INSTRUCTOR),
+                infestedTree().id(),
+                new NewAssignment("pest_control", null, null, null, null));
+    }
+
+    Step reportedStep() {
+        var step = assignedStep();
+        return standings.report(
+                actor(Who.STUDENT),
+                step.id(),
+                step.version(),
+                new NewReport(
+                        today.date(),
+                        "Washed off; 3 scales left on 20 shoots.",
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null));
+    }
+
+    Session session() {
+        return sessions.set(
+                actor(Who.INSTRUCTOR),
+                new NewSession(
+                        course.id(),
+                        dayAhead(),
+                        LocalTime.of(9, 30),
+                        LocalTime.of(12, 30),
+                        "wiring-branches",
+                        "Bench house",
+                        List.of(id(Who.INSTRUCTOR))));
+    }
+
+    /** A day on which the instructors teach nothing else. */
+    LocalDate dayAhead() {
+        return today.date().plusDays(DAYS.incrementAndGet());
+    }
+
+    Session enrolledSession() {
+        return sessions.enrol(
+                actor(Who.INSTRUCTOR),
+                session().id(),
+                new NewEnrolment(id(Who.STUDENT), tree().id(), "3"));
+    }
+
+    /** A request as somebody; redirects are answers here. */
+    RequestSpecification as(Who who) {
+        var request = given().redirects().follow(false).header("X-Ripewood", "1");
+        return who == Who.ANONYMOUS ? request : request.cookie("ripewood-session", cookie(who));
+    }
+
+    private synchronized String cookie(Who who) {
+        return cookies.computeIfAbsent(who, key -> signIn(persons.get(key).login()));
+    }
+
+    private static String signIn(String login) {
+        return given().redirects()
+                .follow(false)
+                .formParam("j_username", login)
+                .formParam("j_password", PASSWORD)
+                .post("/j_security_check")
+                .then()
+                .statusCode(302)
+                .extract()
+                .cookie("ripewood-session");
+    }
+}
