@@ -1,0 +1,176 @@
+package org.ripewood;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.selenium.AxeBuilder;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Dimension;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.support.ui.Select;
+
+/** A headless Chromium from the path, used as a person would use it, with scripts of pages off. */
+final class Browser implements AutoCloseable {
+
+    static final Dimension DESK = new Dimension(1280, 900);
+    static final Dimension PHONE = new Dimension(390, 844);
+
+    private static final List<String> STANDARDS =
+            List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice");
+
+    private final ChromeDriver driver;
+    private final RunningJar service;
+
+    Browser(RunningJar service) throws IOException {
+        this.service = service;
+        var options = new ChromeOptions();
+        options.setBinary(onPath("chromium").toFile());
+        options.addArguments(
+                "--headless=new",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--disable-quic",
+                "--disable-dev-shm-usage",
+                "--no-first-run",
+                "--disable-background-networking",
+                "--disable-component-update",
+                "--disable-sync",
+                "--hide-scrollbars",
+                "--user-data-dir=" + Files.createTempDirectory("browser"));
+        var driverService =
+                new ChromeDriverService.Builder()
+                        .usingDriverExecutable(onPath("chromedriver").toFile())
+                        .build();
+        driver = new ChromeDriver(driverService, options);
+        driver.manage().timeouts().pageLoadTimeout(Duration.ofSeconds(60));
+        driver.manage().window().setSize(DESK);
+    }
+
+    void resize(Dimension size) {
+        driver.manage().window().setSize(size);
+    }
+
+    /** Opens an address of the service and looks the page over. */
+    void open(String path) {
+        driver.get(service.at(path));
+        lookOver();
+    }
+
+    /** Follows the first visible link with this text and looks the page over. */
+    void follow(String text) {
+        press(find("//a[contains(normalize-space(.), '" + text + "')]"));
+    }
+
+    /** Presses the first button with this text and looks over the page that comes. */
+    void pressButton(String text) {
+        press(find("//button[normalize-space()='" + text + "']"));
+    }
+
+    /** Opens a folded part by its summary. */
+    void unfold(String summary) {
+        var found = find("//summary[contains(normalize-space(.), '" + summary + "')]");
+        found.click();
+    }
+
+    private void press(WebElement element) {
+        driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", element);
+        element.click();
+        lookOver();
+    }
+
+    /** Types into the visible field with this label, replacing what stands there. */
+    void type(String label, String text) {
+        var field = field(label);
+        if ("date".equals(field.getAttribute("type"))) {
+            // Keyboards type dates in the order of a locale; the value is the same in all of them.
+            driver.executeScript("arguments[0].value = arguments[1]", field, text);
+            return;
+        }
+        field.clear();
+        field.sendKeys(text);
+    }
+
+    /** Chooses from the visible list with this label. */
+    void choose(String label, String option) {
+        new Select(field(label)).selectByVisibleText(option);
+    }
+
+    private WebElement field(String label) {
+        for (var found :
+                driver.findElements(
+                        By.xpath("//label[starts-with(normalize-space(), '" + label + "')]"))) {
+            if (found.isDisplayed()) {
+                return driver.findElement(By.id(found.getAttribute("for")));
+            }
+        }
+        throw new AssertionError("no visible field \"" + label + "\" on " + where() + text());
+    }
+
+    private WebElement find(String xpath) {
+        return driver.findElements(By.xpath(xpath)).stream()
+                .filter(WebElement::isDisplayed)
+                .findFirst()
+                .orElseThrow(
+                        () ->
+                                new AssertionError(
+                                        "no visible " + xpath + " on " + where() + text()));
+    }
+
+    /** What a reader sees of the page. */
+    String text() {
+        return driver.findElement(By.tagName("main")).getText();
+    }
+
+    String where() {
+        return driver.getCurrentUrl();
+    }
+
+    void picture(Path file) throws IOException {
+        Files.createDirectories(file.toAbsolutePath().getParent());
+        Files.write(file, driver.getScreenshotAs(OutputType.BYTES));
+    }
+
+    /** The whole page, however long. */
+    void longPicture(Path file) throws IOException {
+        var before = driver.manage().window().getSize();
+        var height =
+                (Number) driver.executeScript("return document.documentElement.scrollHeight + 140");
+        driver.manage().window().setSize(new Dimension(before.width, height.intValue()));
+        picture(file);
+        driver.manage().window().setSize(before);
+    }
+
+    /** Fails when axe finds a violation, or when the page is wider than the window. */
+    private void lookOver() {
+        var found = new AxeBuilder().withTags(STANDARDS).analyze(driver).getViolations();
+        assertThat(found)
+                .as("axe on %s", where())
+                .extracting(rule -> rule.getId() + ": " + rule.getNodes())
+                .isEmpty();
+    }
+
+    private static Path onPath(String program) {
+        for (var folder : System.getenv("PATH").split(java.io.File.pathSeparator, -1)) {
+            var candidate = Path.of(folder, program);
+            if (Files.isExecutable(candidate)) {
+                return candidate;
+            }
+        }
+        throw new IllegalStateException(
+                "the browser test needs \"%s\" on the path".formatted(program)
+                        + " (Debian: apt-get install chromium chromium-driver)");
+    }
+
+    @Override
+    public void close() {
+        driver.quit();
+    }
+}

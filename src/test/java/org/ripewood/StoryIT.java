@@ -1,0 +1,111 @@
+package org.ripewood;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The main path, on the packaged service, in a browser, without scripts of our own. */
+class StoryIT {
+
+    private static final Path PICTURES = Path.of("target/pictures");
+    private static final LocalDate TODAY = LocalDate.of(2026, 4, 20);
+    private static final String INSTRUCTOR = "ilsabet";
+    private static final String STUDENT = "anrike";
+    private static final String TREE = "Glasshouse fig";
+    private static final String STEP = "Wire the primary branches";
+
+    @TempDir Path data;
+    private RunningJar service;
+    private Browser browser;
+
+    @BeforeEach
+    void start() throws Exception {
+        service = RunningJar.withDemoSchool(data, TODAY);
+        browser = new Browser(service);
+    }
+
+    @AfterEach
+    void stop() throws Exception {
+        browser.close();
+        service.close();
+    }
+
+    @Test
+    void aHeldStepIsReleasedAssignedDoneSignedOffAndTheRestIsPlanned() throws Exception {
+        signIn(INSTRUCTOR);
+        browser.longPicture(PICTURES.resolve("home-instructor.png"));
+        browser.follow("Structure and refinement");
+        browser.longPicture(PICTURES.resolve("board.png"));
+        browser.follow(TREE);
+        browser.longPicture(PICTURES.resolve("tree.png"));
+        var tree = browser.where();
+
+        browser.unfold("Held");
+        browser.follow(STEP);
+        assertThat(browser.text()).contains("Largest open wound").contains("at most 8 mm");
+        browser.picture(PICTURES.resolve("held.png"));
+
+        browser.follow(TREE);
+        browser.unfold("Read a wound");
+        browser.choose("Wound", "Heavy limb on the left");
+        browser.type("Open width, mm", "0");
+        browser.type("Day", TODAY.toString());
+        browser.pressButton("Record the reading");
+        browser.follow(STEP);
+        assertThat(browser.text()).contains("Ready");
+        browser.type("Note for the student", "Lowest branch first; call me before you bend.");
+        browser.pressButton("Assign the step");
+        assertThat(browser.text()).contains(STEP);
+
+        signOut();
+        signIn(STUDENT);
+        browser.longPicture(PICTURES.resolve("home-student.png"));
+        browser.open(tree.replaceFirst(".*(/trees/\\d+).*", "$1/checklist"));
+        browser.longPicture(PICTURES.resolve("checklist.png"));
+        browser.resize(Browser.PHONE);
+        browser.longPicture(PICTURES.resolve("checklist-phone.png"));
+        browser.unfold("Tick it off");
+        browser.type("Done on", TODAY.toString());
+        browser.type(
+                "What was done", "All five wired with 3 mm aluminium, even turns, no bud caught.");
+        browser.pressButton("Report it done");
+        assertThat(browser.text()).contains("Waits for sign-off");
+        browser.resize(Browser.DESK);
+
+        signOut();
+        signIn(INSTRUCTOR);
+        assertThat(browser.text()).contains(TREE);
+        browser.follow(STEP);
+        browser.type("Word to the student", "Clean work.");
+        browser.pressButton("Sign it off");
+        assertThat(browser.text()).contains("Signed off").contains("Clean work.");
+        browser.follow("The decision as it was");
+        assertThat(browser.text()).contains("Largest open wound");
+        browser.longPicture(PICTURES.resolve("decision.png"));
+
+        browser.open("/home");
+        browser.follow("Structure and refinement");
+        browser.follow("24 April 2026");
+        browser.longPicture(PICTURES.resolve("session.png"));
+        browser.follow("lan for paper");
+        assertThat(browser.text()).contains(TREE).contains("Crab apple");
+        browser.longPicture(PICTURES.resolve("plan.png"));
+    }
+
+    private void signIn(String login) throws Exception {
+        browser.open("/sign-in");
+        browser.type("Name you sign in with", login);
+        browser.type("Password", service.passwordOf(login));
+        browser.pressButton("Sign in");
+        assertThat(browser.where()).endsWith("/home");
+    }
+
+    private void signOut() {
+        browser.pressButton("Sign out");
+    }
+}
