@@ -26,7 +26,7 @@ class DemoSchool {
     private static final Logger LOG = Logger.getLogger(DemoSchool.class);
     private static final String RULE = "-".repeat(92);
 
-    private final boolean demo;
+    private final String demo;
     private final Path data;
     private final SchoolImport schoolImport;
     private final People people;
@@ -35,7 +35,7 @@ class DemoSchool {
     private final int port;
 
     DemoSchool(
-            @ConfigProperty(name = "ripewood.demo", defaultValue = "false") boolean demo,
+            @ConfigProperty(name = "ripewood.demo", defaultValue = "false") String demo,
             @ConfigProperty(name = "ripewood.data", defaultValue = "./data") Path data,
             SchoolImport schoolImport,
             People people,
@@ -53,13 +53,29 @@ class DemoSchool {
 
     /** Before anybody else looks whether the school is empty. */
     void onStart(@Observes @Priority(Interceptor.Priority.PLATFORM_BEFORE) StartupEvent event) {
-        if (demo) {
+        if (asked(demo)) {
             requireLoopback(host);
             if (people.empty()) {
                 load();
             }
             tellHowToSignIn();
         }
+    }
+
+    /**
+     * Whether the demo school is asked for.
+     *
+     * @throws IllegalStateException for every other word, so that nobody believes to be on the one
+     *     database while being on the other
+     */
+    static boolean asked(String word) {
+        return switch (word) {
+            case "true" -> true;
+            case "false" -> false;
+            default ->
+                    throw new IllegalStateException(
+                            "RIPEWOOD_DEMO must be true or false, found \"%s\".".formatted(word));
+        };
     }
 
     /**

@@ -40,6 +40,7 @@ class DemoSchoolTest {
         "false, /elsewhere, jdbc:h2:file:/elsewhere/ripewood;",
         "true, /elsewhere, jdbc:h2:file:/elsewhere/demo;",
         "true, , jdbc:h2:file:./data/demo;",
+        "yes, /elsewhere, jdbc:h2:file:/elsewhere/demo;",
     })
     void theDemoHasADatabaseOfItsOwn(String demo, String data, String url) throws IOException {
         var asked = new java.util.HashMap<>(Map.of("ripewood.demo", demo));
@@ -55,6 +56,16 @@ class DemoSchoolTest {
                                 new PropertiesConfigSource(asked, "asked for", 300))
                         .build();
         assertThat(config.getValue("quarkus.datasource.jdbc.url", String.class)).startsWith(url);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"yes", "TRUE", "1", "maybe", ""})
+    void aWordOtherThanTrueAndFalseIsRefused(String word) {
+        assertThat(DemoSchool.asked("true")).isTrue();
+        assertThat(DemoSchool.asked("false")).isFalse();
+        assertThatThrownBy(() -> DemoSchool.asked(word))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContaining("must be true or false, found \"" + word + "\"");
     }
 
     @Test
