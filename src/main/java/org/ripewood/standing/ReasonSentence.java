@@ -20,14 +20,22 @@ final class ReasonSentence {
         if ("needed".equals(key) || "species".equals(key)) {
             return reason.why();
         }
-        if ("season".equals(key)) {
-            return "%s: %s, asked for is %s."
-                    .formatted(reason.title(), reason.observed(), reason.required());
-        }
-        if ("done".equals(key)) {
-            return "%s: %s, %s.".formatted(reason.title(), reason.observed(), reason.required());
-        }
-        return "%s: %s, %s asked for.".formatted(reason.title(), known(reason), reason.required());
+        return switch (key) {
+            case "season" ->
+                    "%s: %s, asked for is %s."
+                            .formatted(reason.title(), known(reason), reason.required());
+            case "done" -> ofDone(reason);
+            case "heavy" ->
+                    "%s: %s, %s asked for."
+                            .formatted(reason.title(), known(reason), reason.required());
+            case "skill" -> "%s: %s to an instructor.".formatted(reason.title(), known(reason));
+            default -> "%s: %s; %s.".formatted(reason.title(), known(reason), reason.required());
+        };
+    }
+
+    private static String ofDone(ReasonView reason) {
+        var again = "once".equals(reason.required()) ? "once is enough" : reason.required();
+        return "%s: %s, %s.".formatted(reason.title(), known(reason), again);
     }
 
     private static String ofCriterion(ReasonView reason, String look) {
@@ -59,7 +67,9 @@ final class ReasonSentence {
     private static String seen(ReasonView reason) {
         var observed = known(reason);
         var mark = Character.isDigit(observed.charAt(0)) ? " " : ": ";
-        return reason.title() + mark + observed + on(reason.evidenceDay());
+        // What never was has no day.
+        var day = "never".equals(observed) ? null : reason.evidenceDay();
+        return reason.title() + mark + observed + on(day);
     }
 
     private static String known(ReasonView reason) {

@@ -158,7 +158,7 @@ final class ReasonTeller {
 
     private static ReasonView tell(Reason.OfHeavy reason) {
         return new ReasonWords(reason, "Heavy work this season")
-                .required("none before")
+                .required("none before this one")
                 .observed(
                         reason.heavyThisSeason() == 0
                                 ? "none"

@@ -51,8 +51,8 @@ class WaiverTest {
                 .isEqualTo(
                         "“Wire the primary branches” cannot be assigned; cannot be waived: Vigour"
                                 + " 30 on 20 February 2026, at least 62 asked for. Recovery from"
-                                + " earlier work: 0 left, and 4 more with this work, at most 2.6"
-                                + " in all asked for.");
+                                + " earlier work: 0 left, and 4 more with this work; at most 2.6"
+                                + " in all.");
         assertThat(problem.faults())
                 .extracting(fault -> fault.field())
                 .containsExactly("vigour_index.AtLeast", "load");
