@@ -49,4 +49,9 @@ public record Mark(String word, String tone, String path, boolean filled, String
             case FOUND_DONE -> of("Found done", "go", Shape.CHECK);
         };
     }
+
+    /** The same shape and tone with another word. */
+    Mark saying(String other) {
+        return new Mark(other, tone, path, filled, dashes);
+    }
 }

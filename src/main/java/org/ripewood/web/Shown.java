@@ -114,6 +114,17 @@ final class Shown {
         };
     }
 
+    /** What a text says it is about: the words before its first colon. */
+    static String beforeColon(String text) {
+        return text.split(":", 2)[0].strip();
+    }
+
+    /** What a text says about it: the words after its first colon; empty when it has none. */
+    static String afterColon(String text) {
+        var parts = text.split(":", 2);
+        return parts.length == 2 ? parts[1].strip() : "";
+    }
+
     /** Small letters for the words of a closed list, such as roles. */
     static String small(Enum<?> word) {
         return word.name().toLowerCase(Locale.ROOT).replace('_', ' ');

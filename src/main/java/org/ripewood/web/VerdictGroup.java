@@ -54,7 +54,8 @@ record VerdictGroup(
         return new VerdictGroup(verdict, title, meaning, standing.with(verdict));
     }
 
-    public boolean open() {
-        return verdict == Verdict.READY;
+    /** The verdict's shape and tone, with the heading for its word. */
+    public Mark mark() {
+        return Mark.of(verdict).saying(title);
     }
 }
