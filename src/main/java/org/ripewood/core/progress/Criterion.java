@@ -41,7 +41,7 @@ public record Criterion(
 
     /** Names the criterion within its technique, for waivers and stored decisions. */
     public String key() {
-        return fact.code() + "." + requirement.getClass().getSimpleName();
+        return fact.code() + "." + requirement.kind();
     }
 
     /** The requirement as it stands for a species. */

@@ -12,6 +12,11 @@ public sealed interface Requirement {
         }
 
         @Override
+        public String kind() {
+            return "AtLeast";
+        }
+
+        @Override
         public boolean metBy(Value value) {
             return value instanceof Value.Number number && number.amount() >= bound;
         }
@@ -40,6 +45,11 @@ public sealed interface Requirement {
         }
 
         @Override
+        public String kind() {
+            return "AtMost";
+        }
+
+        @Override
         public boolean metBy(Value value) {
             return value instanceof Value.Number number && number.amount() <= bound;
         }
@@ -63,6 +73,11 @@ public sealed interface Requirement {
 
     /** Exactly this flag or word. */
     record Is(Value value) implements Requirement {
+        @Override
+        public String kind() {
+            return "Is";
+        }
+
         @Override
         public boolean metBy(Value found) {
             return value.equals(found);
@@ -93,6 +108,11 @@ public sealed interface Requirement {
         }
 
         @Override
+        public String kind() {
+            return "OneOf";
+        }
+
+        @Override
         public boolean metBy(Value value) {
             return value instanceof Value.Word word && words.contains(word.word());
         }
@@ -107,6 +127,9 @@ public sealed interface Requirement {
             return metBy(value) ? 1 : 0;
         }
     }
+
+    /** Names the kind in the keys of criteria, which are stored: never change one. */
+    String kind();
 
     boolean metBy(Value value);
 
