@@ -4,6 +4,7 @@ package org.ripewood.core.progress;
 final class CompiledCriterion {
 
     private final Criterion criterion;
+    private final String key;
     private final Fact fact;
     private final Requirement required;
     private final long freshDays;
@@ -11,6 +12,7 @@ final class CompiledCriterion {
 
     private CompiledCriterion(Criterion criterion, Requirement required, long freshDays) {
         this.criterion = criterion;
+        this.key = criterion.key();
         this.fact = criterion.fact();
         this.required = required;
         this.freshDays = freshDays;
@@ -26,26 +28,27 @@ final class CompiledCriterion {
     }
 
     Reason judge(Moment moment) {
-        var evidence = moment.facts.find(fact);
-        if (evidence == null) {
-            return new Reason.OfCriterion(criterion, required, Reason.Look.MISSING, null, 0);
+        var seen = moment.facts.seen(fact);
+        if (seen == null) {
+            return new Reason.OfCriterion(key, criterion, required, Reason.Look.MISSING, null, 0);
         }
-        var look = look(evidence, moment.ageDays(evidence));
-        return new Reason.OfCriterion(
-                criterion, required, look, evidence, required.howFar(evidence.value()));
+        var met = required.metBy(seen.value());
+        var look = look(seen, moment.ageDays(seen), met);
+        var howFar = met ? 1 : required.howFar(seen.value());
+        return new Reason.OfCriterion(key, criterion, required, look, seen.evidence(), howFar);
     }
 
-    private Reason.Look look(Evidence evidence, long ageDays) {
+    private Reason.Look look(Facts.Seen seen, long ageDays, boolean met) {
         if (ageDays < 0) {
             return Reason.Look.MISSING;
         }
         if (ageDays > freshDays) {
             return Reason.Look.STALE;
         }
-        if (!required.metBy(evidence.value())) {
+        if (!met) {
             return Reason.Look.NOT_MET;
         }
-        return instructorsEye && evidence.source() == Source.STUDENT
+        return instructorsEye && seen.evidence().source() == Source.STUDENT
                 ? Reason.Look.PROVISIONAL
                 : Reason.Look.MET;
     }

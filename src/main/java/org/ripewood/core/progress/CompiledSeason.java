@@ -10,9 +10,6 @@ import org.ripewood.core.season.StageRange;
 /** A season rule for one species, as maps from stage to open. */
 final class CompiledSeason {
 
-    /** The window is looked for over a year and a month, so that none just missed is lost. */
-    private static final int LOOK_AHEAD_DAYS = 396;
-
     /** Days a look at the flowers stays good (common practice, no source). */
     private static final int FLOWERS_FRESH_DAYS = 21;
 
@@ -22,6 +19,7 @@ final class CompiledSeason {
     private final BitSet open;
     private final BitSet openFlowers;
     private final List<Closed> closed;
+    private final BitSet free;
     private final boolean anyTime;
     private final boolean opensByFlowers;
     private final boolean closesByFlowers;
@@ -40,6 +38,16 @@ final class CompiledSeason {
         this.anyTime = anyTime;
         this.opensByFlowers = opensByFlowers;
         this.closesByFlowers = closed.stream().anyMatch(Closed::ofFlowers);
+        this.free = free();
+    }
+
+    /** The stages in which it is open, flowers left out of account. */
+    private BitSet free() {
+        var free = new BitSet(100);
+        for (int stage = 0; stage < 100; stage++) {
+            free.set(stage, (anyTime || open.get(stage)) && closedBecause(stage, -1) == null);
+        }
+        return free;
     }
 
     static CompiledSeason compile(SeasonRule rule, Traits traits) {
@@ -112,7 +120,7 @@ final class CompiledSeason {
 
     /** The flower stage if someone looked lately, or −1. */
     private static int flowerStage(Moment moment) {
-        var seen = moment.facts.find(Fact.FLOWER_STAGE);
+        var seen = moment.facts.seen(Fact.FLOWER_STAGE);
         if (seen == null || !(seen.value() instanceof Value.Number number)) {
             return -1;
         }
@@ -121,12 +129,9 @@ final class CompiledSeason {
     }
 
     private @Nullable LocalDate opensOn(Moment moment) {
-        var stages = moment.subject.stages();
-        for (int ahead = 1; ahead <= LOOK_AHEAD_DAYS; ahead++) {
-            var day = moment.on.plusDays(ahead);
-            var stage = stages.stageOn(day);
-            if ((anyTime || open.get(stage)) && closedBecause(stage, -1) == null) {
-                return day;
+        for (int ahead = 1; ahead <= Moment.LOOK_AHEAD_DAYS; ahead++) {
+            if (free.get(moment.stageIn(ahead))) {
+                return moment.on.plusDays(ahead);
             }
         }
         return null;

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 final class CompiledTechnique {
 
     private final TechniqueRule rule;
+    private final int position;
     private final boolean forSpecies;
     private final int[] after;
     private final CompiledCriterion[] criteria;
@@ -16,12 +17,14 @@ final class CompiledTechnique {
 
     private CompiledTechnique(
             TechniqueRule rule,
+            int position,
             boolean forSpecies,
             int[] after,
             CompiledCriterion[] criteria,
             CompiledSeason season,
             double doseLimit) {
         this.rule = rule;
+        this.position = position;
         this.forSpecies = forSpecies;
         this.after = after;
         this.criteria = criteria;
@@ -29,13 +32,14 @@ final class CompiledTechnique {
         this.doseLimit = doseLimit;
     }
 
-    static CompiledTechnique compile(TechniqueRule rule, Traits traits, int[] after) {
+    static CompiledTechnique compile(TechniqueRule rule, int position, Traits traits, int[] after) {
         var criteria =
                 rule.criteria().stream()
                         .map(criterion -> CompiledCriterion.compile(criterion, traits))
                         .toArray(CompiledCriterion[]::new);
         return new CompiledTechnique(
                 rule,
+                position,
                 rule.isFor(traits),
                 after,
                 criteria,
@@ -58,8 +62,8 @@ final class CompiledTechnique {
         if (!forSpecies) {
             return standing(moment, Verdict.NOT_NEEDED, new Reason.OfSpecies());
         }
-        var doneOn = moment.subject.signedOff().get(rule.code());
-        if (doneOn != null && !doneOn.isAfter(moment.on)) {
+        var doneOn = moment.doneOn(position);
+        if (doneOn != null) {
             var repeat = rule.repeatAfterDays();
             var due = repeat == null ? null : doneOn.plusDays(repeat);
             if (due == null || due.isAfter(moment.on)) {
@@ -76,8 +80,7 @@ final class CompiledTechnique {
     }
 
     private Truth needed(Moment moment) {
-        var neededWhen = rule.neededWhen();
-        return neededWhen == null ? Truth.YES : neededWhen.holds(moment.facts);
+        return moment.needed(position, rule.neededWhen());
     }
 
     /** Collects every reason and tells the health-and-order truth; skill and season come last. */
@@ -154,11 +157,8 @@ final class CompiledTechnique {
 
     /** As something to be done first: signed off once is enough, and so is not being needed. */
     private Reason asPredecessor(Moment moment) {
-        var doneOn = moment.subject.signedOff().get(rule.code());
         var truth =
-                !forSpecies || (doneOn != null && !doneOn.isAfter(moment.on))
-                        ? Truth.YES
-                        : needed(moment).not();
+                !forSpecies || moment.doneOn(position) != null ? Truth.YES : needed(moment).not();
         return new Reason.OfOrder(rule.code(), truth);
     }
 

@@ -17,7 +17,7 @@ public sealed interface Condition {
 
         @Override
         public Truth holds(Facts facts) {
-            var found = facts.find(fact);
+            var found = facts.seen(fact);
             return found == null ? Truth.UNKNOWN : Truth.of(requirement.metBy(found.value()));
         }
 
@@ -37,6 +37,9 @@ public sealed interface Condition {
             var truth = Truth.YES;
             for (var part : parts) {
                 truth = truth.and(part.holds(facts));
+                if (truth == Truth.NO) {
+                    break;
+                }
             }
             return truth;
         }
@@ -57,6 +60,9 @@ public sealed interface Condition {
             var truth = Truth.NO;
             for (var part : parts) {
                 truth = truth.or(part.holds(facts));
+                if (truth == Truth.YES) {
+                    break;
+                }
             }
             return truth;
         }

@@ -1,9 +1,14 @@
 package org.ripewood.core.progress;
 
 import java.time.LocalDate;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** A tree on a day, with what several techniques ask for worked out once. */
 final class Moment {
+
+    /** A window is looked for over a year and a month, so that none just missed is lost. */
+    static final int LOOK_AHEAD_DAYS = 396;
 
     final Subject subject;
     final Facts facts;
@@ -16,8 +21,16 @@ final class Moment {
     final int heavyThisSeason;
     final double foliageTaken;
     final double rootTaken;
+    private final @Nullable LocalDate[] doneOn;
+    private final @Nullable Truth[] needs;
+    private int[] stagesAhead = {};
+    private int lookedAheadDays;
+    private LocalDate lookedAheadTo;
 
-    Moment(Subject subject, LocalDate on) {
+    /**
+     * @param positions technique code to the position that other methods go by
+     */
+    Moment(Subject subject, LocalDate on, Map<String, Integer> positions) {
         this.subject = subject;
         this.facts = subject.facts();
         this.on = on;
@@ -30,14 +43,62 @@ final class Moment {
         this.heavyThisSeason = ledger.heavyThisSeason(on);
         this.foliageTaken = ledger.takenThisSeason(DoseRule.Kind.FOLIAGE, on);
         this.rootTaken = ledger.takenThisSeason(DoseRule.Kind.ROOT, on);
+        this.doneOn = doneOn(subject, on, positions);
+        this.needs = new Truth[positions.size()];
+        this.lookedAheadTo = on;
+    }
+
+    private static @Nullable LocalDate[] doneOn(
+            Subject subject, LocalDate on, Map<String, Integer> positions) {
+        var doneOn = new @Nullable LocalDate[positions.size()];
+        for (var signedOff : subject.signedOff().entrySet()) {
+            var position = positions.get(signedOff.getKey());
+            if (position != null && !signedOff.getValue().isAfter(on)) {
+                doneOn[position] = signedOff.getValue();
+            }
+        }
+        return doneOn;
+    }
+
+    /** The day a technique was last signed off, up to the day asked for; null when it was not. */
+    @Nullable LocalDate doneOn(int position) {
+        return doneOn[position];
     }
 
     double taken(DoseRule.Kind kind) {
         return kind == DoseRule.Kind.FOLIAGE ? foliageTaken : rootTaken;
     }
 
+    /**
+     * The stage some days on. Every technique that waits for its season walks over the same days,
+     * so each is asked for once.
+     *
+     * @param days 1 to {@link #LOOK_AHEAD_DAYS}
+     */
+    int stageIn(int days) {
+        if (stagesAhead.length == 0) {
+            stagesAhead = new int[LOOK_AHEAD_DAYS + 1];
+        }
+        while (lookedAheadDays < days) {
+            lookedAheadDays++;
+            lookedAheadTo = lookedAheadTo.plusDays(1);
+            stagesAhead[lookedAheadDays] = subject.stages().stageOn(lookedAheadTo);
+        }
+        return stagesAhead[days];
+    }
+
     /** Days since evidence was seen; evidence from after the day counts as not there. */
-    long ageDays(Evidence evidence) {
-        return epochDay - evidence.observedOn().toEpochDay();
+    long ageDays(Facts.Seen seen) {
+        return epochDay - seen.epochDay();
+    }
+
+    /** Whether a condition holds; several techniques may wait for the same one to be needed. */
+    Truth needed(int position, @Nullable Condition condition) {
+        var known = needs[position];
+        if (known == null) {
+            known = condition == null ? Truth.YES : condition.holds(facts);
+            needs[position] = known;
+        }
+        return known;
     }
 }

@@ -31,8 +31,9 @@ public sealed interface Reason {
         PROVISIONAL
     }
 
-    /** A criterion on a fact. */
+    /** A criterion on a fact; the key is the criterion's. */
     record OfCriterion(
+            String key,
             Criterion criterion,
             Requirement required,
             Look look,
@@ -51,11 +52,6 @@ public sealed interface Reason {
         @Override
         public Strength strength() {
             return criterion.strength();
-        }
-
-        @Override
-        public String key() {
-            return criterion.key();
         }
     }
 

@@ -23,14 +23,14 @@ final class SpeciesRules {
         for (int i = 0; i < techniques.length; i++) {
             var rule = ordered.get(i);
             var after = rule.after().stream().mapToInt(positions::get).toArray();
-            techniques[i] = CompiledTechnique.compile(rule, traits, after);
+            techniques[i] = CompiledTechnique.compile(rule, i, traits, after);
             positions.put(rule.code(), i);
         }
         return new SpeciesRules(techniques, Map.copyOf(positions));
     }
 
     List<Standing> standings(Subject subject, LocalDate on) {
-        var moment = new Moment(subject, on);
+        var moment = new Moment(subject, on, positions);
         var standings = new ArrayList<Standing>(techniques.length);
         for (var technique : techniques) {
             standings.add(technique.judge(moment, techniques));
@@ -43,6 +43,7 @@ final class SpeciesRules {
         if (position == null) {
             throw new IllegalArgumentException("no technique " + code + " in the rulebook");
         }
-        return techniques[position].judge(new Moment(subject, on), techniques);
+        var moment = new Moment(subject, on, positions);
+        return techniques[position].judge(moment, techniques);
     }
 }
