@@ -1,0 +1,35 @@
+package org.ripewood.core.progress;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The engine of this house. Its standings carry every reason; the keys are read off them. */
+final class RulebookContender implements Contender {
+
+    private final Rulebook rulebook;
+
+    RulebookContender(Rules rules) {
+        this.rulebook = Rulebook.compile(rules.techniques(), rules.species());
+    }
+
+    @Override
+    public List<Outcome> judge(Subject subject, LocalDate on) {
+        var standings = rulebook.standings(subject, on);
+        var outcomes = new ArrayList<Outcome>(standings.size());
+        for (var standing : standings) {
+            outcomes.add(new Outcome(standing.technique(), standing.verdict(), against(standing)));
+        }
+        return outcomes;
+    }
+
+    private static List<String> against(Standing standing) {
+        var keys = new ArrayList<String>();
+        for (var reason : standing.reasons()) {
+            if (reason.truth() != Truth.YES) {
+                keys.add(reason.key());
+            }
+        }
+        return keys;
+    }
+}

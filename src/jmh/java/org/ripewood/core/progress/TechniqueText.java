@@ -1,0 +1,28 @@
+package org.ripewood.core.progress;
+
+import java.util.List;
+
+/**
+ * A technique's rules for one species as boolean expressions of some language.
+ *
+ * @param done signed off and not yet due again
+ * @param notNeeded known not to be needed
+ * @param checks everything that health and order ask for
+ * @param skilled whether the keeper has shown the skill
+ */
+record TechniqueText(
+        int place,
+        String code,
+        boolean forSpecies,
+        Bool done,
+        Bool notNeeded,
+        List<Check> checks,
+        Bool skilled,
+        Check season) {
+
+    /**
+     * One reason: not known where {@code known} is false, not met where {@code met} is false, and
+     * not known either where {@code doubted} is true.
+     */
+    record Check(String key, Bool known, Bool met, Bool doubted) {}
+}

@@ -1,0 +1,21 @@
+package org.ripewood.course;
+
+import org.ripewood.core.progress.TechniqueRule;
+import org.ripewood.core.progress.Traits;
+
+import java.util.List;
+
+/** The rules and species of the course content in the jar, without starting the service. */
+public record TaughtRules(List<TechniqueRule> techniques, List<Traits> species) {
+
+    public static TaughtRules read() {
+        var outcome = new ContentReading(text -> text).read(ContentFiles.inJar(), new Faults());
+        var content = outcome.content();
+        if (content == null) {
+            throw new IllegalStateException("faults in the content: " + outcome.faults());
+        }
+        return new TaughtRules(
+                content.techniques().values().stream().map(Technique::rule).toList(),
+                content.species().values().stream().map(Species::traits).toList());
+    }
+}
