@@ -18,7 +18,9 @@ record Call(
         Endpoint endpoint, String url, @Nullable Map<String, Object> body, @Nullable Long version) {
 
     private static final ObjectMapper JSON = new ObjectMapper();
-    private static final String TOKEN = "a-token-of-this-form";
+
+    /** Sixteen bytes, as the form token has them. */
+    private static final String TOKEN = "c2l4dGVlbiBieXRlcy4uLg";
 
     Call with(String field, Object value) {
         var changed = new LinkedHashMap<>(body);
@@ -37,8 +39,10 @@ record Call(
         if (version != null && endpoint.versioned()) {
             request.header("If-Match", "\"" + version + "\"");
         }
-        if (body != null && endpoint.api()) {
+        if (endpoint.api() && endpoint.body().isPresent()) {
             request.contentType("application/json").body(json());
+        } else if (endpoint.api()) {
+            request.noContentType();
         } else if (endpoint.writes() && !endpoint.api()) {
             request.contentType("application/x-www-form-urlencoded; charset=UTF-8")
                     .cookie("ripewood-csrf", TOKEN)

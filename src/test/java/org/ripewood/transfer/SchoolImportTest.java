@@ -215,7 +215,11 @@ class SchoolImportTest {
         assertThat(wound.openMm()).isEqualTo(7);
         assertThat(wound.readings().get(0).observedOn()).isEqualTo(LOADING_DAY.minusDays(100));
         assertThat(rooms.trees.works(actor, tree.id()).get(0).work().rootShare()).isEqualTo(0.2);
-        var course = rooms.people.courses(actor).get(0);
+        var course =
+                rooms.people.courses(actor).stream()
+                        .filter(it -> it.name().equals("Imported course"))
+                        .findFirst()
+                        .orElseThrow();
         assertThat(course.endsOn()).isEqualTo(LocalDate.of(2026, 12, 31));
         var session = rooms.sessions.ofCourse(actor, course.id(), LOADING_DAY).get(0);
         assertThat(session.heldOn()).isEqualTo(LOADING_DAY.plusDays(3));

@@ -1,0 +1,173 @@
+package org.ripewood.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
+import jakarta.inject.Inject;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.ripewood.School;
+import org.ripewood.SchoolProfile;
+import org.ripewood.people.People;
+import org.ripewood.platform.Role;
+import org.ripewood.sessions.NewSession;
+import org.ripewood.sessions.Sessions;
+import org.ripewood.trees.Tree;
+
+/** Who sees which page, and what every page has. */
+@QuarkusTest
+@TestProfile(SchoolProfile.class)
+class PagesTest {
+
+    private static final Pattern ID = Pattern.compile("\\sid=\"([^\"]+)\"");
+    private static final Pattern LABEL = Pattern.compile("<label for=\"([^\"]+)\"");
+
+    @Inject School school;
+    @Inject People people;
+    @Inject Sessions sessions;
+
+    private School.Group group;
+    private Tree tree;
+    private List<String> ofTeachers;
+    private List<String> ofStudents;
+
+    @BeforeEach
+    void openTheSchool() {
+        group = school.newGroup();
+        tree = school.tree(group.instructor(), group.student(), "ulmus_parvifolia");
+        school.wound(group.instructor(), tree, "first branch", 24);
+        var session =
+                sessions.set(
+                        group.instructor(),
+                        new NewSession(
+                                group.course().id(),
+                                School.TODAY.plusDays(3),
+                                java.time.LocalTime.of(9, 0),
+                                java.time.LocalTime.of(12, 0),
+                                "wiring-branches",
+                                "long table",
+                                List.of(group.instructor().personId())));
+        var at = "/trees/" + tree.id();
+        ofStudents =
+                List.of(
+                        "/home",
+                        "/account",
+                        "/lessons",
+                        "/lessons/wiring-branches",
+                        "/trees/new",
+                        at,
+                        at + "/checklist",
+                        at + "/checklist/print",
+                        at + "/observations",
+                        at + "/observations?fact=wound_open_mm",
+                        at + "/observations?fact=front_mark",
+                        at + "/observations?fact=largest_opening_mm",
+                        at + "/techniques/wiring_primary",
+                        "/sessions/" + session.id());
+        ofTeachers =
+                List.of(
+                        "/courses/" + group.course().id(),
+                        "/courses/" + group.course().id() + "?headline=HELD",
+                        "/sessions/" + session.id() + "/plan",
+                        "/students/" + group.student().personId() + "/skills");
+    }
+
+    @Test
+    void everyPageHasALanguageATitleOneHeadingAndAWayPastTheMenu() {
+        var teacher = Visitor.of(people, group.instructor());
+        for (var path : all(ofStudents, ofTeachers)) {
+            var answer = teacher.get(path);
+            assertThat(answer.statusCode()).as(path).isEqualTo(200);
+            var html = answer.asString();
+            assertThat(html)
+                    .as(path)
+                    .contains("<html lang=\"en\">")
+                    .contains("href=\"#main\"")
+                    .contains("<main id=\"main\"")
+                    .containsOnlyOnce("<h1")
+                    .doesNotContain("NOT_FOUND")
+                    .doesNotContain("{");
+            assertThat(html).as(path).containsPattern("<title>[^<]+ · Ripewood</title>");
+        }
+    }
+
+    @Test
+    void everyIdIsThereOnceAndEveryLabelHasItsField() {
+        var teacher = Visitor.of(people, group.instructor());
+        for (var path : all(ofStudents, ofTeachers)) {
+            var html = teacher.get(path).asString();
+            var ids = ID.matcher(html).results().map(found -> found.group(1)).toList();
+            assertThat(ids).as(path).doesNotHaveDuplicates();
+            assertThat(ids)
+                    .as(path)
+                    .containsAll(
+                            LABEL.matcher(html).results().map(found -> found.group(1)).toList());
+        }
+    }
+
+    @Test
+    void aStudentSeesOwnPagesAndNotTheTeachers() {
+        var pupil = Visitor.of(people, group.student());
+        for (var path : ofStudents) {
+            assertThat(pupil.get(path).statusCode()).as(path).isEqualTo(200);
+        }
+        for (var path : all(ofTeachers, List.of("/people"))) {
+            assertThat(pupil.get(path).statusCode()).as(path).isEqualTo(403);
+        }
+    }
+
+    @Test
+    void whatIsOutOfReachIsNotFound() {
+        var stranger = Visitor.of(people, school.newGroup().student());
+        for (var path : ofStudents) {
+            if (path.startsWith("/trees/" + tree.id()) || path.startsWith("/sessions/")) {
+                assertThat(stranger.get(path).statusCode()).as(path).isEqualTo(404);
+            }
+        }
+        var otherTeacher = Visitor.of(people, school.newGroup().instructor());
+        for (var path : ofTeachers) {
+            assertThat(otherTeacher.get(path).statusCode()).as(path).isEqualTo(404);
+        }
+    }
+
+    @Test
+    void whoIsNotSignedInIsLedToTheDoor() {
+        for (var path : all(ofStudents, ofTeachers)) {
+            var answer = Visitor.nobody().get(path);
+            assertThat(answer.statusCode()).as(path).isBetween(302, 303);
+            assertThat(answer.header("Location")).as(path).endsWith("/sign-in");
+        }
+    }
+
+    @Test
+    void aPageAskedForWithNonsenseSaysSo() {
+        var teacher = Visitor.of(people, group.instructor());
+        assertThat(teacher.get("/trees/abc").statusCode()).isEqualTo(404);
+        assertThat(teacher.get("/trees/99999999999999999999").statusCode()).isEqualTo(404);
+        assertThat(teacher.get("/lessons/no-such-lesson").statusCode()).isEqualTo(404);
+        var course = "/courses/" + group.course().id();
+        assertThat(teacher.get(course + "?page=-1").statusCode()).isEqualTo(400);
+        assertThat(teacher.get(course + "?page=first").statusCode()).isBetween(400, 404);
+        assertThat(teacher.get(course + "?headline=LOST").statusCode()).isBetween(400, 404);
+        assertThat(teacher.get("/trees/" + tree.id() + "/observations?fact=lost").statusCode())
+                .isBetween(200, 404);
+    }
+
+    @Test
+    void theRegistrarSeesEverybody() {
+        var office = Visitor.of(people, school.person("Rika Registrar", Role.REGISTRAR));
+        for (var path : all(ofTeachers, List.of("/people", "/home"))) {
+            assertThat(office.get(path).statusCode()).as(path).isEqualTo(200);
+        }
+    }
+
+    private static List<String> all(List<String> some, List<String> others) {
+        var all = new ArrayList<>(some);
+        all.addAll(others);
+        return all;
+    }
+}

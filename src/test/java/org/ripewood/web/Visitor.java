@@ -1,0 +1,67 @@
+package org.ripewood.web;
+
+import static io.restassured.RestAssured.given;
+
+import io.restassured.http.ContentType;
+import io.restassured.response.Response;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.ripewood.people.People;
+import org.ripewood.platform.Actor;
+
+/** Somebody signed in who reads pages and sends forms as a browser would. */
+final class Visitor {
+
+    private static final String PASSWORD = "long enough a password";
+    private static final Pattern TOKEN =
+            Pattern.compile("name=\"(csrf-token)\" value=\"([^\"]+)\"");
+
+    private final Map<String, String> cookies = new HashMap<>();
+
+    private Visitor() {}
+
+    static Visitor of(People people, Actor actor) {
+        var visitor = new Visitor();
+        visitor.keep(
+                given().redirects()
+                        .follow(false)
+                        .formParam("j_username", people.get(actor.personId()).login())
+                        .formParam("j_password", PASSWORD)
+                        .post("/j_security_check"));
+        return visitor;
+    }
+
+    static Visitor nobody() {
+        return new Visitor();
+    }
+
+    Response get(String path) {
+        return keep(given().redirects().follow(false).cookies(cookies).get(path));
+    }
+
+    /** Sends a form that stands on a page, with the page's token. */
+    Response send(String page, String action, Map<String, ?> fields) {
+        var all = new HashMap<String, Object>(fields);
+        var token = TOKEN.matcher(get(page).asString());
+        if (token.find()) {
+            all.put(token.group(1), token.group(2));
+        }
+        return post(action, all);
+    }
+
+    Response post(String action, Map<String, ?> fields) {
+        return keep(
+                given().redirects()
+                        .follow(false)
+                        .cookies(cookies)
+                        .contentType(ContentType.URLENC.withCharset("UTF-8"))
+                        .formParams(fields)
+                        .post(action));
+    }
+
+    private Response keep(Response answer) {
+        cookies.putAll(answer.cookies());
+        return answer;
+    }
+}
