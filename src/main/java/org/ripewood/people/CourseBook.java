@@ -3,6 +3,7 @@ package org.ripewood.people;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import org.ripewood.platform.Fault;
 import org.ripewood.platform.Refused;
@@ -43,28 +44,27 @@ class CourseBook {
     private void check(NewCourse course) {
         var faults = new ArrayList<Fault>();
         var latest = today.date().plusYears(YEARS_AHEAD);
-        if (course.startsOn().isBefore(EARLIEST)) {
-            faults.add(
-                    new Fault(
-                            "startsOn",
-                            "expected %s or later, found %s"
-                                    .formatted(EARLIEST, course.startsOn())));
-        }
-        if (course.endsOn().isBefore(course.startsOn())) {
+        within("startsOn", course.startsOn(), latest, faults);
+        within("endsOn", course.endsOn(), latest, faults);
+        if (faults.isEmpty() && course.endsOn().isBefore(course.startsOn())) {
             faults.add(
                     new Fault(
                             "endsOn",
                             "expected the first day %s or later, found %s"
                                     .formatted(course.startsOn(), course.endsOn())));
         }
-        if (course.endsOn().isAfter(latest)) {
-            faults.add(
-                    new Fault(
-                            "endsOn",
-                            "expected %s or earlier, found %s".formatted(latest, course.endsOn())));
-        }
         if (!faults.isEmpty()) {
             throw Refused.invalid(faults);
+        }
+    }
+
+    private static void within(String field, LocalDate day, LocalDate latest, List<Fault> faults) {
+        if (day.isBefore(EARLIEST) || day.isAfter(latest)) {
+            faults.add(
+                    new Fault(
+                            field,
+                            "expected a day from %s to %s, found %s"
+                                    .formatted(EARLIEST, latest, day)));
         }
     }
 

@@ -53,7 +53,20 @@ final class JacksonFaults {
             return new Fault(
                     String.valueOf(currentName(parser)), "expected it once, found it again");
         }
-        return new Fault("", "expected JSON, found something else%s".formatted(where(e)));
+        return new Fault(
+                reachedField(e), "expected JSON, found something else%s".formatted(where(e)));
+    }
+
+    /** The field of the outermost object at which reading stopped; empty when there is none. */
+    private static String reachedField(JsonProcessingException e) {
+        if (!(e.getProcessor() instanceof JsonParser parser)) {
+            return "";
+        }
+        var context = parser.getParsingContext();
+        while (context.getParent() != null && !context.getParent().inRoot()) {
+            context = context.getParent();
+        }
+        return context.getCurrentName() == null ? "" : context.getCurrentName();
     }
 
     /** A number too large for its type is told by the parser beneath. */

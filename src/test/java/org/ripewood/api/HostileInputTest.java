@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.equalTo;
 
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.RestAssured;
+import io.restassured.config.EncoderConfig;
+import io.restassured.http.ContentType;
 import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.util.ArrayList;
@@ -183,12 +186,12 @@ class HostileInputTest {
         slips.put("trees?size=0", "size");
         slips.put("trees?size=201", "size");
         slips.put("trees?size=1.5", "size");
-        slips.put("trees?size=", "size");
         slips.put("trees?keeper=me", "keeper");
         slips.put("trees?course=1%20or%201=1", "course");
         slips.put("trees/" + tree + "/observations?page=x", "page");
         slips.put("trees/" + tree + "/steps?size=x", "size");
-        for (var on : List.of("2026-02-30", "99999-01-01", "+99999-01-01", "tomorrow", "", "NaN")) {
+        for (var on :
+                List.of("2026-02-30", "99999-01-01", "+99999-01-01", "tomorrow", "%20", "NaN")) {
             slips.put("trees/" + tree + "/standing?on=" + on, "on");
             slips.put("trees/" + tree + "/proposals?on=" + on, "on");
             slips.put("trees/" + tree + "/checklist?on=" + on, "on");
@@ -294,6 +297,12 @@ class HostileInputTest {
         if (field.isEmpty()) {
             return true;
         }
+        if (answer.statusCode() == 404) {
+            // what was looked for and not found is told in words: "no course 0 that you can see"
+            String detail = answer.path("detail");
+            var sought = field.startsWith("keeper") ? "person" : field.replaceFirst("Ids?$", "");
+            return detail.contains("There is no " + sought + " ");
+        }
         List<Map<String, String>> faults = answer.path("faults");
         return faults != null
                 && faults.stream()
@@ -306,7 +315,17 @@ class HostileInputTest {
     }
 
     private Response raw(Call call, Who who, String type, String body) {
-        var request = school.as(who).contentType(type).body(body);
+        // sent as it stands, whatever the client would make of its type
+        var request =
+                school.as(who)
+                        .config(
+                                RestAssured.config()
+                                        .encoderConfig(
+                                                EncoderConfig.encoderConfig()
+                                                        .encodeContentTypeAs(
+                                                                type, ContentType.TEXT)))
+                        .contentType(type)
+                        .body(body);
         if (call.endpoint().versioned()) {
             request.header("If-Match", "\"" + call.version() + "\"");
         }

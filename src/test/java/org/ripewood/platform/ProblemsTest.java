@@ -109,7 +109,7 @@ class ProblemsTest {
                 "[]                                 | ``          | a JSON object",
                 "null                               | ``          | a JSON object",
                 "``                                 | ``          | a JSON object",
-                "{\"name\":                           | ``          | JSON",
+                "{\"name\":                           | name        | JSON",
                 "{} {}                              | ``          | JSON",
                 "nonsense                           | ``          | JSON",
             })

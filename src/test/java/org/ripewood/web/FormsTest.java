@@ -1,0 +1,369 @@
+package org.ripewood.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
+import io.restassured.response.Response;
+import jakarta.inject.Inject;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.ripewood.School;
+import org.ripewood.SchoolProfile;
+import org.ripewood.people.People;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.PageRequest;
+import org.ripewood.platform.Role;
+import org.ripewood.sessions.Sessions;
+import org.ripewood.standing.NewAssignment;
+import org.ripewood.standing.NewReport;
+import org.ripewood.standing.Standings;
+import org.ripewood.standing.Step;
+import org.ripewood.standing.StepState;
+import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
+
+/** Forms: what is good is kept and leads on; what is not comes back as it was typed. */
+@QuarkusTest
+@TestProfile(SchoolProfile.class)
+class FormsTest {
+
+    /** Asked of every tree of every species, and of nothing else. */
+    private static final String STEP = "grow_on";
+
+    @Inject School school;
+    @Inject People people;
+    @Inject Trees trees;
+    @Inject Sessions sessions;
+    @Inject Standings standings;
+
+    private School.Group group;
+    private Actor instructor;
+    private Tree tree;
+    private Visitor teacher;
+    private Visitor pupil;
+    private String page;
+
+    @BeforeEach
+    void openTheSchool() {
+        group = school.newGroup();
+        instructor = group.instructor();
+        tree = school.tree(instructor, group.student(), "ulmus_parvifolia");
+        teacher = Visitor.of(people, instructor);
+        pupil = Visitor.of(people, group.student());
+        page = "/trees/" + tree.id();
+    }
+
+    @Test
+    void aGoodFormLeadsOnAndIsKept() {
+        var answer =
+                teacher.send(
+                        page,
+                        page + "/wounds",
+                        Map.of(
+                                "place", "first branch, left",
+                                "madeOn", "2026-01-10",
+                                "firstWidthMm", "24.5",
+                                "firstLengthMm", "30",
+                                "deadwoodByDesign", "true"));
+        leadsTo(answer, page + "#wounds");
+        var wound = trees.wounds(instructor, tree.id()).get(0);
+        assertThat(wound.firstWidthMm()).isEqualTo(24.5);
+        assertThat(wound.deadwoodByDesign()).isTrue();
+        assertThat(teacher.get(page).asString()).contains("first branch, left");
+    }
+
+    @Test
+    void aRefusedFormKeepsWhatWasTypedAndSaysWhatWasWrongAtTheField() {
+        var answer =
+                teacher.send(
+                        page,
+                        page + "/wounds",
+                        Map.of(
+                                "place", "behind \"the\" leader",
+                                "madeOn", "2026-01-10",
+                                "firstWidthMm", "wide",
+                                "firstLengthMm", "9000"));
+        assertThat(answer.statusCode()).isEqualTo(400);
+        var html = answer.asString();
+        assertThat(html)
+                .contains("value=\"behind &quot;the&quot; leader\"")
+                .contains("value=\"wide\"")
+                .contains("<a href=\"#wound-firstWidthMm\">first width mm</a>")
+                .contains("aria-invalid=\"true\"")
+                .contains("id=\"wound-firstWidthMm-fault\"")
+                .contains("aria-describedby=\"wound-firstLengthMm-hint wound-firstLengthMm-fault\"")
+                .contains("found 9000");
+        assertThat(trees.wounds(instructor, tree.id())).isEmpty();
+    }
+
+    @Test
+    void aMistypedCodeComesBackWithAGuess() {
+        var answer =
+                teacher.send(
+                        page,
+                        page + "/observations",
+                        Map.of(
+                                "fact", "vigour_indx",
+                                "value", "70",
+                                "observedOn", "2026-02-01",
+                                "form", "observation"));
+        assertThat(answer.statusCode()).isEqualTo(400);
+        assertThat(answer.asString()).contains("Maybe").contains("vigour_index");
+    }
+
+    @Test
+    void whatPeopleTypeIsShownAsTextAndNeverAsMarkup() {
+        var refused =
+                teacher.send(
+                        page,
+                        page + "/branches",
+                        Map.of("name", "<script>alert(1)</script>", "role", "PRIMARY"));
+        assertThat(refused.statusCode()).isEqualTo(400);
+        assertThat(refused.asString())
+                .contains("&lt;script&gt;alert(1)&lt;/script&gt;")
+                .doesNotContain("<script>");
+        leadsTo(
+                teacher.send(
+                        page,
+                        page + "/branches",
+                        Map.of("name", "5 < 6 & \"so\"", "role", "PRIMARY")),
+                page + "#branches");
+        assertThat(teacher.get(page).asString()).contains("5 &lt; 6 &amp; &quot;so&quot;");
+    }
+
+    @Test
+    void aFormWithoutItsTokenChangesNothing() {
+        teacher.get(page);
+        var answer =
+                teacher.post(page + "/branches", Map.of("name", "first left", "role", "PRIMARY"));
+        assertThat(answer.statusCode()).isEqualTo(400);
+        assertThat(trees.branches(instructor, tree.id())).isEmpty();
+    }
+
+    @Test
+    void aCorrectionBeginsWithWhatItCorrects() {
+        school.see(instructor, tree, "pest_level", "3");
+        var seen = trees.observations(instructor, tree.id(), new PageRequest(0, 1)).items().get(0);
+        var form = page + "/observations?fact=pest_level&corrects=" + seen.id();
+        assertThat(teacher.get(form).asString())
+                .contains("name=\"supersedes\" value=\"" + seen.id() + "\"")
+                .contains("name=\"value\" type=\"text\" value=\"3\"")
+                .contains("name=\"observedOn\" type=\"date\" value=\"2026-02-15\"");
+        leadsTo(
+                teacher.send(
+                        form,
+                        page + "/observations",
+                        Map.of(
+                                "fact", "pest_level",
+                                "value", "1",
+                                "observedOn", "2026-02-15",
+                                "supersedes", seen.id())),
+                page + "#facts");
+        assertThat(teacher.get(page + "/observations").asString()).contains("<s>3</s>");
+    }
+
+    @Test
+    void aStepGoesFromAssignmentToSignOffThroughForms() {
+        school.see(instructor, tree, "pest_level", "0");
+        var assigned =
+                teacher.send(
+                        page + "/techniques/" + STEP,
+                        page + "/steps",
+                        waived(Map.of("technique", STEP, "note", "let it run")));
+        assertThat(assigned.statusCode()).as(assigned.asString()).isEqualTo(303);
+        var step = onlyStep();
+        var at = "/steps/" + step.id();
+        leadsTo(
+                pupil.send(
+                        at,
+                        at + "/report",
+                        Map.of(
+                                "version", step.version(),
+                                "doneOn", School.TODAY.toString(),
+                                "evidence", "Fed, turned, left alone; shoots 240 mm.")),
+                page + "/checklist");
+        leadsTo(
+                teacher.send(
+                        at,
+                        at + "/sign-off",
+                        Map.of("version", onlyStep().version(), "note", "good")),
+                at);
+        assertThat(onlyStep().state()).isEqualTo(StepState.SIGNED_OFF);
+        assertThat(pupil.get(at).asString()).contains("Signed off").contains("good");
+    }
+
+    @Test
+    void anAnswerToAnOlderVersionSaysSoAndKeepsTheWords() {
+        var step = reported();
+        var at = "/steps/" + step.id();
+        var answer =
+                teacher.send(
+                        at,
+                        at + "/send-back",
+                        Map.of("version", step.version() - 1, "note", "turn it once more"));
+        assertThat(answer.statusCode()).isEqualTo(412);
+        assertThat(answer.asString())
+                .contains("Someone changed this")
+                .contains(">turn it once more</textarea>")
+                .contains("name=\"version\" value=\"" + step.version() + "\"");
+        assertThat(onlyStep().state()).isEqualTo(StepState.REPORTED);
+    }
+
+    @Test
+    void aStepIsNotSentBackWithoutAWord() {
+        var step = reported();
+        var at = "/steps/" + step.id();
+        var answer =
+                teacher.send(at, at + "/send-back", Map.of("version", step.version(), "note", " "));
+        assertThat(answer.statusCode()).isEqualTo(400);
+        assertThat(answer.asString()).contains("id=\"send-back-note-fault\"");
+    }
+
+    @Test
+    void aSessionIsSetAndFilledThroughForms() {
+        var board = "/courses/" + group.course().id();
+        var set =
+                teacher.send(
+                        board,
+                        board + "/sessions",
+                        Map.of(
+                                "heldOn", "2026-03-01",
+                                "startsAt", "09:30",
+                                "endsAt", "12:00",
+                                "place", "long table",
+                                "instructorIds", List.of(instructor.personId())));
+        assertThat(set.statusCode()).as(set.asString()).isEqualTo(303);
+        var session = sessions.ofCourse(instructor, group.course().id(), School.TODAY).get(0);
+        var at = "/sessions/" + session.id();
+        leadsTo(
+                teacher.send(at, at + "/enrolments", Map.of("treeId", tree.id(), "bench", "A1")),
+                at + "#coming");
+        assertThat(teacher.get(at + "/plan").asString()).contains(tree.label()).contains("A1");
+        var coming = sessions.get(instructor, session.id()).enrolments().get(0);
+        leadsTo(
+                teacher.send(at, at + "/enrolments/" + coming.id() + "/withdraw", Map.of()),
+                at + "#coming");
+        assertThat(sessions.get(instructor, session.id()).enrolments()).isEmpty();
+    }
+
+    @Test
+    void aSessionThatEndsBeforeItStartsComesBack() {
+        var board = "/courses/" + group.course().id();
+        var answer =
+                teacher.send(
+                        board,
+                        board + "/sessions",
+                        Map.of(
+                                "heldOn", "2026-03-01",
+                                "startsAt", "12:00",
+                                "endsAt", "09:30",
+                                "place", "long table",
+                                "instructorIds", List.of(instructor.personId())));
+        assertThat(answer.statusCode()).isEqualTo(400);
+        assertThat(answer.asString()).contains("value=\"long table\"").contains("checked");
+    }
+
+    @Test
+    void aSkillIsJudgedThroughItsForm() {
+        var at = "/students/" + group.student().personId() + "/skills";
+        leadsTo(
+                teacher.send(
+                        at,
+                        at,
+                        Map.of(
+                                "lesson", "wiring-branches",
+                                "shown", "true",
+                                "judgedOn", "2026-02-18")),
+                at);
+        assertThat(teacher.get(at).asString()).contains("Wiring branches: shown");
+    }
+
+    @Test
+    void theRegistrarEntersPeopleAndOpensCourses() {
+        var office = Visitor.of(people, school.person("Rika Registrar", Role.REGISTRAR));
+        leadsTo(
+                office.send(
+                        "/people",
+                        "/people",
+                        Map.of(
+                                "name", "Nils Newcomer",
+                                "login", "nils.newcomer",
+                                "password", "quite a long password",
+                                "roles", List.of("STUDENT", "INSTRUCTOR"))),
+                "/people#everybody");
+        var person = people.findByLogin("nils.newcomer").orElseThrow();
+        assertThat(person.roles()).containsExactlyInAnyOrder(Role.STUDENT, Role.INSTRUCTOR);
+        var answer =
+                office.send(
+                        "/people",
+                        "/people/courses",
+                        Map.of(
+                                "name", "Backwards",
+                                "startsOn", "2026-05-01",
+                                "endsOn", "2026-04-01"));
+        assertThat(answer.statusCode()).isEqualTo(400);
+        assertThat(answer.asString()).contains("value=\"Backwards\"");
+        leadsTo(
+                office.send(
+                        "/people",
+                        "/people/members",
+                        Map.of(
+                                "courseId", group.course().id(),
+                                "personId", person.id(),
+                                "as", "STUDENT")),
+                "/people#courses");
+        assertThat(people.members(group.course().id(), Role.STUDENT)).contains(person);
+    }
+
+    private Step reported() {
+        school.see(instructor, tree, "pest_level", "0");
+        var step =
+                standings.assign(
+                        instructor,
+                        tree.id(),
+                        new NewAssignment(STEP, null, null, null, waivers()));
+        return standings.report(
+                group.student(),
+                step.id(),
+                step.version(),
+                new NewReport(
+                        School.TODAY,
+                        "done, shoots 240 mm",
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null));
+    }
+
+    /** Whatever may be waived is, so that the test does not hang on the content's criteria. */
+    private Map<String, String> waivers() {
+        var all = new java.util.HashMap<String, String>();
+        standings.of(instructor, tree.id(), School.TODAY).techniques().stream()
+                .filter(found -> found.technique().equals(STEP))
+                .flatMap(found -> found.against().stream())
+                .forEach(reason -> all.put(reason.key(), "seen at the bench"));
+        return all;
+    }
+
+    private Map<String, String> waived(Map<String, String> fields) {
+        var all = new java.util.HashMap<>(fields);
+        waivers().forEach((key, why) -> all.put("waivers." + key, why));
+        return all;
+    }
+
+    private Step onlyStep() {
+        return standings.steps(instructor, tree.id(), new PageRequest(0, 10)).items().get(0);
+    }
+
+    private static void leadsTo(Response answer, String path) {
+        assertThat(answer.statusCode()).as(answer.asString()).isEqualTo(303);
+        assertThat(answer.header("Location")).endsWith(path);
+    }
+}
