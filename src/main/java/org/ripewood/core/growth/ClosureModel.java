@@ -7,10 +7,10 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  * When a wound's opening reaches a width, by Bayesian linear regression on growth-time.
  *
  * <p>The opening is {@code w = a − b x} with x the growth-time since the lips began to move and b
- * twice the rate of one lip: callus rolls in from both sides. a has a flat prior, b a normal one cut
- * off at 0 (a wound that is forecast closes), readings a known error. Given b, a is normal; b is
- * integrated over numerically, so that the cut at 0 is kept. Beyond the last reading the rate may
- * differ from the rate so far by the season's spread.
+ * twice the rate of one lip: callus rolls in from both sides. a has a flat prior, b a normal one
+ * cut off at 0 (a wound that is forecast closes), readings a known error. Given b, a is normal; b
+ * is integrated over numerically, so that the cut at 0 is kept. Beyond the last reading the rate
+ * may differ from the rate so far by the season's spread.
  *
  * <p>With a flat prior on b and no spread the quantiles are the classical limits of inverse
  * regression (Fieller 1954, J. Royal Stat. Soc. B 16:175-185), as they have to be.
@@ -156,7 +156,9 @@ public final class ClosureModel {
         return crossing(probability, thresholdMm, high);
     }
 
-    /** Where the probability is reached, below {@code high}: false position with Illinois' halving. */
+    /**
+     * Where the probability is reached, below {@code high}: false position with Illinois' halving.
+     */
     private double crossing(double probability, double thresholdMm, double high) {
         double low = 0;
         double below = probabilityBy(low, thresholdMm) - probability;

@@ -19,7 +19,8 @@ public record ClosurePrior(
                     "a rate and its spread must be above 0, found %s and %s"
                             .formatted(rateMm, rateSdMm));
         }
-        if (!(lag >= 0 && Double.isFinite(lag)
+        if (!(lag >= 0
+                && Double.isFinite(lag)
                 && measuringSdMm > 0
                 && Double.isFinite(measuringSdMm)
                 && seasonSpread >= 0

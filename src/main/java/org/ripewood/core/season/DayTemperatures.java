@@ -11,8 +11,8 @@ public interface DayTemperatures {
 
     /**
      * How far single days scatter around these values, as a standard deviation in °C: 0 for
-     * readings, some degrees for means, which are smoother than weather and would otherwise give too
-     * few degree-days.
+     * readings, some degrees for means, which are smoother than weather and would otherwise give
+     * too few degree-days.
      */
     double scatterCelsius(LocalDate day);
 }

@@ -21,8 +21,8 @@ public final class DegreeDays {
      * warmer, 0 when none of it is, and else {@code ((M−h)(π/2−t) + A cos t)/π} with {@code t =
      * asin((h−M)/A)}; the result is area(lower) − area(upper).
      *
-     * <p>Source: Baskerville and Emin 1969, Ecology 50:514-517; horizontal cutoff as in Zalom et al.
-     * 1983, University of California leaflet 21373.
+     * <p>Source: Baskerville and Emin 1969, Ecology 50:514-517; horizontal cutoff as in Zalom et
+     * al. 1983, University of California leaflet 21373.
      *
      * @param upper above {@code lower}, or {@link #NO_UPPER}
      * @throws IllegalArgumentException when {@code min > max}, {@code upper <= lower} or one is NaN

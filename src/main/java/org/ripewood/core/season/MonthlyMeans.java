@@ -7,9 +7,10 @@ import java.util.List;
  * Daily values from twelve monthly means, such that each month's days have that mean again.
  *
  * <p>Straight lines run between knots at mid-month, round the year; the knots are not the means
- * themselves but are solved for, twelve equations in twelve unknowns, so that the mean over the days
- * of each month is the one given. Straight lines through the means themselves would cut off summer
- * and winter. Idea: Killworth 1996, Journal of Physical Oceanography 26:136-143 (from memory).
+ * themselves but are solved for, twelve equations in twelve unknowns, so that the mean over the
+ * days of each month is the one given. Straight lines through the means themselves would cut off
+ * summer and winter. Idea: Killworth 1996, Journal of Physical Oceanography 26:136-143 (from
+ * memory).
  */
 public final class MonthlyMeans {
 
@@ -92,7 +93,8 @@ public final class MonthlyMeans {
                 before = MONTHS - 1;
             }
             int after = (before + 1) % MONTHS;
-            double span = Math.floorMod((int) (2 * (middles[after] - middles[before])), 2 * days) / 2.0;
+            double span =
+                    Math.floorMod((int) (2 * (middles[after] - middles[before])), 2 * days) / 2.0;
             double into = (noon - middles[before] + days) % days;
             weights[day][after] = into / span;
             weights[day][before] += 1 - into / span;

@@ -7,8 +7,8 @@ import java.util.List;
  * A site's temperatures from twelve monthly means of daily minima and maxima; the same every year.
  *
  * <p>Single days scatter by 2.8 °C around such a smooth year. That value is common practice, no
- * source; it brings the yearly degree-days from the means of one open four-year record to within
- * 2 % of the days' own, which without it are 3 to 6 % short (see the test).
+ * source; it brings the yearly degree-days from the means of one open four-year record to within 2
+ * % of the days' own, which without it are 3 to 6 % short (see the test).
  */
 public final class NormalYear implements DayTemperatures {
 

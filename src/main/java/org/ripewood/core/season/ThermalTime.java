@@ -9,9 +9,9 @@ import java.util.function.Predicate;
 /**
  * Degree-days that have gone by at a site, day by day, and the way back from degree-days to days.
  *
- * <p>Sums are kept for every day of a span, so that any interval is a difference of two numbers, and
- * its inverse a binary search. Days that do not count (outside the growing season, too short) add
- * nothing. A day's degree-days are counted when the day is over.
+ * <p>Sums are kept for every day of a span, so that any interval is a difference of two numbers,
+ * and its inverse a binary search. Days that do not count (outside the growing season, too short)
+ * add nothing. A day's degree-days are counted when the day is over.
  */
 public final class ThermalTime {
 

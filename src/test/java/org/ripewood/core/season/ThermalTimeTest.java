@@ -20,7 +20,8 @@ class ThermalTimeTest {
      */
     private static final List<Double> MAXIMA =
             List.of(
-                    8.23, 9.86, 12.39, 15.02, 19.30, 22.40, 26.00, 26.11, 21.92, 16.39, 11.02, 8.19);
+                    8.23, 9.86, 12.39, 15.02, 19.30, 22.40, 26.00, 26.11, 21.92, 16.39, 11.02,
+                    8.19);
 
     private static final List<Double> MINIMA =
             List.of(2.70, 4.05, 4.86, 6.36, 9.61, 12.24, 14.20, 14.77, 12.36, 9.35, 4.70, 3.32);
@@ -43,8 +44,7 @@ class ThermalTimeTest {
             for (int i = 0; i < first.lengthOfMonth(); i++) {
                 sum += means.on(year, first.getDayOfYear() + i);
             }
-            assertThat(sum / first.lengthOfMonth())
-                    .isCloseTo(MAXIMA.get(month - 1), within(1e-9));
+            assertThat(sum / first.lengthOfMonth()).isCloseTo(MAXIMA.get(month - 1), within(1e-9));
         }
     }
 
@@ -81,8 +81,7 @@ class ThermalTimeTest {
                 ThermalTime.of(
                         year, FIRST, LAST, 5, DegreeDays.NO_UPPER, day -> day.getMonthValue() == 7);
         assertThat(summer.between(FIRST, LocalDate.of(2023, 7, 1))).isZero();
-        assertThat(summer.dayReaching(FIRST, 1).orElseThrow())
-                .isEqualTo(LocalDate.of(2023, 7, 1));
+        assertThat(summer.dayReaching(FIRST, 1).orElseThrow()).isEqualTo(LocalDate.of(2023, 7, 1));
     }
 
     @Test
@@ -95,8 +94,7 @@ class ThermalTimeTest {
     void daysOutsideTheSpanAreRefused() {
         assertThatThrownBy(() -> normals(5).between(FIRST.minusDays(1), FIRST))
                 .hasMessageContaining("2022-12-31");
-        assertThatThrownBy(() -> MonthlyMeans.of(List.of(1.0, 2.0)))
-                .hasMessageContaining("twelve");
+        assertThatThrownBy(() -> MonthlyMeans.of(List.of(1.0, 2.0))).hasMessageContaining("twelve");
         assertThatThrownBy(() -> NormalYear.of(MAXIMA, MINIMA)).hasMessageContaining("month 1");
     }
 

@@ -1,0 +1,58 @@
+package org.ripewood.core.season;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import org.junit.jupiter.api.Test;
+
+class OutlookTest {
+
+    private static final LocalDate TODAY = LocalDate.of(2026, 4, 20);
+    private static final Outlook.Expected SKEWED =
+            new Outlook.Expected(
+                    LocalDate.of(2027, 6, 1), LocalDate.of(2027, 8, 1), LocalDate.of(2028, 7, 1));
+
+    @Test
+    void itsThreeDaysAreItsTenthHalfAndNineTenths() {
+        assertThat(SKEWED.dayAt(0.1, TODAY)).contains(SKEWED.earliest());
+        assertThat(SKEWED.dayAt(0.5, TODAY)).contains(SKEWED.likely());
+        assertThat(SKEWED.dayAt(0.9, TODAY)).contains(LocalDate.of(2028, 7, 1));
+    }
+
+    @Test
+    void betweenAndBeyondThemItFollowsANormalCurve() {
+        // Φ⁻¹(0.975) = 1.959964 (standard normal table), so 1.5294 times the nine-tenths' distance.
+        var day = SKEWED.dayAt(0.975, TODAY).orElseThrow();
+        assertThat((double) ChronoUnit.DAYS.between(SKEWED.likely(), day))
+                .isCloseTo(335 * 1.959964 / 1.281552, within(1.0));
+    }
+
+    @Test
+    void noDayLiesBeforeTheDayAskedFrom() {
+        assertThat(SKEWED.dayAt(0.001, LocalDate.of(2027, 5, 20)))
+                .contains(LocalDate.of(2027, 5, 20));
+        assertThat(new Outlook.Already().dayAt(0.5, TODAY)).contains(TODAY);
+    }
+
+    @Test
+    void whatLiesBeyondReachIsNotSaid() {
+        var open = new Outlook.Expected(SKEWED.earliest(), SKEWED.likely(), null);
+        assertThat(open.dayAt(0.4, TODAY)).isPresent();
+        assertThat(open.dayAt(0.6, TODAY)).isEmpty();
+        assertThat(new Outlook.Unsaid("Nobody has measured it.").dayAt(0.5, TODAY)).isEmpty();
+    }
+
+    @Test
+    void daysOutOfOrderAreRefused() {
+        var early = SKEWED.earliest();
+        var late = SKEWED.likely();
+        assertThatThrownBy(() -> new Outlook.Expected(late, early, null))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> SKEWED.dayAt(1, TODAY))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("between 0 and 1");
+    }
+}
