@@ -137,6 +137,7 @@ public enum Fact {
             Arrays.stream(values()).collect(Collectors.toMap(Fact::code, Function.identity()));
 
     private final String code = name().toLowerCase(Locale.ROOT);
+    private final String spoken = code.replace('_', ' ');
     private final Kind kind;
     private final String unit;
     private final double least;
@@ -175,6 +176,11 @@ public enum Fact {
 
     public String code() {
         return code;
+    }
+
+    /** Its code as plain words, for sentences of the core; titles stand in the course content. */
+    String spoken() {
+        return spoken;
     }
 
     public Kind kind() {

@@ -13,6 +13,7 @@ import org.ripewood.core.season.StageClock;
  * @param signedOff technique code to the day it was last done and signed off
  * @param skills lessons whose skill the keeper has shown; null when the keeper is no student
  * @param stages the tree's growth stage by day
+ * @param forecasts when what is not yet so will be
  */
 public record Subject(
         Traits traits,
@@ -20,10 +21,22 @@ public record Subject(
         WorkLedger ledger,
         Map<String, LocalDate> signedOff,
         @Nullable Set<String> skills,
-        StageClock stages) {
+        StageClock stages,
+        Forecasts forecasts) {
 
     public Subject {
         signedOff = Map.copyOf(signedOff);
         skills = skills == null ? null : Set.copyOf(skills);
+    }
+
+    /** A tree of which nothing is forecast. */
+    public Subject(
+            Traits traits,
+            Facts facts,
+            WorkLedger ledger,
+            Map<String, LocalDate> signedOff,
+            @Nullable Set<String> skills,
+            StageClock stages) {
+        this(traits, facts, ledger, signedOff, skills, stages, Forecasts.NONE);
     }
 }

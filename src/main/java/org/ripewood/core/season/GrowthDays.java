@@ -10,6 +10,8 @@ import java.util.Optional;
  * <p>Its unit is the degree-day of a day that counts for growth; rest in winter adds nothing. Where
  * a place's temperatures are not known, {@link #plain()} counts days of the calendar instead, so
  * every user asks for a share of {@link #meanPerYear()} and never for a number of degree-days.
+ *
+ * <p>Any day may be asked for: who knows a span of years only goes on with the mean year outside.
  */
 public interface GrowthDays {
 
