@@ -5,6 +5,8 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
+import org.ripewood.core.season.GrowthDays;
 
 /**
  * How a wound has closed so far.
@@ -22,6 +24,15 @@ public record Closure(List<Look> looks) {
 
     /** A growing season, in which a wound has to narrow (common practice, no source). */
     public static final int SEASON_DAYS = 180;
+
+    /**
+     * Share of a mean year's growth-time that counts as a whole growing season; a cool year brings
+     * less than the mean (common practice, no source).
+     */
+    public static final double SEASON_SHARE = 0.9;
+
+    /** One-sided 95 % of a difference of two readings, each off by {@link #ERROR_MM}. */
+    private static final double WIDER_MM = 1.645 * Math.sqrt(2) * ERROR_MM;
 
     /** An open width on a day. */
     public record Look(LocalDate on, double openMm) {
@@ -81,7 +92,8 @@ public record Closure(List<Look> looks) {
     }
 
     /**
-     * Whether it has stopped closing or opened again.
+     * Whether it has stopped closing or opened again, by plain days; for places whose temperatures
+     * nobody has given.
      *
      * <p>Formula: it is {@link #open}, and the latest width is not smaller than the one last seen
      * at least {@link #SEASON_DAYS} before it by more than {@link #ERROR_MM}.
@@ -91,16 +103,60 @@ public record Closure(List<Look> looks) {
      * Source: common practice, no source.
      */
     public boolean stalled() {
+        var now = latest();
+        return stalled(before -> ChronoUnit.DAYS.between(before.on(), now.on()) >= SEASON_DAYS);
+    }
+
+    /**
+     * Whether it has stopped closing or opened again, by growth-time: winter's rest is no stalling.
+     *
+     * <p>Formula: as {@link #stalled()}, but against the look last taken at least {@link
+     * #SEASON_SHARE} of a mean year's growth-time before the latest. Edge cases: {@link
+     * GrowthDays#plain()} counts as {@link #stalled()}; where nothing grows nothing stalls. Source:
+     * common practice, no source.
+     */
+    public boolean stalled(GrowthDays days) {
+        if (days == GrowthDays.plain()) {
+            return stalled();
+        }
+        double season = SEASON_SHARE * days.meanPerYear();
+        var now = latest();
+        return season > 0 && stalled(before -> days.between(before.on(), now.on()) >= season);
+    }
+
+    private boolean stalled(Predicate<Look> aSeasonBefore) {
         if (!open()) {
             return false;
         }
-        var now = latest();
-        for (int i = looks.size() - 1; i >= 0; i--) {
-            var before = looks.get(i);
-            if (ChronoUnit.DAYS.between(before.on(), now.on()) >= SEASON_DAYS) {
-                return before.openMm() - now.openMm() <= ERROR_MM;
+        for (int i = looks.size() - 2; i >= 0; i--) {
+            if (aSeasonBefore.test(looks.get(i))) {
+                return looks.get(i).openMm() - latest().openMm() <= ERROR_MM;
             }
         }
         return false;
+    }
+
+    /**
+     * Whether the latest look found it wider than the look before, by more than both may be off by.
+     */
+    public boolean reopened() {
+        return looks.size() > 1 && wider(looks.size() - 1);
+    }
+
+    /**
+     * The looks since it was last found wider than before, the wider one among them; all looks when
+     * it never was. What closed before it opened again says little of how it closes now.
+     */
+    public List<Look> sinceReopened() {
+        for (int i = looks.size() - 1; i > 0; i--) {
+            if (wider(i)) {
+                return looks.subList(i, looks.size());
+            }
+        }
+        return looks;
+    }
+
+    private boolean wider(int look) {
+        return looks.get(look).openMm() - looks.get(look - 1).openMm() > WIDER_MM;
     }
 }

@@ -29,4 +29,9 @@ public record ClosurePrior(
                     "lag and season spread must be 0 or more and the measuring error above 0");
         }
     }
+
+    /** The same for lips that have moved before, as those of a wound that opened again. */
+    ClosurePrior withoutLag() {
+        return new ClosurePrior(rateMm, rateSdMm, 0, measuringSdMm, seasonSpread);
+    }
 }
