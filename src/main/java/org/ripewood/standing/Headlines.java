@@ -24,6 +24,18 @@ final class Headlines {
             @Nullable StepEntity step,
             @Nullable Standing standing) {}
 
+    /** A verdict to lead with; whether only techniques whose window is not shut may. */
+    private record Choice(Verdict verdict, boolean inSeason) {}
+
+    /** What is to be measured for work of another season can wait for it. */
+    private static final List<Choice> ORDER =
+            List.of(
+                    new Choice(Verdict.READY, false),
+                    new Choice(Verdict.MEASURE, true),
+                    new Choice(Verdict.LESSON, false),
+                    new Choice(Verdict.SEASON, false),
+                    new Choice(Verdict.MEASURE, false));
+
     private final Usefulness usefulness;
 
     Headlines(Usefulness usefulness) {
@@ -40,11 +52,13 @@ final class Headlines {
         if (!steps.isEmpty()) {
             return lead(tree, Board.Headline.UNDER_WAY, steps.get(0));
         }
-        for (var verdict :
-                List.of(Verdict.READY, Verdict.MEASURE, Verdict.LESSON, Verdict.SEASON)) {
-            var first = tree.with(verdict).stream().min(usefulness.mostUsefulFirst());
+        for (var choice : ORDER) {
+            var first =
+                    tree.with(choice.verdict()).stream()
+                            .filter(standing -> !choice.inSeason() || TreeOnDay.inSeason(standing))
+                            .min(usefulness.mostUsefulFirst());
             if (first.isPresent()) {
-                var headline = Board.Headline.valueOf(verdict.name());
+                var headline = Board.Headline.valueOf(choice.verdict().name());
                 return new Lead(tree, headline, null, first.get());
             }
         }

@@ -2,6 +2,7 @@ package org.ripewood.standing;
 
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -14,27 +15,36 @@ import org.ripewood.core.progress.Truth;
 import org.ripewood.core.progress.Verdict;
 import org.ripewood.course.Content;
 
-/** What to look at next: facts missing or too old, the one most techniques wait for first. */
+/**
+ * What to look at next: facts missing or too old; first those that work of this season waits for,
+ * of these the one most techniques wait for.
+ */
 final class MeasureNext {
 
     private MeasureNext() {}
 
     static List<Checklist.Measure> of(Content content, List<Standing> standings) {
         Map<Fact, Set<String>> waiting = new EnumMap<>(Fact.class);
+        var inSeason = EnumSet.noneOf(Fact.class);
         for (var standing : standings) {
             if (standing.verdict() == Verdict.MEASURE || standing.verdict() == Verdict.HELD) {
                 var title = content.technique(standing.technique()).title();
+                var now = TreeOnDay.inSeason(standing);
                 eachUnknown(
                         standing,
-                        fact ->
-                                waiting.computeIfAbsent(fact, any -> new LinkedHashSet<>())
-                                        .add(title));
+                        fact -> {
+                            waiting.computeIfAbsent(fact, any -> new LinkedHashSet<>()).add(title);
+                            if (now) {
+                                inSeason.add(fact);
+                            }
+                        });
             }
         }
         return waiting.entrySet().stream()
                 .sorted(
-                        Comparator.<Map.Entry<Fact, Set<String>>>comparingInt(
-                                        entry -> -entry.getValue().size())
+                        Comparator.<Map.Entry<Fact, Set<String>>, Boolean>comparing(
+                                        entry -> !inSeason.contains(entry.getKey()))
+                                .thenComparingInt(entry -> -entry.getValue().size())
                                 .thenComparing(Map.Entry::getKey))
                 .map(entry -> measure(content, entry.getKey(), entry.getValue()))
                 .toList();

@@ -7,6 +7,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManagerFactory;
+import java.util.Comparator;
 import java.util.Set;
 import org.hibernate.SessionFactory;
 import org.junit.jupiter.api.Test;
@@ -120,6 +121,38 @@ class BoardTest {
         var board = board(group.instructor(), group, null, FIRST);
         assertThat(board.rows().items()).isEmpty();
         assertThat(board.holds()).isEmpty();
+    }
+
+    @Test
+    void whatWaitsForAnotherSeasonDoesNotLead() {
+        var group = school.newGroup();
+        var tree = school.tree(group.instructor(), group.student(), "ulmus_parvifolia");
+        var told = standings.of(group.instructor(), tree.id(), School.TODAY);
+        var shut = told.with(Verdict.MEASURE).stream().filter(BoardTest::outOfSeason).toList();
+        assertThat(shut).as("something else would lead if its season did not count").isNotEmpty();
+
+        var row = board(group.instructor(), group, null, FIRST).rows().items().get(0);
+        assertThat(row.headline()).isEqualTo(Board.Headline.MEASURE);
+        assertThat(shut).extracting(TechniqueStanding::technique).doesNotContain(row.technique());
+
+        var open =
+                told.techniques().stream()
+                        .filter(standing -> !outOfSeason(standing))
+                        .map(TechniqueStanding::title)
+                        .toList();
+        var measures = standings.checklist(group.student(), tree.id(), School.TODAY).measureNext();
+        var waitedForNow =
+                measures.stream()
+                        .map(measure -> measure.waitingTitles().stream().anyMatch(open::contains))
+                        .toList();
+        assertThat(waitedForNow)
+                .contains(true, false)
+                .isSortedAccordingTo(Comparator.reverseOrder());
+    }
+
+    private static boolean outOfSeason(TechniqueStanding standing) {
+        return standing.reasons().stream()
+                .anyMatch(reason -> reason.key().equals("season") && reason.truth().equals("NO"));
     }
 
     /** Trees with something of everything that is read in bulk: facts, wounds, steps, skills. */
