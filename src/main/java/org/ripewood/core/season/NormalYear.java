@@ -16,10 +16,12 @@ public final class NormalYear implements DayTemperatures {
 
     private final MonthlyMeans minima;
     private final MonthlyMeans maxima;
+    private final double scatterCelsius;
 
-    private NormalYear(MonthlyMeans minima, MonthlyMeans maxima) {
+    private NormalYear(MonthlyMeans minima, MonthlyMeans maxima, double scatterCelsius) {
         this.minima = minima;
         this.maxima = maxima;
+        this.scatterCelsius = scatterCelsius;
     }
 
     /**
@@ -39,7 +41,20 @@ public final class NormalYear implements DayTemperatures {
                                 .formatted(month + 1, minima.get(month), maxima.get(month)));
             }
         }
-        return new NormalYear(low, high);
+        return new NormalYear(low, high, SCATTER_CELSIUS);
+    }
+
+    /**
+     * The same year with another scatter of single days, as a standard deviation.
+     *
+     * @param celsius 0 to 30
+     * @throws IllegalArgumentException otherwise
+     */
+    public NormalYear withScatter(double celsius) {
+        if (!(celsius >= 0 && celsius <= 30)) {
+            throw new IllegalArgumentException("days scatter by 0 to 30 °C, found " + celsius);
+        }
+        return new NormalYear(minima, maxima, celsius);
     }
 
     @Override
@@ -58,6 +73,6 @@ public final class NormalYear implements DayTemperatures {
 
     @Override
     public double scatterCelsius(LocalDate day) {
-        return SCATTER_CELSIUS;
+        return scatterCelsius;
     }
 }
