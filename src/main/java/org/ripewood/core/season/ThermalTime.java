@@ -56,14 +56,14 @@ public final class ThermalTime {
         for (int i = 0; i < days; i++) {
             var day = first.plusDays(i);
             double today =
-                    counts.test(day) ? day(temperatures, day, lowerCelsius, upperCelsius) : 0;
+                    counts.test(day) ? ofDay(temperatures, day, lowerCelsius, upperCelsius) : 0;
             sums[i + 1] = sums[i] + today;
         }
         return new ThermalTime(first, sums);
     }
 
-    private static double day(
-            DayTemperatures temperatures, LocalDate day, double lower, double upper) {
+    /** Degree-days of one day, the mean over weather where days scatter. */
+    static double ofDay(DayTemperatures temperatures, LocalDate day, double lower, double upper) {
         double min = temperatures.minCelsius(day);
         double max = temperatures.maxCelsius(day);
         double shift = Math.sqrt(3) * temperatures.scatterCelsius(day);

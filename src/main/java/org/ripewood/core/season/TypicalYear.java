@@ -19,8 +19,8 @@ public final class TypicalYear implements StageClock {
     /** Days an observed stage is taken as it was seen. */
     static final int OBSERVATION_HOLDS_DAYS = 10;
 
-    private static final int GROWING = 35;
-    private static final double TROPIC_DEGREES = 23.44;
+    static final int GROWING = 35;
+    static final double TROPIC_DEGREES = 23.44;
     private static final int HALF_YEAR_DAYS = 182;
 
     /** Two entries a month, January first. */
@@ -79,12 +79,18 @@ public final class TypicalYear implements StageClock {
             throw new IllegalArgumentException(
                     "latitude must lie between -90 and 90, found " + latitudeDegrees);
         }
+        var table = halfMonths(habit);
+        var tropics = Math.abs(latitudeDegrees) < TROPIC_DEGREES;
+        return new TypicalYear(table, latitudeDegrees < 0 ? HALF_YEAR_DAYS : 0, tropics);
+    }
+
+    /** The stages of a northern year's 24 half months; not to be written to. */
+    static int[] halfMonths(Habit habit) {
         var table = HALF_MONTHS.get(habit);
         if (table == null) {
             throw new IllegalArgumentException("no typical year for " + habit);
         }
-        var tropics = Math.abs(latitudeDegrees) < TROPIC_DEGREES;
-        return new TypicalYear(table, latitudeDegrees < 0 ? HALF_YEAR_DAYS : 0, tropics);
+        return table;
     }
 
     @Override

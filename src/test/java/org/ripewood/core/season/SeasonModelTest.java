@@ -1,0 +1,232 @@
+package org.ripewood.core.season;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.NavigableMap;
+import java.util.SplittableRandom;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class SeasonModelTest {
+
+    private static final LocalDate FIRST = LocalDate.of(2023, 1, 1);
+    private static final LocalDate LAST = LocalDate.of(2026, 12, 31);
+
+    private static SeasonModel of(Climate climate, Habit habit) {
+        return SeasonModel.of(climate, habit, FIRST, LAST);
+    }
+
+    /** First day from a day on at which each stage is told, over one year. */
+    private static NavigableMap<Integer, LocalDate> beginnings(StageClock clock, LocalDate from) {
+        var first = new TreeMap<Integer, LocalDate>();
+        for (var day = from; day.isBefore(from.plusYears(1)); day = day.plusDays(1)) {
+            first.putIfAbsent(clock.stageOn(day), day);
+        }
+        return first;
+    }
+
+    /** The half-month table is common practice, no source; tolerance three weeks. */
+    @ParameterizedTest
+    @EnumSource(Habit.class)
+    void aCoolTemperateYearKeepsToTheTypicalYear(Habit habit) {
+        for (var climate : new Climate[] {Places.oceanic(), Places.inland()}) {
+            var typical = beginnings(TypicalYear.of(habit, 50), FIRST);
+            var found = beginnings(of(climate, habit), FIRST);
+            assertThat(found.keySet()).isEqualTo(typical.keySet());
+            typical.forEach(
+                    (stage, day) ->
+                            assertThat(ChronoUnit.DAYS.between(day, found.get(stage)))
+                                    .as("stage %d at %s°", stage, climate.latitudeDegrees())
+                                    .isBetween(-21L, 21L));
+        }
+    }
+
+    /** The years' own weather moves bud break: by 40 days at 250 degree-days (see the data). */
+    @Test
+    void aWarmSpringIsTold() {
+        var climate = new Climate(47.6, DailyReadings.alone(Places.readings()));
+        var model =
+                SeasonModel.of(
+                        climate,
+                        Habit.DECIDUOUS,
+                        LocalDate.of(2012, 1, 1),
+                        LocalDate.of(2015, 12, 31));
+        var late = beginnings(model, LocalDate.of(2012, 1, 1)).get(10);
+        var early = beginnings(model, LocalDate.of(2015, 1, 1)).get(10);
+        assertThat(late.getDayOfYear() - early.getDayOfYear()).isBetween(30, 50);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Habit.class)
+    void theSouthMirrorsTheNorth(Habit habit) {
+        var north = beginnings(of(Places.inland(), habit), LocalDate.of(2024, 1, 1));
+        var south = beginnings(of(Places.inland(-50, 0, 6), habit), LocalDate.of(2024, 7, 1));
+        assertThat(south.keySet()).isEqualTo(north.keySet());
+        north.forEach(
+                (stage, day) ->
+                        assertThat(ChronoUnit.DAYS.between(day, south.get(stage)) - 182)
+                                .as("stage %d; months and half-years differ by days", stage)
+                                .isBetween(-7L, 7L));
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void stagesOnlyGoForwardBetweenMidwinters(long seed) {
+        var random = new SplittableRandom(seed);
+        double latitude = -70 + 140 * random.nextDouble();
+        var climate = Places.inland(latitude, -12 + 20 * random.nextDouble(), latitude < 0 ? 6 : 0);
+        for (var habit : Habit.values()) {
+            var model = of(climate, habit);
+            for (var day = FIRST; day.isBefore(LAST); day = day.plusDays(1)) {
+                if (GrowingSeason.of(day, latitude).holds(day.plusDays(1))) {
+                    assertThat(model.stageOn(day.plusDays(1)))
+                            .as("seed %d, %s on %s", seed, habit, day)
+                            .isGreaterThanOrEqualTo(model.stageOn(day));
+                }
+            }
+        }
+    }
+
+    /** Warmer by the same all year: buds open no later, leaves fall no earlier. */
+    @ParameterizedTest
+    @ValueSource(longs = {11, 12, 13, 14, 15, 16, 17, 18})
+    void aWarmerPlaceOpensNoLaterAndRestsNoEarlier(long seed) {
+        var random = new SplittableRandom(seed);
+        double latitude = 25 + 40 * random.nextDouble();
+        double base = -6 + 12 * random.nextDouble();
+        double warmer = base + 5 * random.nextDouble();
+        for (var habit : Habit.values()) {
+            var cool = of(Places.inland(latitude, base, 0), habit);
+            var warm = of(Places.inland(latitude, warmer, 0), habit);
+            for (var day = FIRST; day.isBefore(LAST); day = day.plusDays(1)) {
+                if (day.getDayOfYear() < 172 && cool.stageOn(day) <= 19) {
+                    assertThat(warm.stageOn(day))
+                            .as("seed %d, %s on %s", seed, habit, day)
+                            .isGreaterThanOrEqualTo(cool.stageOn(day));
+                } else if (warm.stageOn(day) >= 92) {
+                    assertThat(cool.stageOn(day))
+                            .as("seed %d, %s on %s", seed, habit, day)
+                            .isGreaterThanOrEqualTo(warm.stageOn(day));
+                }
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"5, 20, 30", "-23, 5, 15", "30, 15.5, 25"})
+    void whereNothingRestsEverythingGrows(double latitude, double minimum, double maximum) {
+        var model = of(Places.steady(latitude, minimum, maximum), Habit.DECIDUOUS);
+        assertThat(beginnings(model, FIRST)).containsOnlyKeys(35);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {90, -90, 70, -70})
+    void atThePolesBudsStayShut(double latitude) {
+        var model = of(Places.steady(latitude, -30, -10), Habit.EVERGREEN_CONIFER);
+        assertThat(beginnings(model, FIRST).headMap(92)).containsOnlyKeys(0);
+    }
+
+    @Test
+    void aHotYearWithoutAutumnRestsAtMidwinter() {
+        var model = of(Places.steady(28, 14.9, 30), Habit.DECIDUOUS);
+        assertThat(model.stageOn(LocalDate.of(2024, 12, 31))).isEqualTo(91);
+        assertThat(model.stageOn(LocalDate.of(2025, 1, 1))).isZero();
+    }
+
+    @Test
+    void daysOutsideTheSpanAreThoseOfTheNearestYear() {
+        var model = of(Places.inland(), Habit.DECIDUOUS);
+        assertThat(model.stageOn(LocalDate.of(1950, 6, 10)))
+                .isEqualTo(model.stageOn(LocalDate.of(2023, 6, 10)));
+        assertThat(model.stageOn(LocalDate.of(2080, 2, 29)))
+                .isEqualTo(model.stageOn(LocalDate.of(2026, 2, 28)));
+    }
+
+    @Test
+    void whatWasSeenStandsAndTheModelMovesOnFromIt() {
+        var model = of(Places.inland(), Habit.DECIDUOUS);
+        var usual = beginnings(model, FIRST).get(10);
+        var seenOn = usual.minusDays(20);
+        var clock = model.from(10, seenOn);
+        assertThat(clock.stageOn(seenOn.minusDays(1)))
+                .isEqualTo(model.stageOn(seenOn.minusDays(1)));
+        assertThat(clock.stageOn(seenOn)).isEqualTo(10);
+        assertThat(clock.stageOn(seenOn.plusDays(10))).isEqualTo(10);
+        assertThat(clock.stageOn(usual.plusDays(10)))
+                .isGreaterThan(model.stageOn(usual.plusDays(10)));
+        assertThat(clock.stageOn(seenOn.plusDays(121)))
+                .isEqualTo(model.stageOn(seenOn.plusDays(121)));
+    }
+
+    /** A tree behind is told behind, and one as the model has it is not moved. */
+    @Test
+    void aLateTreeStaysLateAndAUsualOneUsual() {
+        var model = of(Places.inland(), Habit.DECIDUOUS);
+        var day = beginnings(model, FIRST).get(15);
+        var later = day.plusDays(25);
+        assertThat(beginnings(model.from(7, day), FIRST).get(31))
+                .isAfter(beginnings(model, FIRST).get(31).plusDays(3));
+        assertThat(model.from(15, day).stageOn(later)).isEqualTo(model.stageOn(later));
+        assertThat(model.from(65, day).stageOn(later)).isEqualTo(model.stageOn(later));
+    }
+
+    @Test
+    void anEarlyAutumnIsFollowedAndEndsWithTheYear() {
+        var model = of(Places.inland(), Habit.DECIDUOUS);
+        var usual = beginnings(model, FIRST).get(93);
+        var clock = model.from(93, usual.minusDays(25));
+        assertThat(clock.stageOn(usual)).isGreaterThan(93);
+        var bare = model.from(99, LocalDate.of(2023, 11, 20));
+        assertThat(bare.stageOn(LocalDate.of(2023, 12, 31))).isEqualTo(99);
+        assertThat(bare.stageOn(LocalDate.of(2024, 1, 15))).isZero();
+    }
+
+    @Test
+    void restIsRestOnBothSidesOfMidwinter() {
+        var model = of(Places.inland(), Habit.DECIDUOUS);
+        var inDecember = model.from(0, LocalDate.of(2023, 12, 1));
+        assertThat(inDecember.stageOn(LocalDate.of(2023, 12, 20))).isEqualTo(99);
+        var inFebruary = model.from(97, LocalDate.of(2024, 2, 1));
+        assertThat(inFebruary.stageOn(LocalDate.of(2024, 5, 1))).isBetween(1, 39);
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {21, 22, 23, 24, 25, 26})
+    void afterALookStagesGoForwardUntilItIsSpent(long seed) {
+        var random = new SplittableRandom(seed);
+        var habits = List.of(Habit.values());
+        for (int i = 0; i < 200; i++) {
+            var habit = habits.get(random.nextInt(habits.size()));
+            var model = of(Places.inland(), habit);
+            int seen = random.nextInt(40);
+            var on = LocalDate.of(2024, 1, 1).plusDays(random.nextInt(150));
+            var clock = model.from(seen, on);
+            for (int age = 0; age < 120; age++) {
+                assertThat(clock.stageOn(on.plusDays(age + 1L)))
+                        .as("seed %d, %s, %02d seen on %s, %d days on", seed, habit, seen, on, age)
+                        .isGreaterThanOrEqualTo(clock.stageOn(on.plusDays(age)));
+            }
+        }
+    }
+
+    @Test
+    void badInputIsRefused() {
+        var model = of(Places.inland(), Habit.DECIDUOUS);
+        assertThatThrownBy(() -> model.from(100, FIRST)).hasMessageContaining("100");
+        assertThatThrownBy(
+                        () ->
+                                SeasonModel.of(
+                                        Places.inland(), Habit.DECIDUOUS, LAST, LAST.minusDays(1)))
+                .hasMessageContaining("2026-12-31");
+        assertThatThrownBy(() -> new Climate(Double.NaN, Places.inland().temperatures()))
+                .hasMessageContaining("NaN");
+    }
+}
