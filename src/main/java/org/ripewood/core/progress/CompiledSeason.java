@@ -13,6 +13,9 @@ final class CompiledSeason {
     /** Days a look at the flowers stays good (common practice, no source). */
     private static final int FLOWERS_FRESH_DAYS = 21;
 
+    /** In days to come: not within reach. */
+    static final int NEVER = -1;
+
     private record Closed(BitSet stages, String why, boolean ofFlowers) {}
 
     private final SeasonRule rule;
@@ -129,11 +132,33 @@ final class CompiledSeason {
     }
 
     private @Nullable LocalDate opensOn(Moment moment) {
-        for (int ahead = 1; ahead <= Moment.LOOK_AHEAD_DAYS; ahead++) {
-            if (free.get(moment.stageIn(ahead))) {
-                return moment.on.plusDays(ahead);
+        int days = daysToOpen(moment.stagesAhead, 1);
+        return days == NEVER ? null : moment.on.plusDays(days);
+    }
+
+    /**
+     * Days until the season is open by the leaves, flowers left out of account; {@link #NEVER} when
+     * it does not open within thirteen months of {@code from}.
+     *
+     * @param from first day that counts, in days to come
+     */
+    int daysToOpen(StagesAhead stages, int from) {
+        int last = Math.min(from + StagesAhead.LOOK_AHEAD_DAYS - 1, StagesAhead.REACH_DAYS);
+        for (int days = from; days <= last; days++) {
+            if (free.get(stages.in(days))) {
+                return days;
             }
         }
-        return null;
+        return NEVER;
+    }
+
+    /** Whether the leaves alone would have it open in a stage. */
+    boolean freeByLeaves(int stage) {
+        return free.get(stage);
+    }
+
+    /** Whether it opens by the flowers alone, which nobody can tell beforehand. */
+    boolean opensByFlowersAlone() {
+        return opensByFlowers && free.isEmpty();
     }
 }

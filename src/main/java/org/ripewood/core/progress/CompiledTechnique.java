@@ -57,6 +57,10 @@ final class CompiledTechnique {
         return new Standing(rule.code(), moment.on, weigh(truth, reasons, moment), reasons);
     }
 
+    CompiledSeason season() {
+        return season;
+    }
+
     /** Verdicts that need no weighing: another species' technique, done, or not needed. */
     private @Nullable Standing settled(Moment moment) {
         if (!forSpecies) {

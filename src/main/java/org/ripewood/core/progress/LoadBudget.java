@@ -8,6 +8,14 @@ package org.ripewood.core.progress;
  */
 public final class LoadBudget {
 
+    /** No tree may carry more at once. */
+    static final double MOST = 8;
+
+    private static final double LEAST = 2;
+    private static final double MIDDLE = 5;
+    private static final double MIDDLING_VIGOUR = 50;
+    private static final double PER_VIGOUR = 0.12;
+
     private LoadBudget() {}
 
     /**
@@ -16,6 +24,16 @@ public final class LoadBudget {
      * @param vigourIndex 0 to 100; NaN gives NaN
      */
     public static double of(double vigourIndex) {
-        return Math.max(2, Math.min(8, 5 + 0.12 * (vigourIndex - 50)));
+        double load = MIDDLE + PER_VIGOUR * (vigourIndex - MIDDLING_VIGOUR);
+        return Math.max(LEAST, Math.min(MOST, load));
+    }
+
+    /**
+     * The least vigour that may carry a load, 0 to 100.
+     *
+     * @param load up to {@link #MOST}
+     */
+    static double vigourFor(double load) {
+        return load <= LEAST ? 0 : MIDDLING_VIGOUR + (load - MIDDLE) / PER_VIGOUR;
     }
 }

@@ -7,14 +7,12 @@ import org.jspecify.annotations.Nullable;
 /** A tree on a day, with what several techniques ask for worked out once. */
 final class Moment {
 
-    /** A window is looked for over a year and a month, so that none just missed is lost. */
-    static final int LOOK_AHEAD_DAYS = 396;
-
     final Subject subject;
     final Facts facts;
     final LocalDate on;
     final long epochDay;
     final int stage;
+    final StagesAhead stagesAhead;
     final double loadLeft;
     final double loadBudget;
     final int daysSinceHeavy;
@@ -23,9 +21,6 @@ final class Moment {
     final double rootTaken;
     private final @Nullable LocalDate[] doneOn;
     private final @Nullable Truth[] needs;
-    private int[] stagesAhead = {};
-    private int lookedAheadDays;
-    private LocalDate lookedAheadTo;
 
     /**
      * @param positions technique code to the position that other methods go by
@@ -36,6 +31,7 @@ final class Moment {
         this.on = on;
         this.epochDay = on.toEpochDay();
         this.stage = subject.stages().stageOn(on);
+        this.stagesAhead = new StagesAhead(subject.stages(), on);
         var ledger = subject.ledger();
         this.loadLeft = ledger.loadLeft(on);
         this.loadBudget = LoadBudget.of(facts.number(Fact.VIGOUR_INDEX));
@@ -45,7 +41,6 @@ final class Moment {
         this.rootTaken = ledger.takenThisSeason(DoseRule.Kind.ROOT, on);
         this.doneOn = doneOn(subject, on, positions);
         this.needs = new Truth[positions.size()];
-        this.lookedAheadTo = on;
     }
 
     private static @Nullable LocalDate[] doneOn(
@@ -67,24 +62,6 @@ final class Moment {
 
     double taken(DoseRule.Kind kind) {
         return kind == DoseRule.Kind.FOLIAGE ? foliageTaken : rootTaken;
-    }
-
-    /**
-     * The stage some days on. Every technique that waits for its season walks over the same days,
-     * so each is asked for once.
-     *
-     * @param days 1 to {@link #LOOK_AHEAD_DAYS}
-     */
-    int stageIn(int days) {
-        if (stagesAhead.length == 0) {
-            stagesAhead = new int[LOOK_AHEAD_DAYS + 1];
-        }
-        while (lookedAheadDays < days) {
-            lookedAheadDays++;
-            lookedAheadTo = lookedAheadTo.plusDays(1);
-            stagesAhead[lookedAheadDays] = subject.stages().stageOn(lookedAheadTo);
-        }
-        return stagesAhead[days];
     }
 
     /** Days since evidence was seen; evidence from after the day counts as not there. */

@@ -62,6 +62,15 @@ public final class Rulebook {
         return rulesFor(subject).standing(subject, technique, on);
     }
 
+    /**
+     * How every technique stands for a tree on a day, and when each could be done.
+     *
+     * @throws IllegalArgumentException when the species is not in the rulebook
+     */
+    public Openings openings(Subject subject, LocalDate on) {
+        return rulesFor(subject).openings(subject, on);
+    }
+
     private SpeciesRules rulesFor(Subject subject) {
         var rules = bySpecies.get(subject.traits().species());
         if (rules == null) {

@@ -30,7 +30,15 @@ final class SpeciesRules {
     }
 
     List<Standing> standings(Subject subject, LocalDate on) {
+        return standings(new Moment(subject, on, positions));
+    }
+
+    Openings openings(Subject subject, LocalDate on) {
         var moment = new Moment(subject, on, positions);
+        return new Openings(moment, techniques, positions, standings(moment));
+    }
+
+    private List<Standing> standings(Moment moment) {
         var standings = new ArrayList<Standing>(techniques.length);
         for (var technique : techniques) {
             standings.add(technique.judge(moment, techniques));

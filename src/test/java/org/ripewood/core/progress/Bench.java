@@ -87,6 +87,9 @@ final class Bench {
         final Map<String, LocalDate> signedOff = new HashMap<>();
         @Nullable Set<String> skills;
         StageClock stages = day -> 1;
+        double latitude = 50;
+        Recovery recovery = Recovery.PLAIN;
+        Forecasts forecasts = Forecasts.NONE;
 
         TreeOf saw(Fact fact, double amount) {
             return saw(fact, Value.of(amount));
@@ -105,19 +108,28 @@ final class Bench {
             return new Subject(
                     traits,
                     Facts.of(evidence),
-                    new WorkLedger(works, 50),
+                    new WorkLedger(works, latitude, recovery),
                     signedOff,
                     skills,
-                    stages);
+                    stages,
+                    forecasts);
         }
     }
 
     static Standing judge(TreeOf tree, RuleOf rule, RuleOf... others) {
+        return rulebook(rule, others).standing(tree.make(), rule.code, DAY);
+    }
+
+    static Opening opening(TreeOf tree, RuleOf rule, RuleOf... others) {
+        return rulebook(rule, others).openings(tree.make(), DAY).of(rule.code).orElseThrow();
+    }
+
+    static Rulebook rulebook(RuleOf rule, RuleOf... others) {
         var rules = new ArrayList<TechniqueRule>();
         rules.add(rule.make());
         for (var other : others) {
             rules.add(other.make());
         }
-        return Rulebook.compile(rules, List.of(MAPLE, PINE)).standing(tree.make(), rule.code, DAY);
+        return Rulebook.compile(rules, List.of(MAPLE, PINE));
     }
 }

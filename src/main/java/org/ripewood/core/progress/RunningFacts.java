@@ -1,0 +1,63 @@
+package org.ripewood.core.progress;
+
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.core.season.Outlook;
+
+/** Facts that change by themselves in a way that is known: clocks and the ledgers of work. */
+final class RunningFacts {
+
+    private static final String CLOCK = "days_since_";
+
+    private final Moment moment;
+
+    RunningFacts(Moment moment) {
+        this.moment = moment;
+    }
+
+    /** When a running fact that is not met will be; null when the fact does not run. */
+    @Nullable Outlook whenMet(Requirement required, Evidence evidence) {
+        var fact = evidence.fact();
+        if (fact == Fact.WIRE_DAYS || fact.code().startsWith(CLOCK)) {
+            return clock(required, evidence);
+        }
+        if (!(required instanceof Requirement.AtMost most)) {
+            return null;
+        }
+        return switch (fact) {
+            case RECOVERY_LOAD -> load(most.bound());
+            case HEAVY_WORKS_THIS_SEASON, FOLIAGE_REMOVED_SHARE, ROOT_REMOVED_SHARE ->
+                    season(most.bound());
+            default -> null;
+        };
+    }
+
+    /** A day of the calendar is a day of the clock; only the work itself turns it back. */
+    private Outlook clock(Requirement required, Evidence evidence) {
+        if (required instanceof Requirement.AtLeast least
+                && evidence.value() instanceof Value.Number shown) {
+            double toGo = Math.min(least.bound() - shown.amount(), WorkLedger.NEVER_DAYS);
+            var days = (long) Math.ceil(toGo);
+            var day = evidence.observedOn().plusDays(days);
+            return ReasonOutlooks.sure(day.isBefore(moment.on) ? moment.on : day);
+        }
+        var since = evidence.fact().spoken();
+        return new Outlook.Unsaid("Too many " + since + ": that has to be done again first.");
+    }
+
+    /** When no more load than this is left of earlier work. */
+    Outlook load(double most) {
+        return moment.subject
+                .ledger()
+                .dayWithLoadAtMost(most, moment.on)
+                .map(ReasonOutlooks::sure)
+                .orElseGet(
+                        () -> new Outlook.Unsaid("The tree does not recover from earlier work."));
+    }
+
+    /** What adds up over a growing season begins again at nothing. */
+    private @Nullable Outlook season(double most) {
+        LocalDate next = ReasonOutlooks.nextGrowingSeason(moment);
+        return most >= 0 ? ReasonOutlooks.sure(next) : null;
+    }
+}
