@@ -1,0 +1,17 @@
+package org.ripewood.trees;
+
+/**
+ * A line of a file of daily readings that was left out.
+ *
+ * @param line counted from 1
+ * @param found what stood there, cut short when long
+ * @param expected what should have stood there
+ */
+record ReadingsFault(long line, String found, String expected) {
+
+    private static final int SHOWN = 60;
+
+    ReadingsFault {
+        found = found.length() <= SHOWN ? found : found.substring(0, SHOWN) + "…";
+    }
+}
