@@ -4,9 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.time.Duration;
+import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.shredzone.commons.suncalc.SunTimes;
 
 class DayLengthTest {
 
@@ -46,6 +50,22 @@ class DayLengthTest {
         assertThat(DayLength.hours(90, 172)).isEqualTo(24);
         assertThat(DayLength.hours(90, 355)).isZero();
         assertThat(DayLength.hours(-90, 355)).isEqualTo(24);
+    }
+
+    /**
+     * Rise and set by the library commons-suncalc, which follows Montenbruck and Pfleger; tolerance
+     * 0.1 h, since this formula's autumn days come out up to five minutes long.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {-55, -35, -23.4, 0, 10, 35, 47.6, 51.5, 60})
+    void itAgreesWithAnEphemeris(double latitude) {
+        for (var day = LocalDate.of(2024, 1, 1); day.getYear() == 2024; day = day.plusDays(5)) {
+            var sun = SunTimes.compute().on(day).timezone("UTC").at(latitude, 0).execute();
+            double hours = Duration.between(sun.getRise(), sun.getSet()).toSeconds() / 3600.0;
+            assertThat(DayLength.hours(latitude, day.getDayOfYear()))
+                    .as("%s at %s", day, latitude)
+                    .isCloseTo(hours, within(0.1));
+        }
     }
 
     @ParameterizedTest
