@@ -8,11 +8,11 @@ import org.ripewood.core.season.Outlook;
  * An outlook as a table of days by probability, so that a draw costs a look-up and no dates.
  *
  * <p>The table has the middles of {@value #CELLS} equal shares; between them the day is read off a
- * straight line, and the outermost half shares (a fifth of a per cent each) take the outermost day.
+ * straight line, and the outermost half shares (0.4 % each) take the outermost day.
  */
 final class OutlookCurve {
 
-    static final int CELLS = 256;
+    static final int CELLS = 128;
 
     private final int[] days;
 

@@ -18,6 +18,7 @@ final class Walk {
     private final Draw draw;
     private final Toll toll;
     private final RouteStep[] steps;
+    private final boolean[] heavy;
     private final int[][] nextOpen;
     private final Network.Arrow[] arrows;
     private final int[][] arrowsFrom;
@@ -54,12 +55,14 @@ final class Walk {
         int n = steps.length;
         toll = new Toll(start, terrain, n);
         rank = Ranks.of(network);
+        heavy = new boolean[n];
         nextOpen = new int[n][];
         arrows = network.arrows.toArray(Network.Arrow[]::new);
         arrowsFrom = new int[n][];
         arrowsTo = new int[n];
         for (int i = 0; i < n; i++) {
             int from = i;
+            heavy[i] = steps[i].heavy();
             nextOpen[i] = terrain.nextOpen(steps[i].openStages());
             arrowsFrom[i] =
                     IntStream.range(0, arrows.length)
@@ -141,15 +144,19 @@ final class Walk {
 
     /** Leaves the season to a heavy work that goes first; false when there is none. */
     private boolean standsBack(int turn, int on) {
-        if (!steps[turn].heavy()) {
+        if (!heavy[turn]) {
             return false;
         }
-        int season = terrain.seasonOf(on);
+        int nextSeason = terrain.seasonAfter(terrain.seasonOf(on));
         for (int i = 0; i < steps.length; i++) {
-            if (place[i] < 0 && ahead[i] == 0 && steps[i].heavy() && rank[i] < rank[turn]) {
+            if (place[i] < 0
+                    && ahead[i] == 0
+                    && rank[i] < rank[turn]
+                    && candidate[i] < nextSeason
+                    && heavy[i]) {
                 candidate[i] = soonest(i);
-                if (candidate[i] != Terrain.NEVER && terrain.seasonOf(candidate[i]) == season) {
-                    blockedUntil[turn] = terrain.seasonAfter(season);
+                if (candidate[i] < nextSeason) {
+                    blockedUntil[turn] = nextSeason;
                     blockedBy[turn] = i;
                     return true;
                 }
@@ -202,7 +209,7 @@ final class Walk {
     /** The day to which earlier works put a turn off; the day itself when they do not. */
     private int held(int turn, RouteStep step, int at) {
         int season = terrain.seasonOf(at);
-        if (step.heavy()) {
+        if (heavy[turn]) {
             if (toll.heavyBy(season) != Toll.NOBODY) {
                 return settle(turn, terrain.seasonAfter(season), Cause.HEAVY, toll.heavyBy(season));
             }
