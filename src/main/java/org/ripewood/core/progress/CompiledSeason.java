@@ -4,6 +4,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.season.StageRange;
 
@@ -160,5 +162,9 @@ final class CompiledSeason {
     /** Whether it opens by the flowers alone, which nobody can tell beforehand. */
     boolean opensByFlowersAlone() {
         return opensByFlowers && free.isEmpty();
+    }
+
+    Set<Integer> freeStages() {
+        return free.stream().boxed().collect(Collectors.toUnmodifiableSet());
     }
 }

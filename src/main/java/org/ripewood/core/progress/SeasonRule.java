@@ -43,4 +43,12 @@ public record SeasonRule(List<Window> windows, List<Avoid> avoid, String why) {
         windows = List.copyOf(windows);
         avoid = List.copyOf(avoid);
     }
+
+    /**
+     * The growth stages, 0 to 99, in which it may be done on a species, flowers left out of
+     * account; none when only flowers open it.
+     */
+    public Set<Integer> openStages(Traits traits) {
+        return CompiledSeason.compile(this, traits).freeStages();
+    }
 }
