@@ -20,13 +20,13 @@ import org.ripewood.core.season.Outlook;
  * readings with error, told as the exact posterior of a normal mean, and followed to the end by
  * plain arithmetic that shares nothing with the simulation.
  *
- * <p>Of {@link #TREES} trees a share of 0.8 has a standard error of 0.9 %. Source of the posterior:
+ * <p>Of {@link #TREES} trees a share of 0.8 has a standard error of 1.2 %. Source of the posterior:
  * Gelman et al., "Bayesian Data Analysis", section 2.5 (precisions add).
  */
 class RouteCalibrationTest {
 
-    private static final int TREES = 2_000;
-    private static final int DRAWS = 300;
+    private static final int TREES = 1_200;
+    private static final int DRAWS = 200;
     private static final double USUAL_DAYS = 1_500;
     private static final double USUAL_SPREAD = 450;
     private static final double READING_ERROR = 300;
@@ -60,7 +60,8 @@ class RouteCalibrationTest {
         double width;
 
         /**
-         * @param evenly a number between 0 and 1 that says where in its season a day is taken to lie
+         * @param evenly a number between 0 and 1 that says where in its season a day is taken to
+         *     lie
          */
         void count(Route route, LocalDate came, double evenly) {
             var told = (Outlook.Expected) route.goal();
@@ -135,7 +136,8 @@ class RouteCalibrationTest {
             if (heavy) {
                 List.of(first, second, third).forEach(StepOf::heavy);
             }
-            var told = Route.simulate(Ways.start(), Ways.steps(first, second, third), 1, DRAWS, tree);
+            var told =
+                    Route.simulate(Ways.start(), Ways.steps(first, second, third), 1, DRAWS, tree);
             var one = spring(Ways.DAY.plusDays(Math.round(a.trueDays())), seasons);
             var two = later(Ways.DAY.plusDays(Math.round(b.trueDays())), one.plusDays(200));
             two = spring(heavy ? later(two, nextYear(one)) : two, seasons);

@@ -27,8 +27,7 @@ class RouteLawsTest {
     private static final int DRAWS = 20;
 
     private static Route route(List<StepOf> steps, int draws, long seed) {
-        return Route.simulate(
-                start(), steps.stream().map(StepOf::make).toList(), 5, draws, seed);
+        return Route.simulate(start(), steps.stream().map(StepOf::make).toList(), 5, draws, seed);
     }
 
     /** Days of the three tenths, beyond all days where nothing is told. */
@@ -93,8 +92,7 @@ class RouteLawsTest {
             var after = route(steps, DRAWS, seed);
             assertNotEarlier(after.goal(), before.goal(), "seed " + seed);
             for (var step : steps) {
-                assertNotEarlier(
-                        when(after, step.code), when(before, step.code), "seed " + seed);
+                assertNotEarlier(when(after, step.code), when(before, step.code), "seed " + seed);
             }
         }
     }
@@ -161,9 +159,7 @@ class RouteLawsTest {
             assertThat(ledger.heavyThisSeason(day)).as(where).isZero();
         }
         if (step.dose != null) {
-            assertThat(
-                            ledger.takenThisSeason(step.dose.kind(), day)
-                                    + step.dose.typicalShare())
+            assertThat(ledger.takenThisSeason(step.dose.kind(), day) + step.dose.typicalShare())
                     .as(where)
                     .isLessThanOrEqualTo(step.dose.limitShare() + 1e-3);
         }
@@ -182,12 +178,11 @@ class RouteLawsTest {
         for (long seed = 0; seed < CASES; seed++) {
             var route = route(new RandomWays(seed).steps(20, true), 1, seed);
             if (route.goal() instanceof Outlook.Expected goal) {
-                double days =
-                        route.waitings().stream().mapToDouble(Route.Waiting::meanDays).sum();
+                double days = route.waitings().stream().mapToDouble(Route.Waiting::meanDays).sum();
                 assertThat(days)
                         .as("seed %d", seed)
                         .isCloseTo(
-                                ChronoUnit.DAYS.between(DAY, goal.likely()), within(1e-6));
+                                (double) ChronoUnit.DAYS.between(DAY, goal.likely()), within(1e-6));
             }
         }
     }
