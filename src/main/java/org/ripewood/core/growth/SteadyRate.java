@@ -1,7 +1,5 @@
 package org.ripewood.core.growth;
 
-import org.apache.commons.statistics.distribution.NormalDistribution;
-
 /**
  * A width that falls at a steady rate, {@code y = a − b x}, learnt from readings of known error: a
  * flat prior on a, a normal one on b cut off at 0. Given b, a is normal; b is integrated over
@@ -10,12 +8,15 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  */
 final class SteadyRate {
 
-    private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
-    private static final int NODES = 61;
-    private static final double REACH_SDS = 6;
+    private static final int NODES = 49;
+    private static final double REACH_SDS = 5;
     private static final double SURE_SDS = 8;
-    private static final double FURTHEST = 1e7;
-    private static final double EXACT_TO = 0.01;
+
+    /** Where the middle rate takes this many times as long, nothing is looked for. */
+    private static final double FURTHEST = 1e5;
+
+    private static final double EXACT_TO = 1e-5;
+    private static final double TINY = 1e-15;
 
     private final double seasonSpread;
     private final double lastX;
@@ -116,17 +117,12 @@ final class SteadyRate {
         double ahead = Math.max(0, x - lastX) * seasonSpread;
         double probability = 0;
         for (int i = 0; i < NODES; i++) {
-            double sd = Math.hypot(levelSd, rates[i] * ahead);
-            probability += weights[i] * below((y - levels[i] + rates[i] * x) / sd);
+            double further = rates[i] * ahead;
+            // Not Math.hypot: this runs thousands of times, and nothing here over- or underflows.
+            double sd = Math.sqrt(levelSd * levelSd + further * further);
+            probability += weights[i] * NormalCurve.below((y - levels[i] + rates[i] * x) / sd);
         }
         return probability;
-    }
-
-    private static double below(double z) {
-        if (z > SURE_SDS) {
-            return 1;
-        }
-        return z < -SURE_SDS ? 0 : STANDARD.cumulativeProbability(z);
     }
 
     /** The x by which the width has fallen to {@code y} with this probability, or infinity. */
@@ -135,15 +131,24 @@ final class SteadyRate {
             return 0;
         }
         double low = 0;
-        double high = 1_000;
+        double high = Math.max(lastX, (levels[NODES / 2] - y) / rates[NODES / 2]);
+        double furthest = FURTHEST * high;
         while (probabilityAtMost(y, high) < probability) {
             low = high;
             high *= 2;
-            if (high > FURTHEST) {
+            if (!(high < furthest)) {
                 return Double.POSITIVE_INFINITY;
             }
         }
-        return Crossing.of(x -> probabilityAtMost(y, x) - probability, low, high, EXACT_TO);
+        // In log-odds the way is nearly straight, so that few steps find it.
+        double wanted = logOdds(probability);
+        return Crossing.of(
+                x -> logOdds(probabilityAtMost(y, x)) - wanted, low, high, EXACT_TO * high);
+    }
+
+    private static double logOdds(double probability) {
+        double held = Math.max(TINY, Math.min(1 - TINY, probability));
+        return Math.log(held / (1 - held));
     }
 
     /** The width that is not exceeded at {@code x} with this probability. */
@@ -157,6 +162,8 @@ final class SteadyRate {
             low = Math.min(low, middle - reach);
             high = Math.max(high, middle + reach);
         }
-        return Crossing.of(y -> probabilityAtMost(y, x) - probability, low, high, EXACT_TO);
+        double wanted = logOdds(probability);
+        return Crossing.of(
+                y -> logOdds(probabilityAtMost(y, x)) - wanted, low, high, EXACT_TO * (high - low));
     }
 }
