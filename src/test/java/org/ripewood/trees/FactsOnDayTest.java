@@ -113,7 +113,7 @@ class FactsOnDayTest {
                 treeOn(DAY)
                         .diameter(0, 60, DAY.minusDays(90))
                         .diameter(50, 52, DAY)
-                        .diameter(100, 54, DAY)
+                        .diameter(100, 55, DAY)
                         .diameter(150, 40, DAY);
         assertThat(trunk.evidence(Fact.REVERSE_TAPER).value()).isEqualTo(Value.of(true));
         assertThat(trunk.evidence(Fact.REVERSE_TAPER).observedOn()).isEqualTo(DAY.minusDays(90));
@@ -126,7 +126,7 @@ class FactsOnDayTest {
                 treeOn(DAY)
                         .diameter(0, 60, DAY)
                         .diameter(50, 52, DAY)
-                        .diameter(100, 54, DAY.minusDays(400))
+                        .diameter(100, 55, DAY.minusDays(400))
                         .diameter(100, 50, DAY);
         assertThat(trunk.evidence(Fact.REVERSE_TAPER).value()).isEqualTo(Value.of(false));
         assertThat(trunk.evidence(Fact.REVERSE_TAPER_HEIGHT_MM)).isNull();

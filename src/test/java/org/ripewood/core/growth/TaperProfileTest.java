@@ -21,21 +21,22 @@ class TaperProfileTest {
 
     @Test
     void oneBulgeBetweenFiftyAndAHundred() {
-        assertThat(every50(60, 52, 54, 40).bulges())
-                .containsExactly(new Bulge(new Reading(50, 52), new Reading(100, 54)));
+        assertThat(every50(60, 52, 55, 40).bulges())
+                .containsExactly(new Bulge(new Reading(50, 52), new Reading(100, 55)));
     }
 
     @Test
     void whatACalliperMayBeOffByIsNoBulge() {
-        assertThat(every50(60, 52, 53.5, 40).bulges()).as("3 %% of 52 is 1.56").isEmpty();
-        assertThat(every50(12, 10, 10.5, 8).bulges()).as("0.5 mm on a thin trunk").isEmpty();
-        assertThat(every50(12, 10, 10.6, 8).bulges()).hasSize(1);
+        assertThat(every50(60, 52, 54.2, 40).bulges()).as("√(1.56² + 1.63²) is 2.25").isEmpty();
+        assertThat(every50(60, 52, 54.3, 40).bulges()).hasSize(1);
+        assertThat(every50(12, 10, 10.7, 8).bulges()).as("0.5 mm √2 on a thin trunk").isEmpty();
+        assertThat(every50(12, 10, 10.8, 8).bulges()).hasSize(1);
     }
 
     @Test
     void aTrunkThatSwellsALittleAtEachMarkIsFound() {
         assertThat(every50(60, 50, 51, 52, 53).bulges())
-                .containsExactly(new Bulge(new Reading(50, 50), new Reading(150, 52)));
+                .containsExactly(new Bulge(new Reading(50, 50), new Reading(200, 53)));
     }
 
     @Test
@@ -90,6 +91,34 @@ class TaperProfileTest {
                     .as("seed %d, round %d", seed, round)
                     .isEqualTo(expected);
         }
+    }
+
+    /** Φ(1.645) is 0.95 and Φ(2.326) 0.99 in any table of the normal distribution. */
+    @Test
+    void aBulgeTellsHowSureItIs() {
+        double error = Math.sqrt(0.5);
+        var justOver = every50(10, 10 + error + 1e-9).bulges().get(0);
+        assertThat(justOver.certainty()).isCloseTo(0.95, within(0.0005));
+        var clear = every50(10, 10 + error * 2.326 / 1.645).bulges().get(0);
+        assertThat(clear.certainty()).isCloseTo(0.99, within(0.0005));
+        assertThat(clear.excessMm()).isCloseTo(1.0, within(0.001));
+    }
+
+    /** One-sided 95 % of a normal difference: a straight post is called a bulge once in twenty. */
+    @Test
+    void noiseOnAStraightPostIsABulgeOnceInTwenty() {
+        long seed = 55_017;
+        var dice = new Random(seed);
+        int found = 0;
+        int posts = 20_000;
+        for (int i = 0; i < posts; i++) {
+            double sd = TaperProfile.errorMm(30) / 1.6449;
+            found +=
+                    every50(30 + sd * dice.nextGaussian(), 30 + sd * dice.nextGaussian())
+                            .bulges()
+                            .size();
+        }
+        assertThat((double) found / posts).as("seed %d", seed).isBetween(0.043, 0.057);
     }
 
     @Test
