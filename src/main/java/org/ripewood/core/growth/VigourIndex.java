@@ -10,10 +10,6 @@ package org.ripewood.core.growth;
  */
 public record VigourIndex(double shoot, double foliage, double colour, double dieback) {
 
-    private static final double SHOOT_SHARE = 0.35;
-    private static final double FOLIAGE_SHARE = 0.25;
-    private static final double COLOUR_SHARE = 0.20;
-    private static final double DIEBACK_SHARE = 0.20;
     private static final double HIGHEST_GRADE = 4;
     private static final double PER_GRADE = 100 / HIGHEST_GRADE;
 
@@ -100,10 +96,10 @@ public record VigourIndex(double shoot, double foliage, double colour, double di
      * no source.
      */
     public double score() {
-        return SHOOT_SHARE * shoot
-                + FOLIAGE_SHARE * foliage
-                + COLOUR_SHARE * colour
-                + DIEBACK_SHARE * dieback;
+        return VigourGrade.SHOOT.share() * shoot
+                + VigourGrade.FOLIAGE.share() * foliage
+                + VigourGrade.COLOUR.share() * colour
+                + VigourGrade.DIEBACK.share() * dieback;
     }
 
     /** The index, 0 to 100: 25 times the {@link #score}. */

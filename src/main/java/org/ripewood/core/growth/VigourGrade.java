@@ -1,0 +1,37 @@
+package org.ripewood.core.growth;
+
+/**
+ * What strength is judged by: the weight of each in the whole, and how soon what was seen of it is
+ * half out of date. Both are common practice, no source.
+ */
+public enum VigourGrade {
+    /** A season's shoots are seen once a year. */
+    SHOOT(0.35, 365),
+    FOLIAGE(0.25, 120),
+    /** Colour turns within weeks. */
+    COLOUR(0.20, 60),
+    DIEBACK(0.20, 180);
+
+    private final double share;
+    private final int halfLifeDays;
+
+    VigourGrade(double share, int halfLifeDays) {
+        this.share = share;
+        this.halfLifeDays = halfLifeDays;
+    }
+
+    /** Weight in the index, all four adding up to 1. */
+    public double share() {
+        return share;
+    }
+
+    /** Days after which a grade counts half. */
+    public int halfLifeDays() {
+        return halfLifeDays;
+    }
+
+    /** What a grade seen so many days ago counts for: {@code 2^(−days / half-life)}. */
+    double freshness(long daysAgo) {
+        return Math.pow(2, -(double) daysAgo / halfLifeDays);
+    }
+}
