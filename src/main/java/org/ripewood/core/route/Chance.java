@@ -1,6 +1,5 @@
 package org.ripewood.core.route;
 
-import java.nio.charset.StandardCharsets;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
@@ -9,7 +8,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  * <p>A step more or a wait less on the route leaves every other wait's number as it was, so that
  * two routes of one seed can be compared draw by draw. Source of the mixing function: SplitMix64 of
  * Steele, Lea and Flood 2014, "Fast splittable pseudorandom number generators", as in {@code
- * java.util.SplittableRandom}; of the names' hash: FNV-1a, 64 bits.
+ * java.util.SplittableRandom}; of the names' hash: FNV-1a, 64 bits, over characters.
  */
 final class Chance {
 
@@ -26,8 +25,8 @@ final class Chance {
     /** The stream of a name under a seed. */
     static long stream(long seed, String name) {
         long hash = FNV_BASIS;
-        for (byte octet : name.getBytes(StandardCharsets.UTF_8)) {
-            hash = (hash ^ (octet & 0xFF)) * FNV_PRIME;
+        for (int i = 0; i < name.length(); i++) {
+            hash = (hash ^ name.charAt(i)) * FNV_PRIME;
         }
         return mix(mix(seed + GOLDEN) ^ hash);
     }
