@@ -8,7 +8,6 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Reason;
 import org.ripewood.core.progress.Standing;
 import org.ripewood.core.progress.Subject;
-import org.ripewood.core.progress.Truth;
 import org.ripewood.core.progress.Verdict;
 import org.ripewood.course.Content;
 import org.ripewood.trees.Tree;
@@ -74,8 +73,7 @@ record TreeOnDay(
 
     /** Whether its window is not known to be shut. */
     static boolean inSeason(Standing standing) {
-        var season = seasonOf(standing);
-        return season == null || season.truth() != Truth.NO;
+        return !standing.outOfSeason();
     }
 
     /** Its season among the reasons; null for a verdict that did not come to ask for it. */

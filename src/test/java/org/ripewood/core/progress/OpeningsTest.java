@@ -291,6 +291,29 @@ class OpeningsTest {
     }
 
     @Test
+    void aSeasonNobodyCanTellIsNotKnownToBeClosed() {
+        var rule = rule();
+        rule.season = season("91-92");
+        assertThat(Bench.judge(tree(), rule).outOfSeason()).isTrue();
+        rule.season = season("01-03");
+        assertThat(Bench.judge(tree(), rule).outOfSeason()).isFalse();
+        rule.season = season("60-65");
+        assertThat(Bench.judge(tree(), rule).outOfSeason()).isFalse();
+    }
+
+    @Test
+    void aTreeThatNeverRecoversIsToldSoWhenItIsTooWeakAsWell() {
+        var rule = rule();
+        rule.stress = 5.6;
+        var tree = worked(4, 10, 90, 0).saw(Fact.VIGOUR_INDEX, 50);
+        tree.forecasts = (fact, required, from) -> Outlook.Expected.on(DAY.plusDays(7));
+        // strong enough in 7 days, rested in 80
+        assertOpensOn(opening(tree, rule), DAY.plusDays(80));
+        tree.recovery = new Recovery(SummerGrowth.POLE, 1);
+        assertThat(unsaid(opening(tree, rule))).contains("does not recover");
+    }
+
+    @Test
     void flowersAreLookedAtNotForecast() {
         var rule = rule();
         rule.season = season("60-65");
