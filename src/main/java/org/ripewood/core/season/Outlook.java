@@ -2,6 +2,7 @@ package org.ripewood.core.season;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.Collection;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -42,6 +43,21 @@ public sealed interface Outlook {
         /** A day that is sure. */
         public static Expected on(LocalDate day) {
             return new Expected(day, day, day);
+        }
+
+        private Expected orLater(Expected other) {
+            var thisLatest = latest;
+            var otherLatest = other.latest;
+            return new Expected(
+                    later(earliest, other.earliest),
+                    later(likely, other.likely),
+                    thisLatest == null || otherLatest == null
+                            ? null
+                            : later(thisLatest, otherLatest));
+        }
+
+        private static LocalDate later(LocalDate one, LocalDate other) {
+            return one.isAfter(other) ? one : other;
         }
 
         /**
@@ -85,4 +101,24 @@ public sealed interface Outlook {
      * @param probability above 0 and below 1
      */
     Optional<LocalDate> dayAt(double probability, LocalDate from);
+
+    /**
+     * When all of several things will have come about.
+     *
+     * <p>Tenth by tenth the latest of them: exact for things that come about together, and somewhat
+     * early for things that do not depend on each other. Edge cases: nothing to wait for, already;
+     * one that cannot be said leaves all unsaid, for the first such reason.
+     */
+    static Outlook allOf(Collection<Outlook> outlooks) {
+        Expected latest = null;
+        for (var outlook : outlooks) {
+            if (outlook instanceof Unsaid) {
+                return outlook;
+            }
+            if (outlook instanceof Expected expected) {
+                latest = latest == null ? expected : latest.orLater(expected);
+            }
+        }
+        return latest == null ? new Already() : latest;
+    }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class OutlookTest {
@@ -43,6 +44,21 @@ class OutlookTest {
         assertThat(open.dayAt(0.4, TODAY)).isPresent();
         assertThat(open.dayAt(0.6, TODAY)).isEmpty();
         assertThat(new Outlook.Unsaid("Nobody has measured it.").dayAt(0.5, TODAY)).isEmpty();
+    }
+
+    @Test
+    void ofSeveralTheLatestCountsTenthByTenth() {
+        var soon = Outlook.Expected.on(LocalDate.of(2027, 7, 1));
+        var never = new Outlook.Unsaid("It has stalled.");
+        assertThat(Outlook.allOf(List.of())).isEqualTo(new Outlook.Already());
+        assertThat(Outlook.allOf(List.of(new Outlook.Already(), soon))).isEqualTo(soon);
+        assertThat(Outlook.allOf(List.of(SKEWED, soon)))
+                .isEqualTo(
+                        new Outlook.Expected(
+                                LocalDate.of(2027, 7, 1), SKEWED.likely(), SKEWED.latest()));
+        assertThat(Outlook.allOf(List.of(SKEWED, never, soon))).isEqualTo(never);
+        var open = new Outlook.Expected(SKEWED.earliest(), SKEWED.likely(), null);
+        assertThat(((Outlook.Expected) Outlook.allOf(List.of(open, SKEWED))).latest()).isNull();
     }
 
     @Test
