@@ -32,6 +32,11 @@ public class Today {
         return asOf != null ? asOf : fixed.orElseGet(() -> LocalDate.now(clock));
     }
 
+    /** Whether a day gone by is being told again, as by an import. */
+    public boolean isRetold() {
+        return AS_OF.get() != null;
+    }
+
     public Instant now() {
         var asOf = AS_OF.get();
         // As fine as a database keeps it, so that what is told now is what is read later.

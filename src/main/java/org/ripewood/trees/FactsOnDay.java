@@ -2,9 +2,12 @@ package org.ripewood.trees;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.ripewood.core.progress.Evidence;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Facts;
+import org.ripewood.core.progress.WorkLedger;
+import org.ripewood.core.season.GrowthDays;
 
 /** Everything known of a tree on a day: what was seen, and what follows from the record. */
 final class FactsOnDay {
@@ -12,24 +15,42 @@ final class FactsOnDay {
     private static final List<Fact> WISHES =
             List.of(Fact.values()).stream().filter(fact -> fact.untilSaid() != null).toList();
 
-    private FactsOnDay() {}
+    private final TreeRecord record;
+    private final List<Evidence> observed;
+    private final Facts seen;
 
-    static Facts of(TreeRecord record) {
-        var evidence = new ArrayList<>(seen(record));
-        var seen = Facts.of(evidence);
-        evidence.addAll(VigourFacts.of(seen));
+    FactsOnDay(TreeRecord record) {
+        this.record = record;
+        this.observed = observed(record);
+        this.seen = Facts.of(observed);
+        observed.addAll(VigourFacts.of(seen));
+    }
+
+    /** The vigour index, which recovery and closing go by; NaN when it is not known. */
+    double vigour() {
+        return Facts.of(observed).number(Fact.VIGOUR_INDEX);
+    }
+
+    /**
+     * All facts.
+     *
+     * @param ledger of the tree's work
+     * @param growth of its kind at its site
+     */
+    Facts all(WorkLedger ledger, GrowthDays growth) {
+        var evidence = new ArrayList<>(observed);
         evidence.addAll(TrunkFacts.of(record, seen));
-        evidence.addAll(WoundFacts.of(record));
+        evidence.addAll(WoundFacts.of(record, growth));
         evidence.addAll(BranchFacts.of(record));
         evidence.addAll(WireFacts.of(record));
         evidence.addAll(ContainerFacts.of(record));
-        evidence.addAll(WorkFacts.of(record));
-        evidence.addAll(untilSaid(record, seen));
+        evidence.addAll(WorkFacts.of(record, ledger));
+        evidence.addAll(untilSaid());
         return Facts.of(evidence);
     }
 
     /** Readings of wounds, branches and heights speak of the tree only through what follows. */
-    private static List<Evidence> seen(TreeRecord record) {
+    private static List<Evidence> observed(TreeRecord record) {
         return record.observations().stream()
                 .filter(seen -> seen.fact().scope() == Fact.Scope.TREE)
                 .map(
@@ -41,11 +62,11 @@ final class FactsOnDay {
                                         seen.source(),
                                         record.nameOf(seen.byId()),
                                         seen.id()))
-                .toList();
+                .collect(Collectors.toCollection(ArrayList::new));
     }
 
     /** What counts while nobody has said otherwise, whenever that was. */
-    private static List<Evidence> untilSaid(TreeRecord record, Facts seen) {
+    private List<Evidence> untilSaid() {
         var evidence = new ArrayList<Evidence>();
         for (var wish : WISHES) {
             var value = wish.untilSaid();

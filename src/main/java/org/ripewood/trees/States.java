@@ -4,12 +4,14 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Facts;
+import org.ripewood.core.progress.Recovery;
 import org.ripewood.core.season.StageClock;
-import org.ripewood.core.season.TypicalYear;
 import org.ripewood.course.Content;
 import org.ripewood.course.CourseContent;
 
@@ -19,42 +21,100 @@ class States {
 
     private final Records records;
     private final CourseContent content;
+    private final Seasons seasons;
+    private final ClosedWounds closedWounds;
     private final Days days;
 
-    States(Records records, CourseContent content, Days days) {
+    States(
+            Records records,
+            CourseContent content,
+            Seasons seasons,
+            ClosedWounds closedWounds,
+            Days days) {
+        this.closedWounds = closedWounds;
+        this.seasons = seasons;
         this.records = records;
         this.content = content;
         this.days = days;
     }
 
     Map<Long, TreeState> on(Collection<Long> treeIds, LocalDate on) {
-        days.requireAskable("on", on);
-        var inForce = content.inForce();
         var states = new HashMap<Long, TreeState>();
-        for (var record : records.on(Set.copyOf(treeIds), on)) {
-            states.put(record.tree().id(), state(record, inForce));
+        for (var judged : judge(treeIds, on)) {
+            states.put(judged.record().tree().id(), judged.state());
         }
         return states;
     }
 
-    private static TreeState state(TreeRecord record, Content content) {
-        var facts = FactsOnDay.of(record);
-        return new TreeState(
-                record.tree(),
-                record.site(),
-                record.on(),
-                facts,
-                record.ledger(),
-                stages(record, content, facts));
+    /** How the wounds of a tree are going to close, in the order they are handed in. */
+    List<Closing> closings(long treeId, List<Wound> wounds, LocalDate on) {
+        var forecasts = one(treeId, on).forecasts();
+        return wounds.stream()
+                .map(wound -> new Closing(wound, on, forecasts.closing(wound)))
+                .toList();
     }
 
-    /** The typical year of the species at the site, put right by what somebody saw last. */
-    private static StageClock stages(TreeRecord record, Content content, Facts facts) {
-        var traits = content.species(record.tree().species()).traits();
-        var typical = TypicalYear.of(traits.habit(), record.site().latitude());
+    /** The trunk of a tree. */
+    Trunk trunk(long treeId, LocalDate on) {
+        var judged = one(treeId, on);
+        var facts = judged.state().facts();
+        return new Trunk(
+                on,
+                TrunkFacts.profile(judged.record(), facts),
+                known(facts.number(Fact.HEIGHT_MM)),
+                known(facts.number(Fact.TRUNK_TARGET_MM)),
+                judged.forecasts().trunk());
+    }
+
+    private static @Nullable Double known(double number) {
+        return Double.isNaN(number) ? null : number;
+    }
+
+    private record Judged(TreeRecord record, TreeState state, TreeForecasts forecasts) {}
+
+    private Judged one(long treeId, LocalDate on) {
+        return judge(List.of(treeId), on).get(0);
+    }
+
+    private List<Judged> judge(Collection<Long> treeIds, LocalDate on) {
+        days.requireAskable("on", on);
+        var inForce = content.inForce();
+        return records.on(Set.copyOf(treeIds), on).stream()
+                .map(record -> judge(record, inForce))
+                .toList();
+    }
+
+    private Judged judge(TreeRecord record, Content content) {
+        var species = content.species(record.tree().species());
+        var season = seasons.of(record.site(), species);
+        var onDay = new FactsOnDay(record);
+        var growth = season.growth();
+        var ledger = record.ledger(Recovery.of(growth, onDay.vigour(), species.traits()));
+        var facts = onDay.all(ledger, growth);
+        var forecasts =
+                new TreeForecasts(
+                        record,
+                        fact -> content.text(fact).title(),
+                        closedWounds.of(species),
+                        facts,
+                        growth);
+        var state =
+                new TreeState(
+                        record.tree(),
+                        record.site(),
+                        record.on(),
+                        facts,
+                        ledger,
+                        stages(season, facts),
+                        forecasts);
+        return new Judged(record, state, forecasts);
+    }
+
+    /** The year of the species at the site, put right by what somebody saw last. */
+    private static StageClock stages(TreeSeason season, Facts facts) {
         var seen = facts.find(Fact.GROWTH_STAGE);
         return seen == null
-                ? typical
-                : typical.from((int) facts.number(Fact.GROWTH_STAGE), seen.observedOn());
+                ? season.usual()
+                : season.from((int) facts.number(Fact.GROWTH_STAGE), seen.observedOn());
     }
 }

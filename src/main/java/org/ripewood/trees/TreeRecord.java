@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.ripewood.core.progress.Fact;
+import org.ripewood.core.progress.Recovery;
 import org.ripewood.core.progress.WorkLedger;
 
 /**
@@ -46,7 +47,8 @@ record TreeRecord(
         return names.getOrDefault(personId, "someone no longer here");
     }
 
-    WorkLedger ledger() {
-        return new WorkLedger(works.stream().map(WorkDone::work).toList(), site.latitude());
+    WorkLedger ledger(Recovery recovery) {
+        return new WorkLedger(
+                works.stream().map(WorkDone::work).toList(), site.latitude(), recovery);
     }
 }

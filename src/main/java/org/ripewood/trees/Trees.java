@@ -14,6 +14,7 @@ import org.ripewood.core.progress.Work;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
+import org.ripewood.platform.Refused;
 
 /** Trees and their record; nothing in it is overwritten. */
 @ApplicationScoped
@@ -114,10 +115,32 @@ public class Trees {
         return wounds.add(actor, treeId, wound);
     }
 
-    /** Wounds with their readings, oldest first. */
+    /** Wounds with their readings, widest open first, deadwood by design last. */
     @Transactional
     public List<Wound> wounds(Actor actor, long treeId) {
         return wounds.of(actor, treeId);
+    }
+
+    /** How the wounds of a tree are going to close, widest open first. */
+    @Transactional
+    public List<Closing> closings(Actor actor, long treeId, LocalDate on) {
+        return states.closings(treeId, wounds.of(actor, treeId), on);
+    }
+
+    /** How one wound is going to close; 404 when the tree has no such wound. */
+    @Transactional
+    public Closing closing(Actor actor, long treeId, long woundId, LocalDate on) {
+        return closings(actor, treeId, on).stream()
+                .filter(closing -> closing.wound().id() == woundId)
+                .findFirst()
+                .orElseThrow(() -> Refused.notFound("wound", woundId));
+    }
+
+    /** The trunk of a tree, and how it thickens. */
+    @Transactional
+    public Trunk trunk(Actor actor, long treeId, LocalDate on) {
+        reach.require(actor, treeId);
+        return states.trunk(treeId, on);
     }
 
     /** Enters a branch. */

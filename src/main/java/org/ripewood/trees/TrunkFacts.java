@@ -58,6 +58,18 @@ final class TrunkFacts {
                         from));
     }
 
+    /** The diameters that count, at their heights; may be empty. */
+    static TaperProfile profile(TreeRecord record, Facts seen) {
+        return profile(marks(record, seen));
+    }
+
+    private static TaperProfile profile(Collection<Observation> marks) {
+        return new TaperProfile(
+                marks.stream()
+                        .map(mark -> new TaperProfile.Reading(heightMm(mark), amount(mark.value())))
+                        .toList());
+    }
+
     /** The latest reading at each height, to the millimetre, of what is still on the tree. */
     private static Collection<Observation> marks(TreeRecord record, Facts seen) {
         var height = seen.find(Fact.HEIGHT_MM);
@@ -83,14 +95,7 @@ final class TrunkFacts {
         if (marks.size() < 2) {
             return List.of();
         }
-        var profile =
-                new TaperProfile(
-                        marks.stream()
-                                .map(
-                                        mark ->
-                                                new TaperProfile.Reading(
-                                                        heightMm(mark), amount(mark.value())))
-                                .toList());
+        var profile = profile(marks);
         var asOf = Derived.oldest(marks.stream().map(Observation::observedOn));
         var source = Derived.sourceOf(marks.stream().map(Observation::source).toList());
         var bulges = profile.bulges();

@@ -14,8 +14,7 @@ final class WorkFacts {
 
     private WorkFacts() {}
 
-    static List<Evidence> of(TreeRecord record) {
-        var ledger = record.ledger();
+    static List<Evidence> of(TreeRecord record, WorkLedger ledger) {
         var on = record.on();
         var evidence = new ArrayList<Evidence>();
         evidence.add(told(record, Fact.RECOVERY_LOAD, ledger.loadLeft(on)));

@@ -8,12 +8,14 @@ import org.ripewood.core.growth.Closure;
 import org.ripewood.core.progress.Evidence;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Source;
+import org.ripewood.core.season.GrowthDays;
 
 /** How the wounds of a tree close; deadwood by design is no wound that has to. */
 final class WoundFacts {
 
-    private static final int FRESH_DAYS = 7;
+    static final int FRESH_DAYS = 7;
 
+    private final GrowthDays growth;
     private final List<Wound> wounds;
     private final List<Closure> closures;
     private final LocalDate on;
@@ -21,7 +23,8 @@ final class WoundFacts {
     private final Source source;
     private final String from;
 
-    private WoundFacts(TreeRecord record) {
+    private WoundFacts(TreeRecord record, GrowthDays growth) {
+        this.growth = growth;
         this.wounds = record.wounds().stream().filter(wound -> !wound.deadwoodByDesign()).toList();
         this.closures = wounds.stream().map(Wound::closure).toList();
         this.on = record.on();
@@ -34,8 +37,8 @@ final class WoundFacts {
         this.from = wounds.isEmpty() ? "no wounds in the record" : "openings of wounds";
     }
 
-    static List<Evidence> of(TreeRecord record) {
-        return new WoundFacts(record).all();
+    static List<Evidence> of(TreeRecord record, GrowthDays growth) {
+        return new WoundFacts(record, growth).all();
     }
 
     private List<Evidence> all() {
@@ -52,7 +55,7 @@ final class WoundFacts {
                         closures.stream().mapToDouble(Closure::percent).min().orElse(100)),
                 Derived.flag(
                         Fact.WOUND_STALLED,
-                        closures.stream().anyMatch(Closure::stalled),
+                        closures.stream().anyMatch(closure -> closure.stalled(growth)),
                         asOf,
                         source,
                         from),

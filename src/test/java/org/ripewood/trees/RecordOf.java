@@ -11,9 +11,11 @@ import java.util.Random;
 import org.ripewood.core.progress.Evidence;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Facts;
+import org.ripewood.core.progress.Recovery;
 import org.ripewood.core.progress.Source;
 import org.ripewood.core.progress.Value;
 import org.ripewood.core.progress.Work;
+import org.ripewood.core.season.GrowthDays;
 
 /** Builds the record of one tree, entry by entry. */
 final class RecordOf {
@@ -133,7 +135,8 @@ final class RecordOf {
     }
 
     Facts facts() {
-        return FactsOnDay.of(record());
+        var record = record();
+        return new FactsOnDay(record).all(record.ledger(Recovery.PLAIN), GrowthDays.plain());
     }
 
     Evidence evidence(Fact fact) {
