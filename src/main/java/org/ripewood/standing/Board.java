@@ -38,6 +38,12 @@ public record Board(
         HELD
     }
 
+    /**
+     * A tree of the course.
+     *
+     * @param sentence what it is about
+     * @param opening when the technique could be done; null when it can be now, or is under way
+     */
     public record Row(
             long treeId,
             String label,
@@ -49,7 +55,8 @@ public record Board(
             @Nullable String techniqueTitle,
             @Nullable Long stepId,
             Map<Verdict, Integer> verdicts,
-            String sentence) {}
+            String sentence,
+            @Nullable String opening) {}
 
     public record HoldCount(String title, int trees) {}
 }

@@ -118,7 +118,8 @@ class BoardMaker {
                 technique == null ? code : technique.title(),
                 step == null ? null : step.id(),
                 verdicts(gathered.standings()),
-                headlines.sentence(lead));
+                headlines.sentence(lead),
+                Headlines.opening(lead));
     }
 
     private static Map<Verdict, Integer> verdicts(List<Standing> standings) {

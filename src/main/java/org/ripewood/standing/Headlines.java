@@ -82,6 +82,16 @@ final class Headlines {
         return "“%s”: %s".formatted(told.title(), firstAgainst(told));
     }
 
+    /** When the technique could be done; null when it can be now, or a step for it is under way. */
+    static @Nullable String opening(Lead lead) {
+        var standing = lead.standing();
+        if (lead.step() != null || standing == null || standing.verdict() == Verdict.READY) {
+            return null;
+        }
+        var opening = lead.tree().opening(standing);
+        return opening == null ? null : opening.sentence();
+    }
+
     /** {@code " 5 other techniques wait for it."}, or nothing. */
     String waitingFor(String technique) {
         var waiting = usefulness.waitingFor(technique);

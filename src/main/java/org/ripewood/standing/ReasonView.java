@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param how what to measure and how, when it is not known
  * @param factCode the fact to record, when it is not known or not met
  * @param howFar 0 to 1
+ * @param outlook when it will have gone by itself, or why that cannot be said; null when it is met
  */
 public record ReasonView(
         String key,
@@ -37,7 +38,28 @@ public record ReasonView(
         String why,
         @Nullable String how,
         @Nullable String factCode,
-        double howFar) {
+        double howFar,
+        @Nullable String outlook) {
+
+    /** The same, with its outlook. */
+    ReasonView withOutlook(String sentence) {
+        return new ReasonView(
+                key,
+                truth,
+                look,
+                waivable,
+                title,
+                required,
+                observed,
+                evidenceDay,
+                source,
+                by,
+                why,
+                how,
+                factCode,
+                howFar,
+                sentence);
+    }
 
     public boolean met() {
         return "YES".equals(truth);

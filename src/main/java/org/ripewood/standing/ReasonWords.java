@@ -91,6 +91,7 @@ final class ReasonWords {
                 why,
                 how,
                 factCode,
-                Math.max(0, Math.min(1, reason.howFar())));
+                Math.max(0, Math.min(1, reason.howFar())),
+                null);
     }
 }

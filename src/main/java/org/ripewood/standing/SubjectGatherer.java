@@ -90,7 +90,7 @@ class SubjectGatherer {
                                     inForce,
                                     state,
                                     subject,
-                                    inForce.rulebook().standings(subject, on),
+                                    inForce.rulebook().openings(subject, on),
                                     open.getOrDefault(tree.id(), Map.of()));
                         })
                 .toList();
@@ -103,7 +103,13 @@ class SubjectGatherer {
             @Nullable Set<String> skills) {
         var traits = content.species(state.tree().species()).traits();
         return new Subject(
-                traits, state.facts(), state.ledger(), signedOff, skills, state.stages());
+                traits,
+                state.facts(),
+                state.ledger(),
+                signedOff,
+                skills,
+                state.stages(),
+                state.forecasts());
     }
 
     /** Only students have skills to show; everybody else is trusted with the work. */

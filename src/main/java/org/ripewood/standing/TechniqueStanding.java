@@ -9,6 +9,7 @@ import org.ripewood.core.progress.Verdict;
  * How a technique stands for a tree, as people read it.
  *
  * @param opensOn first day of the next season window, when that is all it waits for
+ * @param opening when it could be done; null when it is done or not needed
  * @param stepId the open step for it; null when none is assigned
  */
 public record TechniqueStanding(
@@ -18,6 +19,7 @@ public record TechniqueStanding(
         Verdict verdict,
         double howFar,
         @Nullable LocalDate opensOn,
+        @Nullable OpeningView opening,
         List<ReasonView> reasons,
         @Nullable Long stepId) {
 

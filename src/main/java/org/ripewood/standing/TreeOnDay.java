@@ -4,7 +4,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.core.progress.Openings;
 import org.ripewood.core.progress.Reason;
 import org.ripewood.core.progress.Standing;
 import org.ripewood.core.progress.Subject;
@@ -16,15 +18,20 @@ import org.ripewood.trees.TreeState;
 /**
  * A tree on a day with how everything stands for it, judged once by one content.
  *
- * @param standings of all techniques, in telling order
+ * @param openings of all techniques, with how they stand
  * @param open open steps by technique
  */
 record TreeOnDay(
         Content content,
         TreeState state,
         Subject subject,
-        List<Standing> standings,
+        Openings openings,
         Map<String, StepEntity> open) {
+
+    /** How every technique stands, in telling order. */
+    List<Standing> standings() {
+        return openings.standings();
+    }
 
     Tree tree() {
         return state.tree();
@@ -36,7 +43,7 @@ record TreeOnDay(
 
     /** How a technique stands; empty when the content does not have it, or no longer. */
     Optional<Standing> find(String technique) {
-        return standings.stream()
+        return standings().stream()
                 .filter(standing -> standing.technique().equals(technique))
                 .findFirst();
     }
@@ -49,12 +56,13 @@ record TreeOnDay(
     }
 
     List<Standing> with(Verdict verdict) {
-        return standings.stream().filter(standing -> standing.verdict() == verdict).toList();
+        return standings().stream().filter(standing -> standing.verdict() == verdict).toList();
     }
 
     TechniqueStanding tell(Standing standing) {
         var technique = content.technique(standing.technique());
         var step = open.get(standing.technique());
+        var opening = opening(standing);
         return new TechniqueStanding(
                 standing.technique(),
                 technique.title(),
@@ -62,8 +70,39 @@ record TreeOnDay(
                 standing.verdict(),
                 standing.howFar(),
                 opensOn(standing),
-                new ReasonTeller(content, subject.traits()).tell(standing),
+                opening,
+                reasons(standing, opening),
                 step == null ? null : step.id());
+    }
+
+    /** When it could be done, in words; null when it is done or not needed. */
+    @Nullable OpeningView opening(Standing standing) {
+        return openings.of(standing.technique())
+                .map(opening -> new OpeningTeller(content, teller()).tell(opening))
+                .orElse(null);
+    }
+
+    private List<ReasonView> reasons(Standing standing, @Nullable OpeningView opening) {
+        var told = teller().tell(standing);
+        if (opening == null) {
+            return told;
+        }
+        var outlooks =
+                opening.waits().stream()
+                        .collect(
+                                Collectors.toMap(
+                                        OpeningView.Wait::key, OpeningView.Wait::sentence));
+        return told.stream()
+                .map(
+                        reason -> {
+                            var outlook = outlooks.get(reason.key());
+                            return outlook == null ? reason : reason.withOutlook(outlook);
+                        })
+                .toList();
+    }
+
+    private ReasonTeller teller() {
+        return new ReasonTeller(content, subject.traits());
     }
 
     private static @Nullable LocalDate opensOn(Standing standing) {

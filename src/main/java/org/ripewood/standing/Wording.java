@@ -17,10 +17,17 @@ final class Wording {
     private static final DateTimeFormatter DAY =
             DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
 
+    private static final DateTimeFormatter MONTH =
+            DateTimeFormatter.ofPattern("MMMM uuuu", Locale.ENGLISH);
+
     private Wording() {}
 
     static String day(LocalDate day) {
         return DAY.format(day);
+    }
+
+    static String month(LocalDate day) {
+        return MONTH.format(day);
     }
 
     /** Two decimals at most, none that say nothing. */

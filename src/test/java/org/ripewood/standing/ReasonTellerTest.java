@@ -128,6 +128,7 @@ class ReasonTellerTest {
                 standing.verdict(),
                 standing.howFar(),
                 null,
+                null,
                 reasons,
                 null);
     }

@@ -1,0 +1,29 @@
+package org.ripewood.standing;
+
+import java.time.temporal.ChronoUnit;
+import org.ripewood.core.season.Outlook;
+
+/** An outlook as a part of a sentence. */
+public final class OutlookWords {
+
+    /** Within this span a month would say less than the day does. */
+    private static final int SURE_DAYS = 21;
+
+    private OutlookWords() {}
+
+    /** {@code "from about June 2028, between May 2027 and July 2030"}. */
+    public static String when(Outlook.Expected expected) {
+        var earliest = expected.earliest();
+        var likely = expected.likely();
+        var latest = expected.latest();
+        if (latest == null) {
+            return "from about %s; not before %s, and how late cannot be said"
+                    .formatted(Wording.month(likely), Wording.month(earliest));
+        }
+        if (ChronoUnit.DAYS.between(earliest, latest) <= SURE_DAYS) {
+            return "from " + Wording.day(likely);
+        }
+        return "from about %s, between %s and %s"
+                .formatted(Wording.month(likely), Wording.month(earliest), Wording.month(latest));
+    }
+}
