@@ -12,6 +12,7 @@ import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.standing.Standings;
 import org.ripewood.standing.StepState;
+import org.ripewood.trees.Closing;
 import org.ripewood.trees.Site;
 import org.ripewood.trees.Trees;
 
@@ -43,6 +44,10 @@ class TreeDesk {
         var inForce = content.inForce();
         var standing = standings.of(actor, treeId, on);
         var steps = steps(actor, treeId);
+        var closings = trees.closings(actor, treeId, on);
+        var wounds = closings.stream().map(Closing::wound).toList();
+        var branches = trees.branches(actor, treeId);
+        var trunk = trees.trunk(actor, treeId, on);
         return new TreeSheet(
                 tree,
                 inForce.species(tree.species()),
@@ -56,8 +61,10 @@ class TreeDesk {
                 VerdictGroup.of(standing),
                 FactLines.known(inForce, trees.stateOn(actor, treeId, on).facts()),
                 FactLines.recordable(inForce),
-                trees.wounds(actor, treeId),
-                trees.branches(actor, treeId),
+                closings,
+                trunk,
+                PictureShown.of(sheet -> TreeDrawings.trunk(tree, trunk, wounds, branches, sheet)),
+                branches,
                 trees.containers(actor, treeId),
                 works(actor, treeId),
                 typed);

@@ -8,8 +8,10 @@ import org.ripewood.standing.TechniqueStanding;
 import org.ripewood.standing.TreeStanding;
 import org.ripewood.trees.Branch;
 import org.ripewood.trees.BranchRole;
+import org.ripewood.trees.Closing;
 import org.ripewood.trees.ContainerStay;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trunk;
 import org.ripewood.trees.Wound;
 
 /**
@@ -30,7 +32,9 @@ record TreeSheet(
         List<VerdictGroup> groups,
         List<FactLines.Block<FactLines.Known>> facts,
         List<FactLines.Block<FactLines.Recordable>> recordable,
-        List<Wound> wounds,
+        List<Closing> closings,
+        Trunk trunk,
+        PictureShown drawing,
         List<Branch> branches,
         List<ContainerStay> containers,
         List<WorkLine> works,
@@ -45,6 +49,10 @@ record TreeSheet(
     static String title(java.util.Map<String, Technique> techniques, String code) {
         var technique = techniques.get(code);
         return technique == null ? code : technique.title();
+    }
+
+    public List<Wound> wounds() {
+        return closings.stream().map(Closing::wound).toList();
     }
 
     public Typed form(String name, String dayField) {

@@ -1,0 +1,99 @@
+package org.ripewood.web;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.ripewood.core.growth.Closure;
+import org.ripewood.core.season.Outlook;
+import org.ripewood.pictures.BranchPlace;
+import org.ripewood.pictures.ClosureDrawing;
+import org.ripewood.pictures.ClosurePicture;
+import org.ripewood.pictures.Picture;
+import org.ripewood.pictures.Sheet;
+import org.ripewood.pictures.TrunkDrawing;
+import org.ripewood.pictures.TrunkPicture;
+import org.ripewood.pictures.WoundPlace;
+import org.ripewood.trees.Branch;
+import org.ripewood.trees.BranchRole;
+import org.ripewood.trees.Closing;
+import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trunk;
+import org.ripewood.trees.Wound;
+
+/** What of a tree's record is drawn. */
+final class TreeDrawings {
+
+    private static final int MONTHS_BEYOND = 12;
+    private static final int MOST_MONTHS = 240;
+
+    private TreeDrawings() {}
+
+    static Picture closing(Closing closing, Sheet sheet) {
+        return ClosurePicture.of(
+                new ClosureDrawing(
+                        closing.wound().place(),
+                        closing.wound().closure().looks(),
+                        Closure.ERROR_MM,
+                        band(closing),
+                        Closure.OPEN_FROM_MM,
+                        closing.narrow(),
+                        closing.on()),
+                sheet);
+    }
+
+    /** From the last look on, by months, until a year after it has likely closed. */
+    private static List<ClosureDrawing.Opening> band(Closing closing) {
+        var from = closing.wound().closure().latest().on();
+        var until = closing.on().plusMonths(2L * MONTHS_BEYOND);
+        if (closing.closed() instanceof Outlook.Expected expected) {
+            until = expected.likely().plusMonths(MONTHS_BEYOND);
+        }
+        var days = new ArrayList<LocalDate>();
+        for (int month = 0; month <= MOST_MONTHS; month++) {
+            var day = from.plusMonths(month);
+            if (day.isAfter(until)) {
+                break;
+            }
+            days.add(day);
+        }
+        return closing.forecast().band(days).stream()
+                .map(
+                        band ->
+                                new ClosureDrawing.Opening(
+                                        band.on(), band.lowMm(), band.middleMm(), band.highMm()))
+                .toList();
+    }
+
+    static Picture trunk(
+            Tree tree, Trunk trunk, List<Wound> wounds, List<Branch> branches, Sheet sheet) {
+        return TrunkPicture.of(
+                new TrunkDrawing(
+                        tree.label(),
+                        trunk.profile(),
+                        trunk.heightMm(),
+                        wounds.stream().map(TreeDrawings::place).toList(),
+                        branches.stream().map(TreeDrawings::place).toList()),
+                sheet);
+    }
+
+    private static WoundPlace place(Wound wound) {
+        return new WoundPlace(
+                wound.place(),
+                wound.heightMm(),
+                wound.bearingDegrees(),
+                wound.firstWidthMm(),
+                wound.firstLengthMm(),
+                wound.openMm(),
+                wound.deadwoodByDesign());
+    }
+
+    private static BranchPlace place(Branch branch) {
+        return new BranchPlace(
+                branch.name(),
+                Shown.small(branch.role()),
+                branch.role() == BranchRole.SACRIFICE,
+                branch.heightMm(),
+                branch.bearingDegrees(),
+                branch.diameterMm());
+    }
+}
