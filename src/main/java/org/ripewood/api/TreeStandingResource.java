@@ -24,6 +24,7 @@ import org.ripewood.platform.Inputs;
 import org.ripewood.platform.Paged;
 import org.ripewood.platform.Today;
 import org.ripewood.standing.NewAssignment;
+import org.ripewood.standing.RouteView;
 import org.ripewood.standing.Standings;
 import org.ripewood.standing.Step;
 import org.ripewood.standing.TechniqueStanding;
@@ -72,6 +73,22 @@ class TreeStandingResource {
             @PathParam("id") long id, @QueryParam("on") @Nullable String on) {
         return ChecklistAnswer.of(
                 standings.checklist(user.actor(), id, Asked.day("on", on, today.date())));
+    }
+
+    @GET
+    @Path("trees/{id}/route")
+    @Operation(
+            summary = "When each step to a goal stage is likely to be done, and what decides it",
+            description =
+                    "The years ahead are gone through many times, with everything that can be"
+                            + " forecast drawn anew each time; days are those by which a step is"
+                            + " done in 10, 50 and 90 % of them. goal is a stage's code; without it"
+                            + " the stage after the tree's own is taken.")
+    public RouteView route(
+            @PathParam("id") long id,
+            @QueryParam("goal") @Nullable String goal,
+            @QueryParam("on") @Nullable String on) {
+        return standings.route(user.actor(), id, goal, Asked.day("on", on, today.date()));
     }
 
     @GET

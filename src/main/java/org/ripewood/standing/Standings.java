@@ -21,6 +21,7 @@ public class Standings {
     private final Reports reports;
     private final SignOffs signOffs;
     private final ChecklistMaker checklists;
+    private final RouteMaker routes;
     private final BoardMaker boards;
     private final SessionPlanner plans;
     private final SignOffsWaiting waiting;
@@ -36,6 +37,7 @@ public class Standings {
             Reports reports,
             SignOffs signOffs,
             ChecklistMaker checklists,
+            RouteMaker routes,
             BoardMaker boards,
             SessionPlanner plans,
             SignOffsWaiting waiting,
@@ -49,6 +51,7 @@ public class Standings {
         this.reports = reports;
         this.signOffs = signOffs;
         this.checklists = checklists;
+        this.routes = routes;
         this.boards = boards;
         this.plans = plans;
         this.waiting = waiting;
@@ -143,6 +146,17 @@ public class Standings {
     /** A student's checklist for a tree. */
     public Checklist checklist(Actor actor, long treeId, LocalDate on) {
         return checklists.make(actor, treeId, on);
+    }
+
+    /**
+     * The years from a day on to a goal stage. No transaction is held while they are gone through.
+     *
+     * @param goal code of the stage, 400 when there is none such; null for the one after the tree's
+     *     own
+     */
+    @Transactional(Transactional.TxType.NOT_SUPPORTED)
+    public RouteView route(Actor actor, long treeId, @Nullable String goal, LocalDate on) {
+        return routes.make(actor, treeId, goal, on);
     }
 
     /** A course's board; instructors of the course and registrars only. */

@@ -20,6 +20,9 @@ final class Wording {
     private static final DateTimeFormatter MONTH =
             DateTimeFormatter.ofPattern("MMMM uuuu", Locale.ENGLISH);
 
+    private static final double MEAN_YEAR_DAYS = 365.25;
+    private static final double MEAN_MONTH_DAYS = MEAN_YEAR_DAYS / 12;
+
     private Wording() {}
 
     static String day(LocalDate day) {
@@ -42,6 +45,21 @@ final class Wording {
 
     static String days(long days) {
         return counted(days, "day");
+    }
+
+    /** So exactly as a length of time years ahead can be told: {@code "about 14 months"}. */
+    static String span(long days) {
+        if (days < 60) {
+            return "about " + days(days);
+        }
+        long months = Math.round(days / MEAN_MONTH_DAYS);
+        return months < 24
+                ? "about " + counted(months, "month")
+                : "about %s years".formatted(tenths(days / MEAN_YEAR_DAYS));
+    }
+
+    private static String tenths(double amount) {
+        return number(Math.round(amount * 10) / 10.0);
     }
 
     /** {@code "1 step"}, {@code "3 steps"}. */

@@ -30,6 +30,7 @@ final class RoleTable {
             GET  /api/v1/trees/{id}/standing                  | 401 | 200 404 | 200 404 | 200
             GET  /api/v1/trees/{id}/proposals                 | 401 | 403 403 | 200 404 | 200
             GET  /api/v1/trees/{id}/checklist                 | 401 | 200 404 | 200 404 | 200
+            GET  /api/v1/trees/{id}/route                     | 401 | 200 404 | 200 404 | 200
             GET  /api/v1/trees/{id}/steps                     | 401 | 200 404 | 200 404 | 200
             POST /api/v1/trees/{id}/steps                     | 401 | 403 403 | 201 404 | 403
             POST /api/v1/trees/{id}/found-done                | 401 | 403 403 | 201 404 | 403
