@@ -20,7 +20,7 @@ public enum Fact {
     // Strength
     VIGOUR_INDEX(Kind.NUMBER, "", 0, 100, Scope.TREE, true),
     SHOOT_EXTENSION_RATIO(Kind.NUMBER, "", 0, 5, Scope.TREE, false),
-    SHOOT_EXTENSION_MM(Kind.NUMBER, "mm", 0, 3000, Scope.TREE, false),
+    SHOOT_EXTENSION_MM(Kind.NUMBER, "mm", 0, 10000, Scope.TREE, false),
     LEAF_COLOUR_GRADE(Kind.NUMBER, "", 0, 4, Scope.TREE, false),
     FOLIAGE_LOSS_PERCENT(Kind.NUMBER, "%", 0, 100, Scope.TREE, false),
     DIEBACK_PERCENT(Kind.NUMBER, "%", 0, 100, Scope.TREE, false),
