@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.LockModeType;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Fact;
@@ -41,15 +42,29 @@ class ObservationBook {
         days.requireHappened("observedOn", seen.observedOn());
         asked.requirePlace(fact, treeId, seen);
         var corrected = corrected(actor, treeId, fact, seen.supersedes());
+        var row = enter(actor, treeId, fact, value, seen);
+        if (corrected != null) {
+            corrected.supersededBy = row.id;
+        }
+        return row.toObservation();
+    }
+
+    /** Everything of a series that was read and found good, in its order. */
+    List<Observation> enter(Actor actor, long treeId, List<SeriesEntry> series) {
+        return series.stream()
+                .map(read -> enter(actor, treeId, read.fact(), read.value(), read.seen()))
+                .map(ObservationEntity::toObservation)
+                .toList();
+    }
+
+    private ObservationEntity enter(
+            Actor actor, long treeId, Fact fact, Value value, NewObservation seen) {
         var row = row(actor, treeId, fact, value, seen.observedOn(), seen.note());
         row.woundId = seen.woundId();
         row.branchId = seen.branchId();
         row.heightMm = seen.heightMm();
         rows.persist(row);
-        if (corrected != null) {
-            corrected.supersededBy = row.id;
-        }
-        return row.toObservation();
+        return row;
     }
 
     Paged<Observation> list(Actor actor, long treeId, PageRequest page) {

@@ -23,6 +23,7 @@ public class Trees {
     private final Sites sites;
     private final TreeBook trees;
     private final ObservationBook observations;
+    private final SeriesBook series;
     private final WoundBook wounds;
     private final BranchBook branches;
     private final ContainerBook containers;
@@ -34,6 +35,7 @@ public class Trees {
             Sites sites,
             TreeBook trees,
             ObservationBook observations,
+            SeriesBook series,
             WoundBook wounds,
             BranchBook branches,
             ContainerBook containers,
@@ -43,6 +45,7 @@ public class Trees {
         this.sites = sites;
         this.trees = trees;
         this.observations = observations;
+        this.series = series;
         this.wounds = wounds;
         this.branches = branches;
         this.containers = containers;
@@ -101,6 +104,21 @@ public class Trees {
     @Transactional
     public Observation observe(Actor actor, long treeId, NewObservation observation) {
         return observations.observe(actor, treeId, observation);
+    }
+
+    /**
+     * Records what was measured in one go: every value as {@link #observe} would, or none. Values
+     * that look odd are asked about first; those confirmed by the question's key are kept.
+     */
+    @Transactional
+    public SeriesOutcome recordSeries(Actor actor, long treeId, NewSeries measured) {
+        return series.record(actor, treeId, measured);
+    }
+
+    /** What was measured last, as a help to whoever measures again. */
+    @Transactional
+    public LastReadings lastReadings(Actor actor, long treeId) {
+        return series.last(actor, treeId);
     }
 
     /** Observations, latest first, corrected ones included and marked. */

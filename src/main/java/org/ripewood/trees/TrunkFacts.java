@@ -1,13 +1,10 @@
 package org.ripewood.trees;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
-import java.util.TreeMap;
-import java.util.function.BinaryOperator;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.core.growth.Earlier;
 import org.ripewood.core.growth.Proportion;
 import org.ripewood.core.growth.TaperProfile;
 import org.ripewood.core.progress.Evidence;
@@ -63,35 +60,25 @@ final class TrunkFacts {
         return profile(marks(record, seen));
     }
 
-    private static TaperProfile profile(Collection<Observation> marks) {
+    private static TaperProfile profile(List<Observation> marks) {
         return new TaperProfile(
                 marks.stream()
-                        .map(mark -> new TaperProfile.Reading(heightMm(mark), amount(mark.value())))
+                        .map(
+                                mark ->
+                                        new TaperProfile.Reading(
+                                                LastReadings.heightMm(mark), amount(mark.value())))
                         .toList());
     }
 
-    /** The latest reading at each height, to the millimetre, of what is still on the tree. */
-    private static Collection<Observation> marks(TreeRecord record, Facts seen) {
+    private static List<Observation> marks(TreeRecord record, Facts seen) {
         var height = seen.find(Fact.HEIGHT_MM);
-        return record.seen(Fact.TRUNK_DIAMETER_MM)
-                .filter(mark -> height == null || stillThere(mark, height))
-                .collect(
-                        Collectors.toMap(
-                                mark -> Math.round(heightMm(mark)),
-                                mark -> mark,
-                                BinaryOperator.maxBy(Readings.BY_WEIGHT),
-                                TreeMap::new))
-                .values();
-    }
-
-    /** A mark above the height measured at the time or later was cut off with the trunk. */
-    private static boolean stillThere(Observation mark, Evidence height) {
-        return mark.observedOn().isAfter(height.observedOn())
-                || heightMm(mark) <= amount(height.value());
+        return LastReadings.marks(
+                record.observations(),
+                height == null ? null : new Earlier(height.observedOn(), amount(height.value())));
     }
 
     /** Fewer than two marks tell nothing. */
-    private static List<Evidence> taper(Collection<Observation> marks) {
+    private static List<Evidence> taper(List<Observation> marks) {
         if (marks.size() < 2) {
             return List.of();
         }
@@ -112,14 +99,6 @@ final class TrunkFacts {
                             FROM_PROFILE));
         }
         return evidence;
-    }
-
-    private static double heightMm(Observation mark) {
-        var height = mark.heightMm();
-        if (height == null) {
-            throw new IllegalStateException("entry %d has no height".formatted(mark.id()));
-        }
-        return height;
     }
 
     private static double amount(Value value) {
