@@ -62,6 +62,7 @@ class PagesTest {
                         at,
                         at + "/checklist",
                         at + "/checklist/print",
+                        at + "/measure",
                         at + "/observations",
                         at + "/observations?fact=wound_open_mm",
                         at + "/observations?fact=front_mark",

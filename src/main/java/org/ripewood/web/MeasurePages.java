@@ -1,0 +1,115 @@
+package org.ripewood.web;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import io.quarkus.security.Authenticated;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.util.ArrayList;
+import java.util.List;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.Inputs;
+import org.ripewood.platform.Problem;
+import org.ripewood.platform.Refused;
+import org.ripewood.trees.NewSeries;
+import org.ripewood.trees.Question;
+import org.ripewood.trees.SeriesOutcome;
+import org.ripewood.trees.Trees;
+
+/** Measuring a tree at the bench: one form for all that is measured in one go. */
+@Path("/trees/{id: \\d{1,18}}/measure")
+@Authenticated
+class MeasurePages {
+
+    @CheckedTemplate
+    static class Templates {
+        static native TemplateInstance measure(MeasureSheet sheet);
+    }
+
+    private static final int ASKED = 409;
+    private static final int NOT_FOUND = 404;
+
+    private final CurrentUser user;
+    private final MeasureDesk desk;
+    private final Trees trees;
+    private final Inputs inputs;
+
+    MeasurePages(CurrentUser user, MeasureDesk desk, Trees trees, Inputs inputs) {
+        this.user = user;
+        this.desk = desk;
+        this.trees = trees;
+        this.inputs = inputs;
+    }
+
+    @GET
+    public Response measure(long id) {
+        return Answer.page(page(id, desk.fresh(), List.of()));
+    }
+
+    @POST
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response record(long id, MultivaluedMap<String, String> form) {
+        trees.get(user.actor(), id);
+        try {
+            return record(id, form, new BenchSeries(inputs.read(form, MeasureForm.class)));
+        } catch (Refused refused) {
+            return again(id, form, refused.problem());
+        }
+    }
+
+    private Response record(long id, MultivaluedMap<String, String> form, BenchSeries rows) {
+        try {
+            var outcome = trees.recordSeries(user.actor(), id, readable(rows));
+            return outcome instanceof SeriesOutcome.Asked asked
+                    ? ask(id, form, asked.questions().stream().map(rows::atRow).toList())
+                    : Answer.seeOther("/trees/" + id + "#facts");
+        } catch (Refused refused) {
+            return again(id, form, rows.atRows(refused.problem()));
+        }
+    }
+
+    /** The series, when every row could be read; all that is wrong with it otherwise. */
+    private NewSeries readable(BenchSeries rows) {
+        var faults = new ArrayList<>(rows.faults());
+        try {
+            inputs.check(rows.series());
+        } catch (Refused refused) {
+            faults.addAll(refused.problem().faults());
+        }
+        if (!faults.isEmpty()) {
+            throw Refused.invalid(faults);
+        }
+        return rows.series();
+    }
+
+    private Response ask(long id, MultivaluedMap<String, String> form, List<Question> questions) {
+        var problem =
+                new Problem(
+                        ASKED,
+                        "odd-values",
+                        "Look once more",
+                        "Some values differ from what was there before. Nothing is saved yet:"
+                                + " correct each, or tick that it is so.",
+                        null,
+                        List.of());
+        var typed = Typed.refused(MeasureDesk.FORM, form, problem);
+        return Answer.page(ASKED, page(id, typed, questions));
+    }
+
+    private Response again(long id, MultivaluedMap<String, String> form, Problem problem) {
+        if (problem.status() == NOT_FOUND) {
+            throw new Refused(problem);
+        }
+        var typed = Typed.refused(MeasureDesk.FORM, form, problem);
+        return Answer.page(problem.status(), page(id, typed, List.of()));
+    }
+
+    private TemplateInstance page(long id, Typed typed, List<Question> questions) {
+        return Templates.measure(desk.lay(user.actor(), id, typed, questions));
+    }
+}
