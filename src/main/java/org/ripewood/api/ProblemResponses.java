@@ -44,7 +44,14 @@ public class ProblemResponses implements OASFilter {
         }
         var responses = operation.getResponses();
         refusals(path, method, operation)
-                .forEach((status, words) -> responses.addAPIResponse(status, refused(words)));
+                .forEach(
+                        (status, words) -> {
+                            // what an operation says itself has content; the framework's has none
+                            var said = responses.getAPIResponse(status);
+                            if (said == null || said.getContent() == null) {
+                                responses.addAPIResponse(status, refused(words));
+                            }
+                        });
     }
 
     private static Map<String, String> refusals(

@@ -15,6 +15,9 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestResponse;
@@ -27,7 +30,9 @@ import org.ripewood.trees.ContainerStay;
 import org.ripewood.trees.NewBranch;
 import org.ripewood.trees.NewContainer;
 import org.ripewood.trees.NewObservation;
+import org.ripewood.trees.NewSeries;
 import org.ripewood.trees.NewWound;
+import org.ripewood.trees.SeriesOutcome;
 import org.ripewood.trees.Trees;
 import org.ripewood.trees.WorkDone;
 
@@ -70,6 +75,37 @@ class TreeRecordResource {
             @PathParam("id") long id, @Nullable NewObservation observation) {
         var seen = trees.observe(user.actor(), id, inputs.check(observation));
         return Answers.created("trees/" + id + "/observations", ObservationAnswer.of(seen));
+    }
+
+    @POST
+    @Path("trees/{id}/series")
+    @Operation(
+            summary = "Record all that was measured in one go, or nothing of it",
+            description =
+                    "Values that look odd are asked about: the answer lists questions, and the same"
+                            + " series with their keys in confirmed is kept.")
+    @APIResponseSchema(
+            value = ObservationAnswer[].class,
+            responseCode = "201",
+            responseDescription = "Recorded")
+    @APIResponse(
+            responseCode = "409",
+            description = "Some values look odd; nothing was recorded",
+            content =
+                    @Content(
+                            mediaType = OddValues.MEDIA_TYPE,
+                            schema = @Schema(implementation = OddValues.class)))
+    @Produces({MediaType.APPLICATION_JSON, OddValues.MEDIA_TYPE})
+    public RestResponse<Object> recordSeries(@PathParam("id") long id, @Nullable NewSeries series) {
+        var path = "trees/%d/series".formatted(id);
+        var outcome = trees.recordSeries(user.actor(), id, inputs.check(series));
+        if (outcome instanceof SeriesOutcome.Asked asked) {
+            return OddValues.answer(Answers.ROOT + path, asked.questions());
+        }
+        Object stored =
+                ((SeriesOutcome.Stored) outcome)
+                        .observations().stream().map(ObservationAnswer::of).toList();
+        return Answers.created("trees/%d/observations".formatted(id), stored);
     }
 
     @GET

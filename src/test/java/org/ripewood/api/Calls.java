@@ -43,6 +43,15 @@ final class Calls {
                 switch (last) {
                     case "{id}" -> tree();
                     case "observations" -> observation();
+                    case "series" -> series(school.wound(tree));
+                    case "measure" ->
+                            fields(
+                                    "observedOn",
+                                    today(),
+                                    "newHeight.1",
+                                    "40",
+                                    "newDiameter.1",
+                                    "32,5");
                     case "wounds" -> wound();
                     case "branches" -> fields("name", "Lowest left", "role", "PRIMARY");
                     case "containers" ->
@@ -244,6 +253,22 @@ final class Calls {
                 200.0,
                 "deadwoodByDesign",
                 false);
+    }
+
+    private Map<String, Object> series(long woundId) {
+        return fields(
+                "observedOn",
+                today(),
+                "note",
+                "in the rain",
+                "diameters",
+                List.of(fields("heightMm", 40.0, "diameterMm", 32.5)),
+                "wounds",
+                List.of(fields("woundId", woundId, "openMm", 20.0)),
+                "whole",
+                List.of(fields("fact", "shoot_extension_mm", "value", "220")),
+                "confirmed",
+                List.of("slip:height40:325"));
     }
 
     private Map<String, Object> observation() {

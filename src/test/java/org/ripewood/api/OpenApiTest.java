@@ -57,6 +57,17 @@ class OpenApiTest {
                                                 "20[01]=\\{.*content=\\{application/json"));
     }
 
+    @Test
+    void whatIsAskedAboutASeriesIsDescribed() {
+        var series =
+                operations().stream()
+                        .filter(found -> found.address().equals("POST /api/v1/trees/{id}/series"))
+                        .findFirst()
+                        .orElseThrow();
+        var asked = child(child(series.operation(), "responses"), "409").toString();
+        assertThat(asked).contains("application/problem+json", "schemas/OddValues");
+    }
+
     private static List<String> problems(Map<String, Object> operation) {
         var problems = new ArrayList<String>();
         child(operation, "responses")

@@ -20,6 +20,7 @@ final class RoleTable {
             PUT  /api/v1/trees/{id}                           | 401 | 200 404 | 200 404 | 200
             GET  /api/v1/trees/{id}/observations              | 401 | 200 404 | 200 404 | 200
             POST /api/v1/trees/{id}/observations              | 401 | 201 404 | 201 404 | 201
+            POST /api/v1/trees/{id}/series                    | 401 | 201 404 | 201 404 | 201
             GET  /api/v1/trees/{id}/wounds                    | 401 | 200 404 | 200 404 | 200
             POST /api/v1/trees/{id}/wounds                    | 401 | 201 404 | 201 404 | 201
             GET  /api/v1/trees/{id}/branches                  | 401 | 200 404 | 200 404 | 200
@@ -86,6 +87,8 @@ final class RoleTable {
             POST /trees/{id}/containers                       | 303 | 303 404 | 303 404 | 303
             GET  /trees/{id}/observations                     | 303 | 200 404 | 200 404 | 200
             POST /trees/{id}/observations                     | 303 | 303 404 | 303 404 | 303
+            GET  /trees/{id}/measure                          | 303 | 200 404 | 200 404 | 200
+            POST /trees/{id}/measure                          | 303 | 303 404 | 303 404 | 303
             GET  /trees/{id}/checklist                        | 303 | 200 404 | 200 404 | 200
             GET  /trees/{id}/checklist/print                  | 303 | 200 404 | 200 404 | 200
             GET  /trees/{id}/techniques/{code}                | 303 | 200 404 | 200 404 | 200

@@ -30,6 +30,7 @@ import org.ripewood.standing.Step;
 import org.ripewood.trees.NewObservation;
 import org.ripewood.trees.NewSite;
 import org.ripewood.trees.NewTree;
+import org.ripewood.trees.NewWound;
 import org.ripewood.trees.Site;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
@@ -168,6 +169,12 @@ class School {
                 actor(Who.INSTRUCTOR),
                 treeId,
                 new NewObservation(fact, value, today.date(), null, null, null, null, null));
+    }
+
+    /** A new cut of 24 mm on a tree. */
+    long wound(Tree tree) {
+        var cut = new NewWound("left", today.date(), 24.0, 30.0, null, null, false);
+        return trees.addWound(actor(Who.INSTRUCTOR), tree.id(), cut).id();
     }
 
     Step assignedStep() {

@@ -8,6 +8,7 @@ import jakarta.validation.constraints.NotEmpty;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.lang.annotation.Annotation;
+import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -72,7 +73,27 @@ record Spoilt(String field, String how, Call call) {
                 .forEach(
                         (how, value) ->
                                 spoilt.add(new Spoilt(field, how, good.with(field, value))));
-        return spoilt.stream();
+        return Stream.concat(spoilt.stream(), inFirst(good, part));
+    }
+
+    /** What is spoilt in the first record of a list. */
+    private static Stream<Spoilt> inFirst(Call good, RecordComponent part) {
+        var field = part.getName();
+        if (!(part.getGenericType() instanceof ParameterizedType list)
+                || !(list.getActualTypeArguments()[0] instanceof Class<?> type)
+                || !type.isRecord()) {
+            return Stream.empty();
+        }
+        @SuppressWarnings("unchecked")
+        var first = ((List<Map<String, Object>>) good.body().get(field)).get(0);
+        var alone = new Call(good.endpoint(), good.url(), first, good.version());
+        return each(alone, type)
+                .map(
+                        in ->
+                                new Spoilt(
+                                        field + "[0]." + in.field(),
+                                        in.how(),
+                                        good.with(field, List.of(in.call().body()))));
     }
 
     private static boolean needed(RecordComponent part) {
