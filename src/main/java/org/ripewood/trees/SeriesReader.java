@@ -168,8 +168,8 @@ class SeriesReader {
     }
 
     /**
-     * As a single entry would spell it, with as many decimals as it may have; what
-     * is no number is left for the reader to refuse.
+     * As a single entry would spell it, with as many decimals as it may have; what is no number is
+     * left for the reader to refuse.
      */
     private static String text(double amount) {
         return Double.isFinite(amount)
