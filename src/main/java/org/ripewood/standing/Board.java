@@ -42,7 +42,7 @@ public record Board(
      * A tree of the course.
      *
      * @param sentence what it is about
-     * @param opening when the technique could be done; null when it can be now, or is under way
+     * @param opening when what is held, or out of season, could be done; null for everything else
      */
     public record Row(
             long treeId,

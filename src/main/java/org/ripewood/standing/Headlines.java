@@ -82,10 +82,12 @@ final class Headlines {
         return "“%s”: %s".formatted(told.title(), firstAgainst(told));
     }
 
-    /** When the technique could be done; null when it can be now, or a step for it is under way. */
+    /** When what is held, or out of season, could be done; null for everything else. */
     static @Nullable String opening(Lead lead) {
+        var headline = lead.headline();
         var standing = lead.standing();
-        if (lead.step() != null || standing == null || standing.verdict() == Verdict.READY) {
+        if (standing == null
+                || (headline != Board.Headline.HELD && headline != Board.Headline.SEASON)) {
             return null;
         }
         var opening = lead.tree().opening(standing);

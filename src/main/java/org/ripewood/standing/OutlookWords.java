@@ -11,19 +11,28 @@ public final class OutlookWords {
 
     private OutlookWords() {}
 
-    /** {@code "from about June 2028, between May 2027 and July 2030"}. */
+    /** {@code "from about June 2028, between May 2027 and July 2030"}: from then on it may be. */
     public static String when(Outlook.Expected expected) {
+        return "from " + around(expected);
+    }
+
+    /** {@code "by about June 2028, between May 2027 and July 2030"}: by then it has come about. */
+    public static String by(Outlook.Expected expected) {
+        return "by " + around(expected);
+    }
+
+    private static String around(Outlook.Expected expected) {
         var earliest = expected.earliest();
         var likely = expected.likely();
         var latest = expected.latest();
         if (latest == null) {
-            return "from about %s; not before %s, and how late cannot be said"
+            return "about %s; not before %s, and how late cannot be said"
                     .formatted(Wording.month(likely), Wording.month(earliest));
         }
         if (ChronoUnit.DAYS.between(earliest, latest) <= SURE_DAYS) {
-            return "from " + Wording.day(likely);
+            return Wording.day(likely);
         }
-        return "from about %s, between %s and %s"
+        return "about %s, between %s and %s"
                 .formatted(Wording.month(likely), Wording.month(earliest), Wording.month(latest));
     }
 }

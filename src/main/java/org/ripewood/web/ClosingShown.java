@@ -20,7 +20,7 @@ final class ClosingShown {
             return "It has closed.";
         }
         return closed instanceof Outlook.Expected expected
-                ? "It is likely to have closed over " + OutlookWords.when(expected) + "."
+                ? "It is likely to have closed over " + OutlookWords.by(expected) + "."
                 : sentence((Outlook.Unsaid) closed);
     }
 
@@ -52,7 +52,7 @@ final class ClosingShown {
         }
         return outlook instanceof Outlook.Expected expected
                 ? "Its base is likely to be as thick as planned, %s, %s."
-                        .formatted(planned, OutlookWords.when(expected))
+                        .formatted(planned, OutlookWords.by(expected))
                 : sentence((Outlook.Unsaid) outlook);
     }
 

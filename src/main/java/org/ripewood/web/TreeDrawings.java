@@ -1,10 +1,7 @@
 package org.ripewood.web;
 
-import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import org.ripewood.core.growth.Closure;
-import org.ripewood.core.season.Outlook;
 import org.ripewood.pictures.BranchPlace;
 import org.ripewood.pictures.ClosureDrawing;
 import org.ripewood.pictures.ClosurePicture;
@@ -23,9 +20,6 @@ import org.ripewood.trees.Wound;
 /** What of a tree's record is drawn. */
 final class TreeDrawings {
 
-    private static final int MONTHS_BEYOND = 12;
-    private static final int MOST_MONTHS = 240;
-
     private TreeDrawings() {}
 
     static Picture closing(Closing closing, Sheet sheet) {
@@ -41,22 +35,8 @@ final class TreeDrawings {
                 sheet);
     }
 
-    /** From the last look on, by months, until a year after it has likely closed. */
     private static List<ClosureDrawing.Opening> band(Closing closing) {
-        var from = closing.wound().closure().latest().on();
-        var until = closing.on().plusMonths(2L * MONTHS_BEYOND);
-        if (closing.closed() instanceof Outlook.Expected expected) {
-            until = expected.likely().plusMonths(MONTHS_BEYOND);
-        }
-        var days = new ArrayList<LocalDate>();
-        for (int month = 0; month <= MOST_MONTHS; month++) {
-            var day = from.plusMonths(month);
-            if (day.isAfter(until)) {
-                break;
-            }
-            days.add(day);
-        }
-        return closing.forecast().band(days).stream()
+        return closing.band().stream()
                 .map(
                         band ->
                                 new ClosureDrawing.Opening(

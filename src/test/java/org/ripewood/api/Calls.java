@@ -36,6 +36,10 @@ final class Calls {
             return call(endpoint, site());
         }
         var tree = school.infestedTree();
+        if (endpoint.path().contains("{woundId}")) {
+            var filled = endpoint.path().replace("{woundId}", "" + school.wound(tree).id());
+            return new Call(endpoint, filled.replace("{id}", "" + tree.id()), null, null);
+        }
         return at(
                 endpoint,
                 tree.id(),

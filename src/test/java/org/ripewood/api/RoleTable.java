@@ -23,6 +23,8 @@ final class RoleTable {
             POST /api/v1/trees/{id}/series                    | 401 | 201 404 | 201 404 | 201
             GET  /api/v1/trees/{id}/wounds                    | 401 | 200 404 | 200 404 | 200
             POST /api/v1/trees/{id}/wounds                    | 401 | 201 404 | 201 404 | 201
+            GET  /api/v1/trees/{id}/wounds/{woundId}/closing  | 401 | 200 404 | 200 404 | 200
+            GET  /api/v1/trees/{id}/trunk                     | 401 | 200 404 | 200 404 | 200
             GET  /api/v1/trees/{id}/branches                  | 401 | 200 404 | 200 404 | 200
             POST /api/v1/trees/{id}/branches                  | 401 | 201 404 | 201 404 | 201
             GET  /api/v1/trees/{id}/containers                | 401 | 200 404 | 200 404 | 200
@@ -83,6 +85,7 @@ final class RoleTable {
             POST /trees/sites                                 | 303 | 403 403 | 303 303 | 303
             GET  /trees/{id}                                  | 303 | 200 404 | 200 404 | 200
             POST /trees/{id}/wounds                           | 303 | 303 404 | 303 404 | 303
+            GET  /trees/{id}/wounds/{woundId}                 | 303 | 200 404 | 200 404 | 200
             POST /trees/{id}/branches                         | 303 | 303 404 | 303 404 | 303
             POST /trees/{id}/containers                       | 303 | 303 404 | 303 404 | 303
             GET  /trees/{id}/observations                     | 303 | 200 404 | 200 404 | 200
