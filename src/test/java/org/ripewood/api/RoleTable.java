@@ -94,6 +94,8 @@ final class RoleTable {
             POST /trees/{id}/measure                          | 303 | 303 404 | 303 404 | 303
             GET  /trees/{id}/checklist                        | 303 | 200 404 | 200 404 | 200
             GET  /trees/{id}/checklist/print                  | 303 | 200 404 | 200 404 | 200
+            GET  /trees/{id}/route                            | 303 | 200 404 | 200 404 | 200
+            GET  /trees/{id}/route/print                      | 303 | 200 404 | 200 404 | 200
             GET  /trees/{id}/techniques/{code}                | 303 | 200 404 | 200 404 | 200
             POST /trees/{id}/steps                            | 303 | 403 403 | 303 404 | 403
             POST /trees/{id}/found-done                       | 303 | 403 403 | 303 404 | 403

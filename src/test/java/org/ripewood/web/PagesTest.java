@@ -63,6 +63,8 @@ class PagesTest {
                         at + "/checklist",
                         at + "/checklist/print",
                         at + "/measure",
+                        at + "/route",
+                        at + "/route/print?goal=show",
                         at + "/observations",
                         at + "/observations?fact=wound_open_mm",
                         at + "/observations?fact=front_mark",
@@ -150,6 +152,9 @@ class PagesTest {
         assertThat(teacher.get("/trees/abc").statusCode()).isEqualTo(404);
         assertThat(teacher.get("/trees/99999999999999999999").statusCode()).isEqualTo(404);
         assertThat(teacher.get("/lessons/no-such-lesson").statusCode()).isEqualTo(404);
+        var route = "/trees/" + tree.id() + "/route";
+        assertThat(teacher.get(route + "?goal=lost").statusCode()).isEqualTo(400);
+        assertThat(teacher.get(route + "/print?goal=lost").statusCode()).isEqualTo(400);
         var course = "/courses/" + group.course().id();
         assertThat(teacher.get(course + "?page=-1").statusCode()).isEqualTo(400);
         assertThat(teacher.get(course + "?page=first").statusCode()).isBetween(400, 404);
