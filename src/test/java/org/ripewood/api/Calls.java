@@ -47,7 +47,7 @@ final class Calls {
                 switch (last) {
                     case "{id}" -> tree();
                     case "observations" -> observation();
-                    case "series" -> series(school.wound(tree));
+                    case "series" -> series(school.freshCut(tree));
                     case "measure" ->
                             fields(
                                     "observedOn",

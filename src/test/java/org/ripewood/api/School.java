@@ -187,7 +187,7 @@ class School {
     }
 
     /** A new cut of 24 mm on a tree. */
-    long wound(Tree tree) {
+    long freshCut(Tree tree) {
         var cut = new NewWound("left", today.date(), 24.0, 30.0, null, null, false);
         return trees.addWound(actor(Who.INSTRUCTOR), tree.id(), cut).id();
     }

@@ -32,7 +32,7 @@ class SeriesApiTest {
 
     @Test
     void theObservationsMadeAreAnswered() {
-        var wound = school.wound(tree);
+        var wound = school.freshCut(tree);
         send(Map.of(
                         "diameters",
                         List.of(Map.of("heightMm", 40, "diameterMm", 32.5)),
