@@ -4,7 +4,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
+import org.ripewood.core.route.Cause;
 import org.ripewood.core.route.Route;
 import org.ripewood.core.route.Wait;
 import org.ripewood.core.season.GrowingSeason;
@@ -37,14 +39,7 @@ final class RouteTeller {
                 latitude,
                 reached(route.goal(), goal),
                 steps(route),
-                route.chain().stream()
-                        .map(
-                                link ->
-                                        new RouteView.Link(
-                                                link.code(),
-                                                words.titleOf(link.code()),
-                                                words.decider(link.code(), link.decider())))
-                        .toList(),
+                chain(route),
                 route.waitings().stream().map(this::waiting).toList(),
                 assumed(route.unsaid()),
                 route.draws());
@@ -94,7 +89,7 @@ final class RouteTeller {
                                         new RouteView.Season(
                                                 name(entry.getKey()),
                                                 entry.getKey(),
-                                                entry.getValue()))
+                                                rounded(entry.getValue())))
                         .toList();
         return new RouteView.Step(
                 step.code(),
@@ -104,10 +99,38 @@ final class RouteTeller {
                 when,
                 likely == null ? null : name(GrowingSeason.of(likely, latitude).firstDay()),
                 seasons,
-                step.onChain(),
+                rounded(step.onChain()),
                 onChain,
-                words.decider(step.code(), step.decider()),
+                waitsFor(step, step.decider()),
                 step.assumed());
+    }
+
+    private List<RouteView.Link> chain(Route route) {
+        return route.chain().stream()
+                .map(
+                        link ->
+                                new RouteView.Link(
+                                        link.code(),
+                                        words.titleOf(link.code()),
+                                        route.find(link.code())
+                                                .map(step -> waitsFor(step, link.decider()))
+                                                .orElse("")))
+                .toList();
+    }
+
+    /** Where nothing else puts a step off, its season has. */
+    private String waitsFor(Route.Step step, Route.Decider decider) {
+        boolean putOff =
+                step.when() instanceof Outlook.Expected expected
+                        && expected.likely().isAfter(tree.on());
+        return decider.cause() == Cause.NOTHING && putOff
+                ? RouteWords.SEASON
+                : words.decider(step.code(), decider);
+    }
+
+    /** A thousand draws tell no more than a thousandth. */
+    private static double rounded(double share) {
+        return Math.round(share * 1_000) / 1_000.0;
     }
 
     private String stageTitle(String code) {
@@ -132,9 +155,16 @@ final class RouteTeller {
         return new RouteView.Waiting(
                 what,
                 days,
-                waiting.share(),
+                rounded(waiting.share()),
                 "%s: %s, %s of the time."
-                        .formatted(what, Wording.span(days), Wording.percent(waiting.share())));
+                        .formatted(
+                                capital(what),
+                                Wording.span(days),
+                                Wording.percent(waiting.share())));
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ENGLISH) + words.substring(1);
     }
 
     private record Thing(String what, Wait.Assumption assumption) {}

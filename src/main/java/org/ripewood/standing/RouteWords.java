@@ -13,6 +13,8 @@ import org.ripewood.course.Content;
 /** What a step on the way waits for, in the titles of the content. */
 final class RouteWords {
 
+    static final String SEASON = "the right growth stage";
+
     private final Content content;
 
     /** By technique and key of the reason. */
@@ -44,7 +46,7 @@ final class RouteWords {
         return switch (decider.cause()) {
             case NOTHING -> "";
             case WAIT -> thing(technique, decider.what());
-            case SEASON -> "the right growth stage";
+            case SEASON -> SEASON;
             default -> ofOther(decider.cause(), decider.what());
         };
     }
@@ -52,10 +54,8 @@ final class RouteWords {
     /** What time goes by for. */
     String waiting(Route.Waiting waiting) {
         return switch (waiting.cause()) {
-            case NOTHING -> "";
             case WAIT -> thing("", waiting.what());
-            case SEASON ->
-                    "the right growth stage for " + quoted(waiting.what(), "what comes next");
+            case NOTHING, SEASON -> SEASON + " for " + quoted(waiting.what(), "what comes next");
             default -> ofOther(waiting.cause(), waiting.what());
         };
     }

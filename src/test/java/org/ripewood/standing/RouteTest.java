@@ -90,6 +90,16 @@ class RouteTest {
         assertThat(wiring.when().sentence()).startsWith("Could be done from ");
     }
 
+    @Test
+    void whatIsPutOffSaysWhy() {
+        for (var step : route("show").steps()) {
+            var likely = step.when().likely();
+            if (likely != null && likely.isAfter(School.TODAY)) {
+                assertThat(step.waitsFor()).as(step.technique()).isNotBlank();
+            }
+        }
+    }
+
     private static List<String> names(RouteView.Step step) {
         return step.seasons().stream().map(RouteView.Season::name).toList();
     }
