@@ -17,6 +17,7 @@ final class Asked {
     private static final LocalDate FIRST_DAY = LocalDate.of(1900, 1, 1);
     private static final LocalDate LAST_DAY = LocalDate.of(2199, 12, 31);
     private static final Pattern DAY = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
+    private static final Pattern DECIMAL = Pattern.compile("-?[0-9]{1,6}(\\.[0-9]{1,6})?");
     private static final Pattern WHOLE = Pattern.compile("-?[0-9]{1,18}");
 
     private Asked() {}
@@ -41,6 +42,22 @@ final class Asked {
 
     static @Nullable Long id(String field, @Nullable String text) {
         return text == null ? null : Long.valueOf(number(field, text));
+    }
+
+    static @Nullable Integer year(String field, @Nullable String text) {
+        return text == null ? null : Integer.valueOf(whole(field, text, 0));
+    }
+
+    static double number(String field, @Nullable String text, double otherwise) {
+        if (text == null) {
+            return otherwise;
+        }
+        if (!DECIMAL.matcher(text).matches()) {
+            throw Refused.invalid(
+                    field,
+                    "expected a number such as 5 or 7.5, found \"%s\"".formatted(Excerpt.of(text)));
+        }
+        return Double.parseDouble(text);
     }
 
     static <E extends Enum<E>> @Nullable E oneOf(

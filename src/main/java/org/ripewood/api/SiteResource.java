@@ -7,9 +7,13 @@ import static org.ripewood.platform.Role.STUDENT_NAME;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
+import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.POST;
+import jakarta.ws.rs.PUT;
 import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -17,9 +21,13 @@ import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.core.season.Habit;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
+import org.ripewood.platform.Versions;
+import org.ripewood.trees.KnownSite;
 import org.ripewood.trees.NewSite;
+import org.ripewood.trees.ReadingsImport;
 import org.ripewood.trees.Site;
 import org.ripewood.trees.Trees;
 
@@ -29,6 +37,11 @@ import org.ripewood.trees.Trees;
 @Consumes(MediaType.APPLICATION_JSON)
 @Tag(name = "Sites")
 class SiteResource {
+
+    private static final String CSV = "text/csv";
+
+    /** The base most often used for trees of temperate woods; common practice, no source. */
+    private static final double BASE_UNLESS_ASKED = 5;
 
     private final Trees trees;
     private final CurrentUser user;
@@ -56,5 +69,64 @@ class SiteResource {
     public RestResponse<Site> enter(@Nullable NewSite site) {
         var entered = trees.enterSite(user.actor(), inputs.check(site));
         return Answers.created("sites", entered);
+    }
+
+    @GET
+    @Path("sites/{id}")
+    @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(summary = "A site and what is known of its temperatures, with its version as ETag")
+    public RestResponse<KnownSite> get(@PathParam("id") long id) {
+        var known = trees.site(id);
+        return Answers.versioned(known.site().version(), known);
+    }
+
+    @PUT
+    @Path("sites/{id}")
+    @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(summary = "Change a site's name, place and monthly means")
+    public RestResponse<KnownSite> change(
+            @PathParam("id") long id,
+            @HeaderParam("If-Match") @Nullable String ifMatch,
+            @Nullable NewSite site) {
+        var version = Versions.required(ifMatch);
+        var changed = trees.changeSite(user.actor(), id, version, inputs.check(site));
+        return Answers.versioned(changed.site().version(), changed);
+    }
+
+    @POST
+    @Path("sites/{id}/readings")
+    @Consumes(CSV)
+    @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(
+            summary = "Import daily readings",
+            description =
+                    "A line a day with the columns date, tmin and tmax in °C, or GHCN-Daily's"
+                            + " layout by station; UTF-8. Good lines are kept, faulty ones told;"
+                            + " a day imported before is read anew. At most 5 MB.")
+    public ReadingsImport importReadings(@PathParam("id") long id, @Nullable String text) {
+        return trees.importReadings(user.actor(), id, text == null ? "" : text);
+    }
+
+    @GET
+    @Path("sites/{id}/season")
+    @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(
+            summary = "A growing season day by day: stage, daylight, degree-days of growth",
+            description =
+                    "Asked for by habit (DECIDUOUS unless told), base temperature in °C (5 unless"
+                            + " told) and the year in which the season begins (the present one"
+                            + " unless told).")
+    public SeasonAnswer season(
+            @PathParam("id") long id,
+            @QueryParam("habit") @Nullable String habit,
+            @QueryParam("base") @Nullable String base,
+            @QueryParam("year") @Nullable String year) {
+        var asked = Asked.oneOf("habit", habit, Habit.class);
+        return SeasonAnswer.of(
+                trees.season(
+                        id,
+                        asked == null ? Habit.DECIDUOUS : asked,
+                        Asked.number("base", base, BASE_UNLESS_ASKED),
+                        Asked.year("year", year)));
     }
 }

@@ -88,6 +88,15 @@ public record SeasonDrawing(
                 place, first, sums, List.of(), spans(stages, first, last), windows, today);
     }
 
+    /** The stages of one growing season where nothing is known of its warmth. */
+    public static SeasonDrawing withoutWarmth(
+            String place, StageClock stages, GrowingSeason season, LocalDate today) {
+        var first = season.firstDay();
+        var last = first.plusYears(1).minusDays(1);
+        return new SeasonDrawing(
+                place, first, List.of(), List.of(), spans(stages, first, last), List.of(), today);
+    }
+
     private static List<Span> spans(StageClock stages, LocalDate first, LocalDate last) {
         var spans = new ArrayList<Span>();
         var from = first;

@@ -5,6 +5,7 @@ import io.quarkus.vertx.http.runtime.filters.Filters;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
+import java.util.regex.Pattern;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /**
@@ -19,12 +20,18 @@ class BodyLimit {
 
     private final ProblemAnswers answers;
     private final long mostBytes;
+    private final long mostBytesOfFiles;
+    private final Pattern filePaths;
 
     BodyLimit(
             ProblemAnswers answers,
-            @ConfigProperty(name = "quarkus.http.limits.max-body-size") MemorySize most) {
+            @ConfigProperty(name = "ripewood.body.most") MemorySize most,
+            @ConfigProperty(name = "ripewood.body.most-of-files") MemorySize mostOfFiles,
+            @ConfigProperty(name = "ripewood.body.file-paths") String filePaths) {
         this.answers = answers;
         this.mostBytes = most.asLongValue();
+        this.mostBytesOfFiles = mostOfFiles.asLongValue();
+        this.filePaths = Pattern.compile(filePaths);
     }
 
     void register(@Observes Filters filters) {
@@ -32,13 +39,14 @@ class BodyLimit {
     }
 
     private void filter(RoutingContext context) {
-        if (announced(context) <= mostBytes) {
+        boolean file = filePaths.matcher(context.normalizedPath()).matches();
+        long most = file ? mostBytesOfFiles : mostBytes;
+        if (announced(context) <= most) {
             context.next();
             return;
         }
         var problem =
-                Problems.plain(
-                        413, "Maybe send less at a time: at most %d bytes.".formatted(mostBytes));
+                Problems.plain(413, "Maybe send less at a time: at most %d bytes.".formatted(most));
         context.response().putHeader("Connection", "close");
         answers.end(context, problem);
     }

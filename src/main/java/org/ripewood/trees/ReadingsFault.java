@@ -7,11 +7,11 @@ package org.ripewood.trees;
  * @param found what stood there, cut short when long
  * @param expected what should have stood there
  */
-record ReadingsFault(long line, String found, String expected) {
+public record ReadingsFault(long line, String found, String expected) {
 
     private static final int SHOWN = 60;
 
-    ReadingsFault {
+    public ReadingsFault {
         found = found.length() <= SHOWN ? found : found.substring(0, SHOWN) + "…";
     }
 }

@@ -24,6 +24,7 @@ final class ReadingsSheet {
     private final LocalDate today;
     private final Map<LocalDate, DayReading> readings = new TreeMap<>();
     private final List<ReadingsFault> faults = new ArrayList<>();
+    private int faultCount;
     private int flagged;
     private int incomplete;
 
@@ -32,7 +33,10 @@ final class ReadingsSheet {
     }
 
     void fault(long line, String found, String expected) {
-        faults.add(new ReadingsFault(line, found, expected));
+        faultCount++;
+        if (faults.size() < ReadingsInText.LISTED) {
+            faults.add(new ReadingsFault(line, found, expected));
+        }
     }
 
     void flagged() {
@@ -100,6 +104,7 @@ final class ReadingsSheet {
 
     ReadingsInText done() {
         faults.sort(Comparator.comparingLong(ReadingsFault::line));
-        return new ReadingsInText(List.copyOf(readings.values()), faults, flagged, incomplete);
+        return new ReadingsInText(
+                List.copyOf(readings.values()), faults, faultCount, flagged, incomplete);
     }
 }

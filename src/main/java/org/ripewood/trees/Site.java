@@ -9,6 +9,8 @@ import java.util.List;
  * @param latitude degrees, south negative
  * @param meanMinimaCelsius twelve monthly means, January first; empty when not known
  * @param meanMaximaCelsius twelve monthly means, January first; empty when not known
+ * @param version of name, place and means; readings do not raise it
+ * @param readingsRevision how often daily readings have been imported; 0 when there are none
  */
 public record Site(
         long id,
@@ -17,10 +19,22 @@ public record Site(
         double longitude,
         ZoneId zone,
         List<Double> meanMinimaCelsius,
-        List<Double> meanMaximaCelsius) {
+        List<Double> meanMaximaCelsius,
+        long version,
+        long readingsRevision) {
 
     public Site {
         meanMinimaCelsius = List.copyOf(meanMinimaCelsius);
         meanMaximaCelsius = List.copyOf(meanMaximaCelsius);
+    }
+
+    /** Whether its monthly means are known. */
+    public boolean hasMeans() {
+        return !meanMinimaCelsius.isEmpty();
+    }
+
+    /** Whether daily readings have been imported. */
+    public boolean hasReadings() {
+        return readingsRevision > 0;
     }
 }

@@ -1,6 +1,7 @@
 package org.ripewood.trees;
 
 import jakarta.persistence.CollectionTable;
+import jakarta.persistence.Column;
 import jakarta.persistence.ElementCollection;
 import jakarta.persistence.Entity;
 import jakarta.persistence.GeneratedValue;
@@ -10,6 +11,7 @@ import jakarta.persistence.JoinColumn;
 import jakarta.persistence.OrderColumn;
 import jakarta.persistence.SequenceGenerator;
 import jakarta.persistence.Table;
+import jakarta.persistence.Version;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,10 +26,17 @@ class SiteEntity {
     @SequenceGenerator(name = "site_seq", sequenceName = "site_seq", allocationSize = 50)
     Long id;
 
+    @Version long version;
     String name;
     double latitude;
     double longitude;
     String zone;
+
+    /**
+     * Counts imports; it is raised by a statement of its own, since it is no version to compare.
+     */
+    @Column(updatable = false)
+    long readingsRevision;
 
     /** Twelve, January first, or none. */
     @ElementCollection
@@ -44,6 +53,8 @@ class SiteEntity {
                 longitude,
                 ZoneId.of(zone),
                 months.stream().map(month -> month.meanMinimumCelsius).toList(),
-                months.stream().map(month -> month.meanMaximumCelsius).toList());
+                months.stream().map(month -> month.meanMaximumCelsius).toList(),
+                version,
+                readingsRevision);
     }
 }

@@ -34,6 +34,12 @@ final class SiteYears {
                 });
     }
 
+    /** For a base nobody's species has; not kept, since there are as many as there are numbers. */
+    TreeSeason once(Habit habit, double baseCelsius) {
+        var model = model(habit);
+        return new TreeSeason.Modelled(model, GrowthTime.of(model, habit, baseCelsius));
+    }
+
     private SeasonModel model(Habit habit) {
         return models.computeIfAbsent(habit, asked -> SeasonModel.of(climate, asked, first, last));
     }

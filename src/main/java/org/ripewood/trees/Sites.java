@@ -2,6 +2,7 @@ package org.ripewood.trees;
 
 import io.quarkus.panache.common.Sort;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.LockModeType;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,17 +25,50 @@ class Sites {
     }
 
     Site enter(Actor actor, NewSite site) {
-        if (!actor.is(Role.REGISTRAR)) {
-            actor.require(Role.INSTRUCTOR, "enter a site");
-        }
-        requireZone(site.zone());
+        requireKeeperOfSites(actor, "enter a site");
         var row = new SiteEntity();
+        write(row, site);
+        rows.persist(row);
+        return row.toSite();
+    }
+
+    Site change(Actor actor, long siteId, long version, NewSite site) {
+        requireKeeperOfSites(actor, "change a site");
+        var row = rows.findById(siteId, LockModeType.PESSIMISTIC_WRITE);
+        if (row == null) {
+            throw Refused.notFound("site", siteId);
+        }
+        if (row.version != version) {
+            throw Refused.stale("site");
+        }
+        write(row, site);
+        rows.flush();
+        return row.toSite();
+    }
+
+    private static void write(SiteEntity row, NewSite site) {
+        requireZone(site.zone());
+        var months = months(site.meanMinimaCelsius(), site.meanMaximaCelsius());
         row.name = site.name();
         row.latitude = site.latitude();
         row.longitude = site.longitude();
         row.zone = site.zone();
-        row.months.addAll(months(site.meanMinimaCelsius(), site.meanMaximaCelsius()));
-        rows.persist(row);
+        row.months.clear();
+        row.months.addAll(months);
+    }
+
+    /** Sites are the school's, so whoever teaches or keeps the register may put them right. */
+    static void requireKeeperOfSites(Actor actor, String what) {
+        if (!actor.is(Role.REGISTRAR)) {
+            actor.require(Role.INSTRUCTOR, what);
+        }
+    }
+
+    Site get(long siteId) {
+        var row = rows.findById(siteId);
+        if (row == null) {
+            throw Refused.notFound("site", siteId);
+        }
         return row.toSite();
     }
 

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Value;
 import org.ripewood.core.progress.Work;
+import org.ripewood.core.season.Habit;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
@@ -21,6 +22,8 @@ import org.ripewood.platform.Refused;
 public class Trees {
 
     private final Sites sites;
+    private final SiteDesk siteDesk;
+    private final ReadingsBook readings;
     private final TreeBook trees;
     private final ObservationBook observations;
     private final SeriesBook series;
@@ -33,6 +36,8 @@ public class Trees {
 
     Trees(
             Sites sites,
+            SiteDesk siteDesk,
+            ReadingsBook readings,
             TreeBook trees,
             ObservationBook observations,
             SeriesBook series,
@@ -43,6 +48,8 @@ public class Trees {
             States states,
             Reach reach) {
         this.sites = sites;
+        this.siteDesk = siteDesk;
+        this.readings = readings;
         this.trees = trees;
         this.observations = observations;
         this.series = series;
@@ -58,6 +65,47 @@ public class Trees {
     @Transactional
     public Site enterSite(Actor actor, NewSite site) {
         return sites.enter(actor, site);
+    }
+
+    /** Changes name, place and monthly means; 412 when the version is not the current one. */
+    @Transactional
+    public KnownSite changeSite(Actor actor, long siteId, long version, NewSite site) {
+        return siteDesk.known(sites.change(actor, siteId, version, site));
+    }
+
+    /** A site and what is known of it. */
+    @Transactional
+    public KnownSite site(long siteId) {
+        return siteDesk.known(siteId);
+    }
+
+    /**
+     * Keeps the daily readings in a text, instructors and registrars only.
+     *
+     * <p>Good lines are kept whatever the others are. A day that was imported before is read anew:
+     * readings are measurements of the site and not part of any tree's record.
+     *
+     * @param text a line a day with date, tmin and tmax in °C, or GHCN-Daily's layout by station
+     */
+    @Transactional
+    public ReadingsImport importReadings(Actor actor, long siteId, String text) {
+        return readings.take(actor, siteId, text);
+    }
+
+    /**
+     * A growing season at a site, for trees nobody has looked at.
+     *
+     * @param year in which it begins; the present season when null
+     */
+    @Transactional
+    public SiteSeason season(long siteId, Habit habit, double baseCelsius, @Nullable Integer year) {
+        return siteDesk.season(siteId, habit, baseCelsius, year);
+    }
+
+    /** The present growing season of a species at a site. */
+    @Transactional
+    public SiteSeason season(long siteId, String species) {
+        return siteDesk.season(siteId, species);
     }
 
     /** All sites, by name. */

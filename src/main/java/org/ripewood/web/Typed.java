@@ -34,6 +34,12 @@ public record Typed(String form, Map<String, List<String>> values, @Nullable Pro
         return new Typed(form, all, problem);
     }
 
+    Typed withAll(String field, List<?> several) {
+        var all = new HashMap<>(values);
+        all.put(field, several.stream().map(Object::toString).toList());
+        return new Typed(form, all, problem);
+    }
+
     Typed withIfKnown(String field, @Nullable Object value) {
         return value == null ? this : with(field, value);
     }
@@ -55,6 +61,12 @@ public record Typed(String form, Map<String, List<String>> values, @Nullable Pro
     public String value(String field) {
         var found = values.getOrDefault(field, List.of());
         return found.isEmpty() ? "" : found.get(0);
+    }
+
+    /** One of a field's repeated values, counted from 0. */
+    public String nth(String field, int index) {
+        var found = values.getOrDefault(field, List.of());
+        return index < found.size() ? found.get(index) : "";
     }
 
     public boolean has(String field, Object value) {

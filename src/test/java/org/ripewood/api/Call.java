@@ -41,8 +41,15 @@ record Call(
         }
         if (endpoint.api() && endpoint.body().isPresent()) {
             request.contentType("application/json").body(json());
+        } else if (endpoint.consumes("text/csv")) {
+            request.contentType("text/csv; charset=UTF-8").body(String.valueOf(body.get("text")));
         } else if (endpoint.api()) {
             request.noContentType();
+        } else if (endpoint.consumes("multipart/form-data")) {
+            request.contentType("multipart/form-data")
+                    .cookie("ripewood-csrf", TOKEN)
+                    .multiPart("csrf-token", TOKEN);
+            body.forEach((name, value) -> request.multiPart(name, String.valueOf(value)));
         } else if (endpoint.writes() && !endpoint.api()) {
             request.contentType("application/x-www-form-urlencoded; charset=UTF-8")
                     .cookie("ripewood-csrf", TOKEN)

@@ -25,7 +25,7 @@ final class Calls {
             case "courses" -> course(endpoint, words.size(), last);
             case "decisions" -> at(endpoint, school.assignedStep().decisionId(), null, null);
             case "people", "students" -> person(endpoint, last);
-            case "sites" -> call(endpoint, site());
+            case "sites" -> words.size() == 1 ? call(endpoint, site()) : site(endpoint, last);
             case "content", "lessons" -> at(endpoint, null, null, null);
             default -> call(endpoint, front(last));
         };
@@ -64,6 +64,19 @@ final class Calls {
                     case "found-done" -> fields("technique", "root_check", "doneOn", today());
                     default -> fields();
                 });
+    }
+
+    /** On a site of its own, so that no other test's season changes. */
+    private Call site(Endpoint endpoint, String last) {
+        var site = school.newSite();
+        var fields =
+                last.equals("readings")
+                        ? fields("text", "date,tmin,tmax\n" + today() + ",4.5,12")
+                        : site();
+        if (!endpoint.api()) {
+            fields.put("version", site.version());
+        }
+        return at(endpoint, site.id(), site.version(), fields);
     }
 
     private Call step(Endpoint endpoint, String last) {

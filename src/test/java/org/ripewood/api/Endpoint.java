@@ -2,6 +2,7 @@ package org.ripewood.api;
 
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.CookieParam;
 import jakarta.ws.rs.FormParam;
 import jakarta.ws.rs.HeaderParam;
@@ -81,6 +82,11 @@ record Endpoint(String verb, String path, Method method) {
 
     boolean writes() {
         return !verb.equals("GET");
+    }
+
+    boolean consumes(String type) {
+        var consumes = method.getAnnotation(Consumes.class);
+        return consumes != null && Arrays.asList(consumes.value()).contains(type);
     }
 
     boolean versioned() {

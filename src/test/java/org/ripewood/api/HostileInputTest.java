@@ -133,6 +133,45 @@ class HostileInputTest {
     }
 
     @Test
+    void aFileWithoutAReadingIsRefusedLineByLine() {
+        var files = new LinkedHashMap<String, String>();
+        files.put("", "line 1");
+        files.put("\n\n", "line 2");
+        files.put("\u0000\u0007\uFFFF", "line 1");
+        files.put("{\"a\": 1}", "line 1");
+        files.put("<svg onload=alert(1)>", "line 1");
+        files.put("date,tmin,tmax\n2026-02-30,1,2", "line 2");
+        files.put("date,tmin,tmax\n2024-05-01,NaN,2", "line 2");
+        files.put("date,tmin,tmax\n2024-05-01,1e9,2", "line 2");
+        files.put("date,tmin,tmax\n2024-05-01,9,2", "line 2");
+        files.put("date,tmin,tmax\n2999-05-01,1,2", "line 2");
+        files.put("date,tmin,tmax\n'; drop table site_reading; --", "line 2");
+        files.put("date,tmin,tmax\n" + "x\n".repeat(500_000), "line 201");
+        var call = calls.of(endpoint("POST /api/v1/sites/{id}/readings"));
+        var wrong = new ArrayList<String>();
+        files.forEach(
+                (file, line) ->
+                        refusedUnwritten(
+                                        file.substring(0, Math.min(40, file.length())),
+                                        line,
+                                        () -> readings(call, file))
+                                .ifPresent(wrong::add));
+        assertThat(wrong).isEmpty();
+    }
+
+    @Test
+    void readingsBeyondFiveMegabytesAreRefused() {
+        var call = calls.of(endpoint("POST /api/v1/sites/{id}/readings"));
+        var before = tables.rows();
+        assertThat(readings(call, "2024-05-01,1,2\n".repeat(350_000)).statusCode()).isEqualTo(413);
+        assertThat(tables.rows()).isEqualTo(before);
+    }
+
+    private Response readings(Call call, String file) {
+        return raw(call, Who.INSTRUCTOR, "text/csv; charset=UTF-8", file);
+    }
+
+    @Test
     void aWriteWithoutItsHeaderIsRefused() {
         var call = calls.of(endpoint("POST /api/v1/trees"));
         var before = tables.rows();
@@ -200,6 +239,14 @@ class HostileInputTest {
         }
         slips.put("courses/" + course + "/board?headline=LOUDEST", "headline");
         slips.put("courses/" + course + "/board?headline=%3Cscript%3E", "headline");
+        var season = "sites/" + school.site().id() + "/season?";
+        slips.put(season + "habit=PALM", "habit");
+        for (var base : List.of("warm", "NaN", "1e3", "-6", "20.5", "5,5")) {
+            slips.put(season + "base=" + base, "base");
+        }
+        for (var year : List.of("1066", "9999", "this", "2026.5", "99999999999")) {
+            slips.put(season + "year=" + year, "year");
+        }
         var wrong = new ArrayList<String>();
         slips.forEach(
                 (path, field) -> {

@@ -57,6 +57,10 @@ final class RoleTable {
             GET  /api/v1/sessions/{id}/plan                   | 401 | 403 403 | 200 404 | 200
             GET  /api/v1/sites                                | 401 | 200 200 | 200 200 | 200
             POST /api/v1/sites                                | 401 | 403 403 | 201 201 | 201
+            GET  /api/v1/sites/{id}                           | 401 | 200 200 | 200 200 | 200
+            PUT  /api/v1/sites/{id}                           | 401 | 403 403 | 200 200 | 200
+            POST /api/v1/sites/{id}/readings                  | 401 | 403 403 | 200 200 | 200
+            GET  /api/v1/sites/{id}/season                    | 401 | 200 200 | 200 200 | 200
             GET  /api/v1/people/me                            | 401 | 200 200 | 200 200 | 200
             POST /api/v1/people                               | 401 | 403 403 | 403 403 | 201
             GET  /api/v1/people/{id}/skills                   | 401 | 200 404 | 200 404 | 200
@@ -116,6 +120,10 @@ final class RoleTable {
             POST /people/{id}/active                          | 303 | 403 403 | 403 403 | 303
             POST /people/courses                              | 303 | 403 403 | 403 403 | 303
             POST /people/members                              | 303 | 403 403 | 403 403 | 303
+            GET  /sites                                       | 303 | 200 200 | 200 200 | 200
+            GET  /sites/{id}                                  | 303 | 200 200 | 200 200 | 200
+            POST /sites/{id}                                  | 303 | 403 403 | 303 303 | 303
+            POST /sites/{id}/readings                         | 303 | 403 403 | 303 303 | 303
             GET  /students/{id}/skills                        | 303 | 403 403 | 200 404 | 200
             POST /students/{id}/skills                        | 303 | 403 403 | 303 404 | 403
             """;

@@ -78,10 +78,7 @@ class School {
             persons.put(Who.OTHER_INSTRUCTOR, person(registrar, Role.INSTRUCTOR));
             course = course(Who.INSTRUCTOR, Who.STUDENT);
             otherCourse = course(Who.OTHER_INSTRUCTOR, Who.OTHER_STUDENT);
-            site =
-                    trees.enterSite(
-                            registrar,
-                            new NewSite(unique("Yard"), 48.0, 11.0, "Europe/Berlin", null, null));
+            site = newSite();
         }
         return this;
     }
@@ -135,6 +132,12 @@ class School {
 
     Site site() {
         return site;
+    }
+
+    Site newSite() {
+        return trees.enterSite(
+                actor(Who.REGISTRAR),
+                new NewSite(unique("Yard"), 48.0, 11.0, "Europe/Berlin", null, null));
     }
 
     Today today() {

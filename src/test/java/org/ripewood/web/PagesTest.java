@@ -70,6 +70,9 @@ class PagesTest {
                         at + "/observations?fact=front_mark",
                         at + "/observations?fact=largest_opening_mm",
                         at + "/techniques/wiring_primary",
+                        "/sites",
+                        "/sites/" + tree.siteId(),
+                        "/sites/" + tree.siteId() + "?species=acer_palmatum",
                         "/sessions/" + session.id());
         ofTeachers =
                 List.of(

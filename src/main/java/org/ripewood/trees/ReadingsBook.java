@@ -1,0 +1,66 @@
+package org.ripewood.trees;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Fault;
+import org.ripewood.platform.Problem;
+import org.ripewood.platform.Refused;
+import org.ripewood.platform.Today;
+
+/** Takes in files of daily readings. */
+@ApplicationScoped
+class ReadingsBook {
+
+    private final Sites sites;
+    private final ReadingRows rows;
+    private final Today today;
+
+    ReadingsBook(Sites sites, ReadingRows rows, Today today) {
+        this.sites = sites;
+        this.rows = rows;
+        this.today = today;
+    }
+
+    ReadingsImport take(Actor actor, long siteId, String text) {
+        Sites.requireKeeperOfSites(actor, "import readings");
+        sites.get(siteId);
+        var found = read(text);
+        if (found.readings().isEmpty()) {
+            throw nothingIn(found);
+        }
+        return ReadingsImport.of(found, rows.keep(siteId, found.readings()));
+    }
+
+    private ReadingsInText read(String text) {
+        try {
+            return DailyReadingsText.read(new StringReader(text), today.date());
+        } catch (IOException e) {
+            throw new UncheckedIOException("text in memory always reads", e);
+        }
+    }
+
+    private static Refused nothingIn(ReadingsInText found) {
+        var faults =
+                found.faults().stream()
+                        .map(
+                                fault ->
+                                        new Fault(
+                                                "line " + fault.line(),
+                                                "found “%s”, expected %s"
+                                                        .formatted(
+                                                                fault.found(), fault.expected())))
+                        .toList();
+        return new Refused(
+                new Problem(
+                        400,
+                        "invalid",
+                        "No reading could be taken",
+                        "Of %d faulty line(s), %d doubtful value(s) and %d incomplete day(s) nothing was left; nothing was stored."
+                                .formatted(found.faultCount(), found.flagged(), found.incomplete()),
+                        "Maybe the file has other columns: " + ReadingsLayout.EXPECTED + ".",
+                        faults));
+    }
+}

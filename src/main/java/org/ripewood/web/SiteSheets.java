@@ -1,0 +1,67 @@
+package org.ripewood.web;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.course.CourseContent;
+import org.ripewood.course.Species;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Refused;
+import org.ripewood.platform.Role;
+import org.ripewood.platform.Today;
+import org.ripewood.trees.ReadingsImport;
+import org.ripewood.trees.Trees;
+
+/** Lays out what the page of a site shows. */
+@ApplicationScoped
+class SiteSheets {
+
+    private final Trees trees;
+    private final CourseContent content;
+    private final Today today;
+
+    SiteSheets(Trees trees, CourseContent content, Today today) {
+        this.trees = trees;
+        this.content = content;
+        this.today = today;
+    }
+
+    /**
+     * @param species code of the one whose season is shown; the most frequent there when null
+     */
+    SiteSheet lay(
+            Actor actor,
+            long siteId,
+            @Nullable String species,
+            Typed typed,
+            @Nullable ReadingsImport taken) {
+        var known = trees.site(siteId);
+        var all = content.inForce().species();
+        var here = known.species().stream().map(all::get).filter(Objects::nonNull).toList();
+        var others =
+                all.values().stream()
+                        .filter(one -> !here.contains(one))
+                        .sorted(Comparator.comparing(Species::common))
+                        .toList();
+        var chosen = species == null ? first(here, others) : all.get(species);
+        if (chosen == null) {
+            throw Refused.notFound("species", String.valueOf(species));
+        }
+        return new SiteSheet(
+                known,
+                actor.is(Role.INSTRUCTOR) || actor.is(Role.REGISTRAR),
+                here,
+                others,
+                chosen,
+                trees.season(siteId, chosen.code()),
+                today.date(),
+                typed,
+                taken);
+    }
+
+    private static Species first(List<Species> here, List<Species> others) {
+        return here.isEmpty() ? others.get(0) : here.get(0);
+    }
+}
