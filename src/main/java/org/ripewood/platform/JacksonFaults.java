@@ -46,7 +46,7 @@ final class JacksonFaults {
         }
         if (e instanceof JsonMappingException mapping && !mapping.getPath().isEmpty()) {
             return new Fault(
-                    path(mapping),
+                    reachedPath(mapping),
                     "expected %s, found one not to be read".formatted(expected(target(mapping))));
         }
         if (e.getProcessor() instanceof JsonParser parser && isRepeated(e)) {
@@ -67,6 +67,16 @@ final class JacksonFaults {
             context = context.getParent();
         }
         return context.getCurrentName() == null ? "" : context.getCurrentName();
+    }
+
+    /** What cannot be read at all is known by its record; the parser knows the field in it. */
+    private static String reachedPath(JsonMappingException e) {
+        var last = e.getPath().get(e.getPath().size() - 1);
+        var name =
+                last.getFieldName() == null && e.getProcessor() instanceof JsonParser parser
+                        ? currentName(parser)
+                        : null;
+        return name == null ? path(e) : path(e) + "." + name;
     }
 
     /** A number too large for its type is told by the parser beneath. */

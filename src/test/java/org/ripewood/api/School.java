@@ -34,7 +34,6 @@ import org.ripewood.trees.NewWound;
 import org.ripewood.trees.Site;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
-import org.ripewood.trees.Wound;
 
 /** A small school to test on: two courses, each with an instructor and a student. */
 @Singleton
@@ -165,20 +164,6 @@ class School {
         see(tree.id(), "soil_moist", "yes");
         see(tree.id(), "vigour_index", "80");
         return tree;
-    }
-
-    Wound wound(Tree tree) {
-        return trees.addWound(
-                actor(Who.INSTRUCTOR),
-                tree.id(),
-                new NewWound(
-                        "first branch",
-                        today.date().minusYears(1),
-                        24.0,
-                        30.0,
-                        110.0,
-                        200.0,
-                        false));
     }
 
     /** The instructor's word on a fact, as of today. */
