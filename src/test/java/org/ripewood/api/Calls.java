@@ -37,7 +37,7 @@ final class Calls {
         }
         var tree = school.infestedTree();
         if (endpoint.path().contains("{woundId}")) {
-            var filled = endpoint.path().replace("{woundId}", "" + school.wound(tree));
+            var filled = endpoint.path().replace("{woundId}", "" + school.freshCut(tree));
             return new Call(endpoint, filled.replace("{id}", "" + tree.id()), null, null);
         }
         return at(
