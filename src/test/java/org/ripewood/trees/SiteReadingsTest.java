@@ -137,9 +137,6 @@ class SiteReadingsTest {
                 .allSatisfy(one -> assertThat(one.degreeDays()).isNotNull());
     }
 
-    /**
-     * Closing is believed in the site's usual years, so it is a warmer year than usual that counts.
-     */
     @Test
     void aYearWarmerThanUsualBringsClosingNearer() {
         var tree = school.tree();

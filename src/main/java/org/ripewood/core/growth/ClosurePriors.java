@@ -27,6 +27,9 @@ public final class ClosurePriors {
     /** A tree nobody has judged is believed to be well, but not for sure. */
     private static final double UNSEEN_SPREAD = 1.25;
 
+    private static final double LEAST_WARMTH = 0.6;
+    private static final double MOST_WARMTH = 1.6;
+
     /** Vigour below which a rate is not scaled down further, so that it stays above 0. */
     private static final double LEAST_VIGOUR = 5;
 
@@ -40,7 +43,9 @@ public final class ClosurePriors {
      * being the kind's. The spread does not scale with vigour: it says how little is known, and so
      * a stronger tree is never believed to close later. Taking the mean of both reproduces that
      * slow trees close more per millimetre of increment (Neely 1988, J. Arboric. 14(6):148-152). mm
-     * a year turn into mm per growth-time by the place's mean year.
+     * a year turn into mm per growth-time by the place's mean year, after the kind's rate is scaled
+     * by {@code √(mean year / reference year)}, held between 0.6 and 1.6: a warmer place is never
+     * slower, and twice the warmth does not close twice as fast (common practice, no source).
      *
      * <p>Edge cases: vigour unknown, taken as 75 with a quarter more spread; vigour below 5 counts
      * as 5. Errors: IllegalArgumentException for a vigour outside 0 to 100, and for a place where
@@ -58,7 +63,7 @@ public final class ClosurePriors {
             throw new IllegalArgumentException("nothing grows here, found a mean year of " + year);
         }
         double sd = kind.sdMm() * (vigour == null ? UNSEEN_SPREAD : 1);
-        double rate = kind.meanMm() * vigourShare(vigour);
+        double rate = kind.meanMm() * vigourShare(vigour) * warmthShare(days);
         if (trunk != null) {
             double own = LIP_PER_RADIUS * trunk.radialMm();
             double ownSd = Math.hypot(kind.sdMm(), LIP_PER_RADIUS * trunk.sdMm());
@@ -81,13 +86,23 @@ public final class ClosurePriors {
         return Math.max(LEAST_VIGOUR, vigour) / CallusPace.AT_VIGOUR;
     }
 
+    private static double warmthShare(GrowthDays days) {
+        double reference = days.referencePerYear();
+        return reference > 0
+                ? Math.max(
+                        LEAST_WARMTH,
+                        Math.min(MOST_WARMTH, Math.sqrt(days.meanPerYear() / reference)))
+                : MOST_WARMTH;
+    }
+
     /**
      * The rate at which a wound closed, as it would have been at vigour 75: what {@link
      * RateBelief#learn} takes.
      *
      * <p>Formula: half the least-squares slope of the widths above 0 against growth-time since the
-     * lips moved, times the mean year, times {@code 75 / vigour}. Where only the first width is
-     * above 0, half of it over the growth-time halfway between the two looks it closed between.
+     * lips moved, times the mean year over the share that its warmth has, times {@code 75 /
+     * vigour}. Where only the first width is above 0, half of it over the growth-time halfway
+     * between the two looks it closed between.
      *
      * <p>Shapes and units: mm a year, one lip. Edge cases: empty when it is not closed, was 0 from
      * the start, has opened again on the way, or no growth-time went by; never below 0. Errors:
@@ -103,7 +118,7 @@ public final class ClosurePriors {
         if (!(slope >= 0 && Double.isFinite(slope))) {
             return OptionalDouble.empty();
         }
-        return OptionalDouble.of(slope / 2 * days.meanPerYear() / share);
+        return OptionalDouble.of(slope / 2 * days.meanPerYear() / (share * warmthShare(days)));
     }
 
     private static double slope(List<Closure.Look> looks, GrowthDays days) {

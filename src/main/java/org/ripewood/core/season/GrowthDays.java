@@ -38,4 +38,12 @@ public interface GrowthDays {
 
     /** Growth-time of a mean year; 0 where nothing grows. */
     double meanPerYear();
+
+    /**
+     * Growth-time of a mean year for the same kind of tree in a cool-temperate climate, for rates
+     * that are told by the year there; that of this place itself where temperatures are not known.
+     */
+    default double referencePerYear() {
+        return meanPerYear();
+    }
 }

@@ -24,9 +24,11 @@ public final class GrowthTime implements GrowthDays {
     private final ThermalTime time;
     private final LocalDate end;
     private final double perDay;
+    private final double referencePerYear;
 
-    private GrowthTime(ThermalTime time) {
+    private GrowthTime(ThermalTime time, double referencePerYear) {
         this.time = time;
+        this.referencePerYear = referencePerYear;
         this.end = time.lastDay().plusDays(1);
         this.perDay =
                 time.between(time.firstDay(), end) / ChronoUnit.DAYS.between(time.firstDay(), end);
@@ -46,16 +48,21 @@ public final class GrowthTime implements GrowthDays {
 
     /** Growth-time over the span of a season model made for the habit. */
     public static GrowthTime of(SeasonModel season, Habit habit, double baseCelsius) {
+        return new GrowthTime(
+                counted(season, habit, baseCelsius), ReferenceYear.growth(habit, baseCelsius));
+    }
+
+    /** Degree-days of the days that count, over the span of a season model. */
+    static ThermalTime counted(SeasonModel season, Habit habit, double baseCelsius) {
         var progress = season.progress();
         boolean always = habit == Habit.TROPICAL || progress.alwaysGrowing();
-        return new GrowthTime(
-                ThermalTime.of(
-                        progress.climate().temperatures(),
-                        progress.firstDay(),
-                        progress.lastDay(),
-                        baseCelsius,
-                        DegreeDays.NO_UPPER,
-                        day -> always || grows(season, progress, day)));
+        return ThermalTime.of(
+                progress.climate().temperatures(),
+                progress.firstDay(),
+                progress.lastDay(),
+                baseCelsius,
+                DegreeDays.NO_UPPER,
+                day -> always || grows(season, progress, day));
     }
 
     private static boolean grows(SeasonModel season, SeasonProgress progress, LocalDate day) {
@@ -106,6 +113,11 @@ public final class GrowthTime implements GrowthDays {
             day = day.minusDays(1);
         }
         return day;
+    }
+
+    @Override
+    public double referencePerYear() {
+        return referencePerYear;
     }
 
     @Override
