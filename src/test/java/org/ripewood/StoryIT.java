@@ -48,9 +48,12 @@ class StoryIT {
         browser.unfold("Held");
         browser.follow(STEP);
         assertThat(browser.text()).contains("Largest open wound").contains("at most 8 mm");
+        assertThat(browser.text()).contains("By itself from");
         browser.picture(PICTURES.resolve("held.png"));
 
         browser.follow(TREE);
+        lookAhead(tree.replaceFirst(".*(/trees/\\d+).*", "$1"));
+        browser.open(tree.replaceFirst(".*(/trees/\\d+).*", "$1"));
         browser.unfold("Read a wound");
         browser.choose("Wound", "Heavy limb on the left");
         browser.type("Open width, mm", "0");
@@ -95,6 +98,23 @@ class StoryIT {
         browser.follow("lan for paper");
         assertThat(browser.text()).contains(TREE).contains("Crab apple");
         browser.longPicture(PICTURES.resolve("plan.png"));
+    }
+
+    /** What is going to come about: the wound's closing, the years ahead, the site's season. */
+    private void lookAhead(String tree) throws Exception {
+        browser.follow("Heavy limb on the left");
+        assertThat(browser.text()).contains("likely to have closed over by");
+        browser.longPicture(PICTURES.resolve("closing.png"));
+        browser.open(tree + "/route");
+        assertThat(browser.text()).contains(STEP);
+        browser.longPicture(PICTURES.resolve("route.png"));
+        browser.open(tree);
+        browser.follow("Wrenfallow glasshouse");
+        browser.longPicture(PICTURES.resolve("site.png"));
+        browser.resize(Browser.PHONE);
+        browser.open(tree + "/measure");
+        browser.longPicture(PICTURES.resolve("measure-phone.png"));
+        browser.resize(Browser.DESK);
     }
 
     private void signIn(String login) throws Exception {
