@@ -23,7 +23,7 @@ final class FactsOnDay {
         this.record = record;
         this.observed = observed(record);
         this.seen = Facts.of(observed);
-        observed.addAll(VigourFacts.of(seen));
+        observed.addAll(VigourFacts.of(seen, record.on()));
     }
 
     /** The vigour index, which recovery and closing go by; NaN when it is not known. */

@@ -89,6 +89,16 @@ public record VigourIndex(double shoot, double foliage, double colour, double di
         return diebackPercent < 30 ? 1 : 0;
     }
 
+    /** One of the grades. */
+    public double of(VigourGrade grade) {
+        return switch (grade) {
+            case SHOOT -> shoot;
+            case FOLIAGE -> foliage;
+            case COLOUR -> colour;
+            case DIEBACK -> dieback;
+        };
+    }
+
     /**
      * The weighted mean of the grades, 0 to 4.
      *
