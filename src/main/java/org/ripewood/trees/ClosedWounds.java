@@ -67,7 +67,7 @@ class ClosedWounds {
         return known.beliefs();
     }
 
-    private Map<CallusPace, RateBelief> learn() {
+    Map<CallusPace, RateBelief> learn() {
         var inForce = content.inForce();
         var rates = new EnumMap<CallusPace, List<Double>>(CallusPace.class);
         var trees = Set.copyOf(observations.treesWithClosedWounds(MOST_TREES));
