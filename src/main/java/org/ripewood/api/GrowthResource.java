@@ -50,6 +50,7 @@ class GrowthResource {
     @Path("trees/{id}/trunk")
     @Operation(summary = "The trunk's profile, and when its base is likely to be as planned")
     public TrunkAnswer trunk(@PathParam("id") long id, @QueryParam("on") @Nullable String on) {
-        return TrunkAnswer.of(trees.trunk(user.actor(), id, Asked.day("on", on, today.date())));
+        var day = Asked.day("on", on, today.date());
+        return TrunkAnswer.of(trees.growth(user.actor(), id, day).trunk());
     }
 }

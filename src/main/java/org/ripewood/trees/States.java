@@ -46,24 +46,25 @@ class States {
         return states;
     }
 
-    /** How the wounds of a tree are going to close, in the order they are handed in. */
-    List<Closing> closings(long treeId, List<Wound> wounds, LocalDate on) {
-        var forecasts = one(treeId, on).forecasts();
-        return wounds.stream()
-                .map(wound -> new Closing(wound, on, forecasts.closing(wound)))
-                .toList();
-    }
-
-    /** The trunk of a tree. */
-    Trunk trunk(long treeId, LocalDate on) {
-        var judged = one(treeId, on);
+    /** What growing will bring about on a tree, from its record up to the day. */
+    Growth growth(long treeId, LocalDate on) {
+        var judged = judge(List.of(treeId), on).get(0);
+        var record = judged.record();
+        var forecasts = judged.forecasts();
         var facts = judged.state().facts();
-        return new Trunk(
-                on,
-                TrunkFacts.profile(judged.record(), facts),
-                known(facts.number(Fact.HEIGHT_MM)),
-                known(facts.number(Fact.TRUNK_TARGET_MM)),
-                judged.forecasts().trunk());
+        var closings =
+                record.wounds().stream()
+                        .sorted(Wound.WIDEST_FIRST)
+                        .map(wound -> new Closing(wound, on, forecasts.closing(wound)))
+                        .toList();
+        var trunk =
+                new Trunk(
+                        on,
+                        TrunkFacts.profile(record, facts),
+                        known(facts.number(Fact.HEIGHT_MM)),
+                        known(facts.number(Fact.TRUNK_TARGET_MM)),
+                        forecasts.trunk());
+        return new Growth(closings, trunk);
     }
 
     private static @Nullable Double known(double number) {
@@ -71,10 +72,6 @@ class States {
     }
 
     private record Judged(TreeRecord record, TreeState state, TreeForecasts forecasts) {}
-
-    private Judged one(long treeId, LocalDate on) {
-        return judge(List.of(treeId), on).get(0);
-    }
 
     private List<Judged> judge(Collection<Long> treeIds, LocalDate on) {
         days.requireAskable("on", on);

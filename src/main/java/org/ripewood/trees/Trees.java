@@ -187,26 +187,20 @@ public class Trees {
         return wounds.of(actor, treeId);
     }
 
-    /** How the wounds of a tree are going to close, widest open first. */
+    /** How the wounds of a tree are going to close, and how its trunk thickens. */
     @Transactional
-    public List<Closing> closings(Actor actor, long treeId, LocalDate on) {
-        return states.closings(treeId, wounds.of(actor, treeId), on);
+    public Growth growth(Actor actor, long treeId, LocalDate on) {
+        reach.require(actor, treeId);
+        return states.growth(treeId, on);
     }
 
-    /** How one wound is going to close; 404 when the tree has no such wound. */
+    /** How one wound is going to close; 404 when the tree has no such wound on the day. */
     @Transactional
     public Closing closing(Actor actor, long treeId, long woundId, LocalDate on) {
-        return closings(actor, treeId, on).stream()
+        return growth(actor, treeId, on).closings().stream()
                 .filter(closing -> closing.wound().id() == woundId)
                 .findFirst()
                 .orElseThrow(() -> Refused.notFound("wound", woundId));
-    }
-
-    /** The trunk of a tree, and how it thickens. */
-    @Transactional
-    public Trunk trunk(Actor actor, long treeId, LocalDate on) {
-        reach.require(actor, treeId);
-        return states.trunk(treeId, on);
     }
 
     /** Enters a branch. */

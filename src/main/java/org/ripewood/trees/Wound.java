@@ -1,6 +1,7 @@
 package org.ripewood.trees;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.growth.Closure;
@@ -28,6 +29,13 @@ public record Wound(
         long byId,
         Source source,
         List<Observation> readings) {
+
+    /** Those still to close come first, the widest of them leading; deadwood by design last. */
+    static final Comparator<Wound> WIDEST_FIRST =
+            Comparator.comparing(Wound::deadwoodByDesign)
+                    .thenComparing(Comparator.comparingDouble(Wound::openMm).reversed())
+                    .thenComparing(Wound::madeOn)
+                    .thenComparingLong(Wound::id);
 
     public Wound {
         readings = Readings.oldestFirst(readings.stream());

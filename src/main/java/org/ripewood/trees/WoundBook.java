@@ -1,7 +1,6 @@
 package org.ripewood.trees;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.ripewood.platform.Actor;
@@ -44,11 +43,6 @@ class WoundBook {
         return row.toWound(List.of());
     }
 
-    /** Those still to close come first, the widest of them leading; deadwood by design last. */
-    private static final Comparator<Wound> WIDEST_FIRST =
-            Comparator.comparing(Wound::deadwoodByDesign)
-                    .thenComparing(Comparator.comparingDouble(Wound::openMm).reversed());
-
     List<Wound> of(Actor actor, long treeId) {
         reach.require(actor, treeId);
         var readings =
@@ -61,7 +55,7 @@ class WoundBook {
                         .collect(Collectors.groupingBy(Observation::woundId));
         return rows.list("treeId = ?1 order by madeOn, id", treeId).stream()
                 .map(row -> row.toWound(readings.getOrDefault(row.id, List.of())))
-                .sorted(WIDEST_FIRST)
+                .sorted(Wound.WIDEST_FIRST)
                 .toList();
     }
 }

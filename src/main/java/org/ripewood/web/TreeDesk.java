@@ -44,10 +44,11 @@ class TreeDesk {
         var inForce = content.inForce();
         var standing = standings.of(actor, treeId, on);
         var steps = steps(actor, treeId);
-        var closings = trees.closings(actor, treeId, on);
+        var growth = trees.growth(actor, treeId, on);
+        var closings = growth.closings();
         var wounds = closings.stream().map(Closing::wound).toList();
         var branches = trees.branches(actor, treeId);
-        var trunk = trees.trunk(actor, treeId, on);
+        var trunk = growth.trunk();
         return new TreeSheet(
                 tree,
                 inForce.species(tree.species()),

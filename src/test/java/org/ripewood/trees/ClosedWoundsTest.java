@@ -11,11 +11,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.core.growth.CallusPace;
 import org.ripewood.core.growth.RateBelief;
+import org.ripewood.core.season.Outlook;
 import org.ripewood.course.CourseContent;
 import org.ripewood.people.People;
 import org.ripewood.platform.Today;
 
-/** What closed wounds teach of the next one, on a species of good callus. */
+/** What closed wounds teach of the next one, and what of them was known when. */
 @QuarkusTest
 class ClosedWoundsTest {
 
@@ -53,11 +54,24 @@ class ClosedWoundsTest {
         assertThat(learn()).isEqualTo(before);
     }
 
+    @Test
+    void aDayGoneByIsToldFromWhatWasKnownThen() {
+        var treeId = wound(40, 20, 0);
+        var before = day.minusYears(2).plusMonths(10);
+        var then = trees.growth(school.teacher, treeId, before).closings().get(0);
+        assertThat(then.wound().openMm()).isEqualTo(20);
+        assertThat(then.forecast().readings()).isEqualTo(1);
+        assertThat(then.closed()).isInstanceOf(Outlook.Expected.class);
+        assertThat(trees.growth(school.teacher, treeId, day.minusYears(3)).closings()).isEmpty();
+        assertThat(trees.growth(school.teacher, treeId, day).closings().get(0).closed())
+                .isEqualTo(new Outlook.Already());
+    }
+
     private Map<CallusPace, RateBelief> learn() {
         return QuarkusTransaction.requiringNew().call(closedWounds::learn);
     }
 
-    private void wound(double firstMm, double... openMm) {
+    private long wound(double firstMm, double... openMm) {
         var tree = school.tree();
         var made = day.minusYears(2);
         var cut = new NewWound("left", made, firstMm, firstMm, null, null, false);
@@ -77,5 +91,6 @@ class ClosedWoundsTest {
                             null,
                             null));
         }
+        return tree.id();
     }
 }

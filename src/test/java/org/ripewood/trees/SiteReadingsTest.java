@@ -209,7 +209,7 @@ class SiteReadingsTest {
     }
 
     private LocalDate likelyClosed(Tree tree) {
-        var closing = trees.closings(school.teacher, tree.id(), day).get(0);
+        var closing = trees.growth(school.teacher, tree.id(), day).closings().get(0);
         return ((Outlook.Expected) closing.closed()).likely();
     }
 
