@@ -1,5 +1,6 @@
 package org.ripewood.core.growth;
 
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -16,6 +17,11 @@ import java.util.List;
  * <p>All growth-times count from the cut.
  */
 public final class ClosureModel {
+
+    /** Readings of one moment by width, so that the order they come in does not matter. */
+    private static final Comparator<ClosureReading> BY_GROWTH_TIME =
+            Comparator.comparingDouble(ClosureReading::growthTime)
+                    .thenComparingDouble(ClosureReading::openMm);
 
     private final double lag;
     private final SteadyRate steady;
@@ -38,9 +44,10 @@ public final class ClosureModel {
         }
         var x = new double[readings.size()];
         var openMm = new double[readings.size()];
+        var rising = readings.stream().sorted(BY_GROWTH_TIME).toList();
         for (int i = 0; i < x.length; i++) {
-            x[i] = Math.max(0, readings.get(i).growthTime() - prior.lag());
-            openMm[i] = readings.get(i).openMm();
+            x[i] = Math.max(0, rising.get(i).growthTime() - prior.lag());
+            openMm[i] = rising.get(i).openMm();
         }
         // Two lips: twice the mean, twice the spread.
         return new ClosureModel(
@@ -51,7 +58,8 @@ public final class ClosureModel {
                         2 * prior.rateMm(),
                         2 * prior.rateSdMm(),
                         prior.measuringSdMm(),
-                        prior.seasonSpread()));
+                        new SteadyRate.Seasons(
+                                prior.seasonSpread(), 2 * prior.paceMm(), prior.year())));
     }
 
     /**

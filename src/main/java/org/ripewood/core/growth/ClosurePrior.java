@@ -7,11 +7,19 @@ package org.ripewood.core.growth;
  * @param rateSdMm its standard deviation; infinite for no belief at all
  * @param lag degree-days before the lips begin to move
  * @param measuringSdMm standard deviation of a reading, mm
- * @param seasonSpread how far the rate to come may differ from the rate so far, as a share of it:
- *     one season is not like another
+ * @param seasonSpread how far one season's rate strays from the wound's own, as a share of it
+ * @param paceMm what a lip of a well tree of its kind advances, mm per degree-day: sizes what
+ *     seasons gone by strayed, so that a stronger tree's belief does not
+ * @param year degree-days of a mean year, after which another season strays anew
  */
 public record ClosurePrior(
-        double rateMm, double rateSdMm, double lag, double measuringSdMm, double seasonSpread) {
+        double rateMm,
+        double rateSdMm,
+        double lag,
+        double measuringSdMm,
+        double seasonSpread,
+        double paceMm,
+        double year) {
 
     public ClosurePrior {
         if (!(rateMm > 0 && Double.isFinite(rateMm) && rateSdMm > 0)) {
@@ -24,14 +32,19 @@ public record ClosurePrior(
                 && measuringSdMm > 0
                 && Double.isFinite(measuringSdMm)
                 && seasonSpread >= 0
-                && Double.isFinite(seasonSpread))) {
+                && Double.isFinite(seasonSpread)
+                && paceMm > 0
+                && Double.isFinite(paceMm)
+                && year > 0)) {
             throw new IllegalArgumentException(
-                    "lag and season spread must be 0 or more and the measuring error above 0");
+                    "lag and season spread must be 0 or more, measuring error, pace and year above"
+                            + " 0, found %s, %s, %s, %s, %s"
+                                    .formatted(lag, seasonSpread, measuringSdMm, paceMm, year));
         }
     }
 
     /** The same for lips that have moved before, as those of a wound that opened again. */
     ClosurePrior withoutLag() {
-        return new ClosurePrior(rateMm, rateSdMm, 0, measuringSdMm, seasonSpread);
+        return new ClosurePrior(rateMm, rateSdMm, 0, measuringSdMm, seasonSpread, paceMm, year);
     }
 }

@@ -63,7 +63,8 @@ public final class ClosurePriors {
             throw new IllegalArgumentException("nothing grows here, found a mean year of " + year);
         }
         double sd = kind.sdMm() * (vigour == null ? UNSEEN_SPREAD : 1);
-        double rate = kind.meanMm() * vigourShare(vigour) * warmthShare(days);
+        double pace = kind.meanMm() * warmthShare(days);
+        double rate = pace * vigourShare(vigour);
         if (trunk != null) {
             double own = LIP_PER_RADIUS * trunk.radialMm();
             double ownSd = Math.hypot(kind.sdMm(), LIP_PER_RADIUS * trunk.sdMm());
@@ -72,7 +73,13 @@ public final class ClosurePriors {
             sd *= Math.sqrt(1 - share);
         }
         return new ClosurePrior(
-                rate / year, sd / year, LAG_SHARE * year, MEASURING_SD_MM, SEASON_SPREAD);
+                rate / year,
+                sd / year,
+                LAG_SHARE * year,
+                MEASURING_SD_MM,
+                SEASON_SPREAD,
+                pace / year,
+                year);
     }
 
     private static double vigourShare(@Nullable Double vigour) {

@@ -1,14 +1,39 @@
 package org.ripewood.core.growth;
 
 /**
- * A width that falls at a steady rate, {@code y = a − b x}, learnt from readings of known error: a
- * flat prior on a, a normal one on b cut off at 0. Given b, a is normal; b is integrated over
- * numerically, so that the cut at 0 is kept. Beyond the last reading the rate may differ from the
- * rate so far by the season's spread.
+ * A width that falls at a steady rate but for the seasons, learnt from readings of known error.
+ *
+ * <p>Without seasons it is {@code y = a − b x} with a flat prior on a and a normal one on b cut off
+ * at 0. With them each year's rate strays from b by a share of it, in years gone by as in years to
+ * come, so that the width ahead starts from where it was last seen and not from a line that it has
+ * left. Most widths stray by the share given, some by twice and a few by four times as much (common
+ * practice, no source): readings that left the line say which. b and the share are integrated over
+ * numerically.
  */
 final class SteadyRate {
 
-    private static final int NODES = 49;
+    /**
+     * How years differ.
+     *
+     * @param spread how far one year's rate strays, as a share of it; 0 for not at all
+     * @param pace the rate by which what years gone by strayed is sized; neither the readings nor
+     *     the belief about this width, so that a belief in a higher rate never leads to a lower one
+     *     and quick years count as much as slow ones
+     * @param year growth-time of a mean year
+     */
+    record Seasons(double spread, double pace, double year) {
+        Seasons times(double times) {
+            return new Seasons(times * spread, pace, year);
+        }
+    }
+
+    private static final int RATES = 33;
+
+    /** By how many times the share seasons may stray, and how likely that is believed. */
+    private static final double[] TIMES = {1, 2, 4};
+
+    private static final double[] BELIEVED = {0.7, 0.2, 0.1};
+
     private static final double REACH_SDS = 5;
     private static final double SURE_SDS = 8;
 
@@ -18,19 +43,15 @@ final class SteadyRate {
     private static final double EXACT_TO = 1e-5;
     private static final double TINY = 1e-15;
 
-    private final double seasonSpread;
     private final double lastX;
-    private final double[] rates = new double[NODES];
-    private final double[] weights = new double[NODES];
-    private final double[] levels = new double[NODES];
-    private final double levelSd;
-    private final double rate;
-    private final double rateSd;
+    private final SeasonShare[] shares;
+    private final double[] rates;
+    private final double[] weights;
 
     /**
      * Learns from readings.
      *
-     * @param x growth-times, at least one
+     * @param x growth-times, at least one, rising
      * @param y widths read there
      * @param priorRate believed b, with its standard deviation (infinite for no belief)
      * @throws IllegalArgumentException when neither readings nor belief say anything of b
@@ -41,47 +62,68 @@ final class SteadyRate {
             double priorRate,
             double priorRateSd,
             double measuringSd,
-            double seasonSpread) {
+            Seasons seasons) {
+        lastX = x[x.length - 1];
+        double slope = slope(x, y);
+        double unit = Math.max(priorRate, slope) > 0 ? Math.max(priorRate, slope) : 1;
+        shares = new SeasonShare[seasons.spread() > 0 ? TIMES.length : 1];
+        rates = new double[shares.length * RATES];
+        weights = new double[rates.length];
+        var evidence = new double[shares.length];
+        for (int i = 0; i < shares.length; i++) {
+            shares[i] = new SeasonShare(x, y, measuringSd, seasons.times(TIMES[i]), unit);
+            evidence[i] = BELIEVED[i] * Math.exp(shares[i].logEvidence() - shares[0].logEvidence());
+            layOut(i, priorRate, 1 / (priorRateSd * priorRateSd));
+        }
+        weigh(evidence);
+    }
+
+    /** The least-squares rate, never below 0. */
+    private static double slope(double[] x, double[] y) {
         double meanX = mean(x);
         double meanY = mean(y);
         double sxx = 0;
         double sxy = 0;
-        double last = 0;
         for (int i = 0; i < x.length; i++) {
             sxx += (x[i] - meanX) * (x[i] - meanX);
             sxy += (x[i] - meanX) * (y[i] - meanY);
-            last = Math.max(last, x[i]);
         }
-        double variance = measuringSd * measuringSd;
-        double priorPrecision = 1 / (priorRateSd * priorRateSd);
-        double precision = priorPrecision + sxx / variance;
-        this.rate = (priorPrecision * priorRate - sxy / variance) / precision;
-        this.rateSd = 1 / Math.sqrt(precision);
+        return sxx > 0 ? Math.max(0, -sxy / sxx) : 0;
+    }
+
+    /** Lays rates out over what a share leaves likely, and weighs them among each other. */
+    private void layOut(int share, double priorRate, double priorPrecision) {
+        double precision = priorPrecision + shares[share].precision();
+        double rate = (priorPrecision * priorRate + shares[share].weighed()) / precision;
+        double rateSd = 1 / Math.sqrt(precision);
         if (!Double.isFinite(rateSd)) {
             throw new IllegalArgumentException(
                     "one reading says nothing of the rate, and neither does the prior");
         }
-        this.seasonSpread = seasonSpread;
-        this.lastX = last;
-        this.levelSd = measuringSd / Math.sqrt(x.length);
-        spread(meanX, meanY);
-    }
-
-    private void spread(double meanX, double meanY) {
         double low = Math.max(0, rate - REACH_SDS * rateSd);
         double high = Math.max(rate + REACH_SDS * rateSd, low + REACH_SDS * rateSd);
+        // Far out on one side every weight may be too small for a double: take the edge's own.
+        double edge = Math.max(0, (low - rate) / rateSd);
         double total = 0;
-        for (int i = 0; i < NODES; i++) {
-            rates[i] = low + (high - low) * (i + 0.5) / NODES;
+        int from = share * RATES;
+        for (int i = from; i < from + RATES; i++) {
+            rates[i] = low + (high - low) * (i - from + 0.5) / RATES;
             double z = (rates[i] - rate) / rateSd;
-            // Far out on one side every weight may be too small for a double: take the edge's own.
-            double edge = Math.max(0, (low - rate) / rateSd);
             weights[i] = Math.exp((edge * edge - z * z) / 2);
-            levels[i] = meanY + rates[i] * meanX;
             total += weights[i];
         }
-        for (int i = 0; i < NODES; i++) {
+        for (int i = from; i < from + RATES; i++) {
             weights[i] /= total;
+        }
+    }
+
+    private void weigh(double[] evidence) {
+        double total = 0;
+        for (double one : evidence) {
+            total += one;
+        }
+        for (int i = 0; i < weights.length; i++) {
+            weights[i] *= evidence[i / RATES] / total;
         }
     }
 
@@ -96,7 +138,7 @@ final class SteadyRate {
     /** Mean of b, the cut at 0 regarded. */
     double rate() {
         double mean = 0;
-        for (int i = 0; i < NODES; i++) {
+        for (int i = 0; i < rates.length; i++) {
             mean += weights[i] * rates[i];
         }
         return mean;
@@ -106,7 +148,7 @@ final class SteadyRate {
     double rateSd() {
         double mean = rate();
         double variance = 0;
-        for (int i = 0; i < NODES; i++) {
+        for (int i = 0; i < rates.length; i++) {
             variance += weights[i] * (rates[i] - mean) * (rates[i] - mean);
         }
         return Math.sqrt(variance);
@@ -114,13 +156,11 @@ final class SteadyRate {
 
     /** The probability that the width is at most {@code y} at {@code x}. */
     double probabilityAtMost(double y, double x) {
-        double ahead = Math.max(0, x - lastX) * seasonSpread;
         double probability = 0;
-        for (int i = 0; i < NODES; i++) {
-            double further = rates[i] * ahead;
-            // Not Math.hypot: this runs thousands of times, and nothing here over- or underflows.
-            double sd = Math.sqrt(levelSd * levelSd + further * further);
-            probability += weights[i] * NormalCurve.below((y - levels[i] + rates[i] * x) / sd);
+        for (int i = 0; i < rates.length; i++) {
+            var share = shares[i / RATES];
+            double z = (y - share.levelAt(x, rates[i])) / share.sdAt(x, rates[i]);
+            probability += weights[i] * NormalCurve.below(z);
         }
         return probability;
     }
@@ -131,7 +171,8 @@ final class SteadyRate {
             return 0;
         }
         double low = 0;
-        double high = Math.max(lastX, (levels[NODES / 2] - y) / rates[NODES / 2]);
+        double high =
+                Math.max(lastX, (shares[0].levelAt(0, rates[RATES / 2]) - y) / rates[RATES / 2]);
         double furthest = FURTHEST * high;
         while (probabilityAtMost(y, high) < probability) {
             low = high;
@@ -155,10 +196,10 @@ final class SteadyRate {
     double widthAt(double x, double probability) {
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
-        double ahead = Math.max(0, x - lastX) * seasonSpread;
-        for (int i = 0; i < NODES; i++) {
-            double middle = levels[i] - rates[i] * x;
-            double reach = SURE_SDS * Math.hypot(levelSd, rates[i] * ahead);
+        for (int i = 0; i < rates.length; i++) {
+            var share = shares[i / RATES];
+            double middle = share.levelAt(x, rates[i]);
+            double reach = SURE_SDS * share.sdAt(x, rates[i]);
             low = Math.min(low, middle - reach);
             high = Math.max(high, middle + reach);
         }

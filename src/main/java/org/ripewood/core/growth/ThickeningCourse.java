@@ -42,7 +42,7 @@ sealed interface ThickeningCourse {
                 .orElseGet(() -> new Straight(x, y, prior));
     }
 
-    /** A straight line with the belief about its slope. */
+    /** A straight line but for the seasons, with the belief about its slope; a year is 1. */
     record Straight(SteadyRate falling) implements ThickeningCourse {
 
         Straight(double[] x, double[] y, Increment prior) {
@@ -53,7 +53,10 @@ sealed interface ThickeningCourse {
                             2 * prior.radialMm(),
                             2 * Math.max(LEAST_PRIOR_SD_MM, prior.sdMm()),
                             Thickening.MEASURING_SD_MM,
-                            ClosurePriors.SEASON_SPREAD));
+                            new SteadyRate.Seasons(
+                                    ClosurePriors.SEASON_SPREAD,
+                                    2 * Thickening.IN_TRAINING.radialMm(),
+                                    1)));
         }
 
         @Override

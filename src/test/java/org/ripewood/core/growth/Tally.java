@@ -25,6 +25,10 @@ final class Tally {
         errors[seen++] = Double.isFinite(truth) ? (middle - truth) / truth : -1;
     }
 
+    int seen() {
+        return seen;
+    }
+
     double coverage() {
         return (double) covered / seen;
     }
