@@ -28,7 +28,13 @@ class HouseRulesTest {
     private static final String ROOT = "org.ripewood.";
 
     private static final List<String> CORE =
-            List.of("core.season", "core.growth", "core.progress", "core.route", "core.bench");
+            List.of(
+                    "core.season",
+                    "core.growth",
+                    "core.progress",
+                    "core.route",
+                    "core.bench",
+                    "core.supply");
     private static final List<String> KEEPING =
             List.of("people", "course", "trees", "materials", "assess", "sessions", "standing");
     private static final List<String> DOORS =
@@ -47,6 +53,7 @@ class HouseRulesTest {
         PLAN.put("core.growth", List.of("core.season"));
         PLAN.put("core.progress", List.of("core.season"));
         PLAN.put("core.bench", List.of("core.season"));
+        PLAN.put("core.supply", List.of());
         PLAN.put("core.route", List.of("core.season", "core.growth", "core.progress"));
         PLAN.put("people", List.of());
         PLAN.put("course", List.of());
