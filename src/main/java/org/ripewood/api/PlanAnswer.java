@@ -40,7 +40,7 @@ record PlanAnswer(
             List<String> tools,
             List<String> materials,
             List<Technique.Hazard> hazards,
-            List<Technique.Aftercare> aftercare) {
+            List<CareTerms> aftercare) {
 
         static Work of(Technique technique) {
             return new Work(
@@ -51,7 +51,7 @@ record PlanAnswer(
                     technique.tools(),
                     technique.materials(),
                     technique.hazards(),
-                    technique.aftercare());
+                    CareTerms.of(technique));
         }
     }
 

@@ -24,7 +24,7 @@ record TechniqueAnswer(
         List<String> tools,
         List<String> materials,
         List<Technique.Hazard> hazards,
-        List<Technique.Aftercare> aftercare,
+        List<CareTerms> aftercare,
         List<String> evidence,
         String source) {
 
@@ -51,7 +51,7 @@ record TechniqueAnswer(
                 technique.tools(),
                 technique.materials(),
                 technique.hazards(),
-                technique.aftercare(),
+                CareTerms.of(technique),
                 technique.evidence(),
                 technique.source());
     }

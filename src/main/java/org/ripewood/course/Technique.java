@@ -5,6 +5,8 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.TechniqueRule;
 import org.ripewood.core.progress.Value;
+import org.ripewood.core.season.CareWindow;
+import org.ripewood.core.season.LookRhythm;
 
 /** A technique: what the engine needs ({@code rule}) and what people read. */
 public record Technique(
@@ -42,8 +44,39 @@ public record Technique(
     /** A caution: signal word, hazard, how to avoid it. */
     public record Hazard(String signal, String hazard, String avoid) {}
 
-    /** Care after the work, counted from the day it was done. */
-    public record Aftercare(String task, int fromDay, int days) {}
+    /**
+     * Care after the work, counted from the day it was done.
+     *
+     * @param code names it within the technique, whatever its words become
+     * @param rhythm how often it is to be done while its days run; null for once
+     * @param endsWhen what, once seen, ends it for good; null when only its days do
+     */
+    public record Aftercare(
+            String code,
+            String task,
+            Kind kind,
+            CareWindow window,
+            @Nullable LookRhythm rhythm,
+            @Nullable Effect endsWhen) {
+
+        /** What sort of care it is. */
+        public enum Kind {
+            SHADE,
+            NO_FEED,
+            FROST_GUARD,
+            WIRE_CHECK,
+            MEASURE,
+            OTHER
+        }
+
+        public int fromDay() {
+            return window.fromDay();
+        }
+
+        public int days() {
+            return window.days();
+        }
+    }
 
     public String code() {
         return rule.code();

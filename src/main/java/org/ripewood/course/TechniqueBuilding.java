@@ -34,7 +34,7 @@ final class TechniqueBuilding {
                 technique.texts("tools"),
                 technique.texts("materials"),
                 technique.each("hazards").stream().map(TechniqueBuilding::hazard).toList(),
-                technique.each("aftercare").stream().map(TechniqueBuilding::aftercare).toList(),
+                technique.each("aftercare").stream().map(AftercareBuilding::aftercare).toList(),
                 technique.texts("evidence"),
                 technique.requireText("source"));
     }
@@ -78,7 +78,7 @@ final class TechniqueBuilding {
                 .orElseThrow(() -> new IllegalStateException("nothing to ask called " + text));
     }
 
-    private static Technique.Effect effect(Part effect) {
+    static Technique.Effect effect(Part effect) {
         var fact = Fact.find(effect.requireText("fact")).orElseThrow();
         Value value = FactCheck.value(effect.at(effect.has("is") ? "is" : "value"));
         return new Technique.Effect(fact, Objects.requireNonNull(value));
@@ -89,12 +89,5 @@ final class TechniqueBuilding {
                 hazard.requireText("signal"),
                 hazard.requireText("hazard"),
                 hazard.requireText("avoid"));
-    }
-
-    private static Technique.Aftercare aftercare(Part aftercare) {
-        return new Technique.Aftercare(
-                aftercare.requireText("task"),
-                aftercare.requireInt("fromDay"),
-                aftercare.requireInt("days"));
     }
 }

@@ -12,6 +12,7 @@ final class TechniqueCheck {
     private final Codes lessons;
     private final FactCheck facts;
     private final SeasonCheck seasons;
+    private final AftercareCheck aftercare;
     private final Faults faults;
 
     TechniqueCheck(Shelf shelf, Codes species, Codes techniques, Faults faults) {
@@ -21,6 +22,7 @@ final class TechniqueCheck {
         this.lessons = new Codes("lesson", shelf.codes(ContentKind.LESSON));
         this.facts = new FactCheck(faults);
         this.seasons = new SeasonCheck(shelf, faults);
+        this.aftercare = new AftercareCheck(facts, faults);
         this.faults = faults;
     }
 
@@ -35,6 +37,7 @@ final class TechniqueCheck {
         checkLoad(technique);
         checkDose(technique);
         technique.each("effects").forEach(this::checkEffect);
+        aftercare.check(technique.each("aftercare"));
     }
 
     private void checkSkill(Part technique) {

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ContentFaultsTest {
 
     private static final String WIRING = "techniques/wiring_primary.yaml";
+    private static final String REPOTTING = "techniques/root_pruning_repot.yaml";
     private static final String CANDLES = "techniques/candle_cutting.yaml";
     private static final String PINE = "species/pinus_thunbergii.yaml";
     private static final String LESSON = "lessons/wiring-branches.md";
@@ -31,7 +32,12 @@ class ContentFaultsTest {
     }
 
     static Stream<Edit> edits() {
-        return Stream.of(brokenYaml(), againstTheSchema(), againstOtherFiles(), againstFacts())
+        return Stream.of(
+                        brokenYaml(),
+                        againstTheSchema(),
+                        againstOtherFiles(),
+                        againstFacts(),
+                        inAftercare())
                 .flatMap(List::stream);
     }
 
@@ -389,6 +395,54 @@ class ContentFaultsTest {
                         "\u0001",
                         "\"tropical\" a second time",
                         "each code once"));
+    }
+
+    private static List<Edit> inAftercare() {
+        return List.of(
+                new Edit(
+                        REPOTTING,
+                        "  - code: frost\n",
+                        "  - code: shade\n",
+                        "  - code: shade\n    task: Keep",
+                        "\"shade\" a second time",
+                        "each code once, since what people say of a task is kept under it"),
+                new Edit(
+                        REPOTTING,
+                        "    waitDays: 14\n    onlyStages: [\"93-15\"]\n",
+                        "",
+                        "kind: frost_guard",
+                        "frost_guard in stage 35, in which trees of the tropics always are",
+                        "onlyStages or notStages that leave the middle of growth out"),
+                new Edit(
+                        REPOTTING,
+                        "onlyStages: [\"19-91\"]",
+                        "onlyStages: [\"65-69\"]",
+                        "65-69",
+                        "\"65-69\", of flower and fruit",
+                        "stages of leaves and shoots, by which aftercare goes"),
+                new Edit(
+                        REPOTTING,
+                        "onlyStages: [\"19-91\"]",
+                        "notStages: [\"21-31\"]",
+                        "21-31",
+                        "\"21-31\"",
+                        "BBCH stages of trees: bud 00-09, leaf 10-19, shoot 31-39, flower and"
+                                + " fruit 51-89, end of the season 91-99"),
+                new Edit(
+                        REPOTTING,
+                        "kind: no_feed",
+                        "kind: no_fed",
+                        "kind: no_fed",
+                        "\"no_fed\"",
+                        "one of shade, no_feed, frost_guard, wire_check, measure, other."
+                                + " Maybe “no_feed”."),
+                new Edit(
+                        WIRING,
+                        "endsWhen: {fact: wire_on, is: false}",
+                        "endsWhen: {fact: wire_on, is: no}",
+                        "endsWhen",
+                        "\"no\"",
+                        "true or false for wire_on"));
     }
 
     private static List<Edit> againstFacts() {

@@ -11,22 +11,28 @@ import java.util.Optional;
  *
  * @param fromDay first day, counted from the work; 0 is the same day
  * @param days for how many days at most, at least 1
+ * @param waitDays how many days at most it waits for its stages; 0 when it is then or never
  * @param onlyStages growth stages (BBCH) outside of which there is nothing to do; empty for all
  * @param notStages growth stages in which there is nothing to do all the same
  */
 public record CareWindow(
-        int fromDay, int days, List<StageRange> onlyStages, List<StageRange> notStages) {
+        int fromDay,
+        int days,
+        int waitDays,
+        List<StageRange> onlyStages,
+        List<StageRange> notStages) {
 
     /** The season comes round within a year; a stage that has not come by then does not come. */
-    static final int LOOK_AHEAD_DAYS = 400;
+    public static final int A_YEAR_ROUND = 400;
 
     public CareWindow {
         onlyStages = List.copyOf(onlyStages);
         notStages = List.copyOf(notStages);
-        if (fromDay < 0 || days < 1) {
+        if (fromDay < 0 || days < 1 || waitDays < 0) {
             throw new IllegalArgumentException(
-                    "care begins on day 0 or later and lasts a day or longer, found day %d, %d days"
-                            .formatted(fromDay, days));
+                    "care begins on day 0 or later and lasts a day or longer, found day %d,"
+                                    .formatted(fromDay)
+                            + " %d days, %d of waiting".formatted(days, waitDays));
         }
     }
 
@@ -39,11 +45,11 @@ public record CareWindow(
      *
      * @param workedOn day of the work
      * @param stages of the tree at its place
-     * @return empty when no open stage comes within 400 days: frost in a place without winter
+     * @return empty when no open stage comes while it waits: frost in a place without winter
      */
     public Optional<Span> after(LocalDate workedOn, StageClock stages) {
         var earliest = workedOn.plusDays(fromDay);
-        for (int waited = 0; waited < LOOK_AHEAD_DAYS; waited++) {
+        for (int waited = 0; waited <= waitDays; waited++) {
             var from = earliest.plusDays(waited);
             if (open(stages.stageOn(from))) {
                 return Optional.of(new Span(from, lastOpen(from, stages)));

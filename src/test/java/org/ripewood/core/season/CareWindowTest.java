@@ -50,6 +50,14 @@ class CareWindowTest {
     }
 
     @Test
+    void careThatWaitsNoLongerIsNotGiven() {
+        var frost = new CareWindow(0, 60, 14, List.of(StageRange.parse("91-09")), List.of());
+        assertThat(frost.after(day("2025-08-02"), NORTH))
+                .contains(span("2025-08-16", "2025-10-14"));
+        assertThat(frost.after(day("2025-08-01"), NORTH)).isEmpty();
+    }
+
+    @Test
     void stagesMayBeLeftOut() {
         var shade = window(0, 14, List.of(), List.of("91-07"));
         assertThat(shade.after(day("2025-12-24"), NORTH))
@@ -102,7 +110,12 @@ class CareWindowTest {
             var range = new StageRange(random.nextInt(100), random.nextInt(100));
             int fromDay = random.nextInt(60);
             var window =
-                    new CareWindow(fromDay, 1 + random.nextInt(300), List.of(range), List.of());
+                    new CareWindow(
+                            fromDay,
+                            1 + random.nextInt(300),
+                            CareWindow.A_YEAR_ROUND,
+                            List.of(range),
+                            List.of());
             var worked = day("2024-01-01").plusDays(random.nextInt(800));
             var found = window.after(worked, NORTH);
             found.ifPresent(
@@ -129,6 +142,7 @@ class CareWindowTest {
         return new CareWindow(
                 fromDay,
                 days,
+                CareWindow.A_YEAR_ROUND,
                 only.stream().map(StageRange::parse).toList(),
                 not.stream().map(StageRange::parse).toList());
     }
