@@ -36,7 +36,15 @@ class HouseRulesTest {
                     "core.bench",
                     "core.supply");
     private static final List<String> KEEPING =
-            List.of("people", "course", "trees", "materials", "assess", "sessions", "standing");
+            List.of(
+                    "people",
+                    "course",
+                    "trees",
+                    "aftercare",
+                    "materials",
+                    "assess",
+                    "sessions",
+                    "standing");
     private static final List<String> DOORS =
             List.of("web", "api", "print", "calendar", "transfer");
 
@@ -59,6 +67,7 @@ class HouseRulesTest {
         PLAN.put("course", List.of());
         PLAN.put("materials", List.of());
         PLAN.put("trees", List.of("people", "course"));
+        PLAN.put("aftercare", List.of("people", "course", "trees"));
         PLAN.put("assess", List.of("people", "course", "trees"));
         PLAN.put("sessions", List.of("people", "course", "trees", "materials"));
         PLAN.put("standing", List.of("people", "course", "trees", "assess", "sessions"));
