@@ -7,6 +7,7 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
+import org.ripewood.aftercare.Aftercare;
 import org.ripewood.people.People;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Today;
@@ -22,21 +23,29 @@ class ChecklistPaperPages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance checklist(Tree tree, String keeper, Checklist list);
+        static native TemplateInstance checklist(
+                Tree tree, String keeper, Checklist list, CareOnPaper care);
     }
 
     private final CurrentUser user;
     private final People people;
     private final Trees trees;
     private final Standings standings;
+    private final Aftercare aftercare;
     private final Today today;
 
     ChecklistPaperPages(
-            CurrentUser user, People people, Trees trees, Standings standings, Today today) {
+            CurrentUser user,
+            People people,
+            Trees trees,
+            Standings standings,
+            Aftercare aftercare,
+            Today today) {
         this.user = user;
         this.people = people;
         this.trees = trees;
         this.standings = standings;
+        this.aftercare = aftercare;
         this.today = today;
     }
 
@@ -45,10 +54,12 @@ class ChecklistPaperPages {
     public String checklist(long id) {
         var actor = user.actor();
         var tree = trees.get(actor, id);
+        var list = standings.checklist(actor, id, today.date());
         return Templates.checklist(
                         tree,
                         people.get(tree.keeperId()).name(),
-                        standings.checklist(actor, id, today.date()))
+                        list,
+                        CareOnPaper.of(aftercare.of(actor, id, today.date()), list))
                 .render();
     }
 }

@@ -103,7 +103,8 @@ class States {
                         facts,
                         ledger,
                         stages(season, facts),
-                        forecasts);
+                        forecasts,
+                        record.works());
         return new Judged(record, state, forecasts);
     }
 

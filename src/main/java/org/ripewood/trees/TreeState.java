@@ -1,12 +1,17 @@
 package org.ripewood.trees;
 
 import java.time.LocalDate;
+import java.util.List;
 import org.ripewood.core.progress.Facts;
 import org.ripewood.core.progress.Forecasts;
 import org.ripewood.core.progress.WorkLedger;
 import org.ripewood.core.season.StageClock;
 
-/** A tree on a day, derived from its record as it stood in force. */
+/**
+ * A tree on a day, derived from its record as it stood in force.
+ *
+ * @param works done on it up to the day, oldest first
+ */
 public record TreeState(
         Tree tree,
         Site site,
@@ -14,4 +19,10 @@ public record TreeState(
         Facts facts,
         WorkLedger ledger,
         StageClock stages,
-        Forecasts forecasts) {}
+        Forecasts forecasts,
+        List<WorkDone> works) {
+
+    public TreeState {
+        works = List.copyOf(works);
+    }
+}

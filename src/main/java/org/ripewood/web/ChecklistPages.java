@@ -20,28 +20,33 @@ class ChecklistPages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance checklist(Tree tree, Checklist list, Typed fresh);
+        static native TemplateInstance checklist(
+                Tree tree, Checklist list, CareSheet care, Typed fresh);
     }
 
     private final CurrentUser user;
     private final Trees trees;
     private final Standings standings;
+    private final CareDesk care;
     private final Today today;
 
-    ChecklistPages(CurrentUser user, Trees trees, Standings standings, Today today) {
+    ChecklistPages(CurrentUser user, Trees trees, Standings standings, CareDesk care, Today today) {
         this.user = user;
         this.trees = trees;
         this.standings = standings;
+        this.care = care;
         this.today = today;
     }
 
     @GET
     public Response checklist(long id) {
         var actor = user.actor();
+        var list = standings.checklist(actor, id, today.date());
         return Answer.page(
                 Templates.checklist(
                         trees.get(actor, id),
-                        standings.checklist(actor, id, today.date()),
+                        list,
+                        care.lay(actor, id, list.care(), Typed.fresh("none")),
                         Typed.fresh("report").with("doneOn", today.date())));
     }
 }

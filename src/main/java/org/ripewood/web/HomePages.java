@@ -11,6 +11,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.aftercare.Aftercare;
+import org.ripewood.aftercare.Care;
+import org.ripewood.core.season.Span;
 import org.ripewood.course.CourseContent;
 import org.ripewood.people.Course;
 import org.ripewood.people.People;
@@ -49,6 +52,7 @@ class HomePages {
             @Nullable Paged<Waiting> waiting,
             List<CourseLine> courses,
             List<SessionLine> sessions,
+            Care care,
             Paged<Tree> ownTrees,
             List<TreeLine> trees) {}
 
@@ -57,6 +61,7 @@ class HomePages {
         static native TemplateInstance home(Home home);
     }
 
+    private static final int DAYS_AHEAD = 7;
     private static final int MOST_COURSES = 12;
     private static final int MOST_SESSIONS = 8;
     private static final PageRequest FIRST = new PageRequest(0, 20);
@@ -67,6 +72,7 @@ class HomePages {
     private final Trees trees;
     private final Sessions sessions;
     private final Standings standings;
+    private final Aftercare aftercare;
     private final CourseContent content;
     private final Today today;
 
@@ -76,6 +82,7 @@ class HomePages {
             Trees trees,
             Sessions sessions,
             Standings standings,
+            Aftercare aftercare,
             CourseContent content,
             Today today) {
         this.user = user;
@@ -83,6 +90,7 @@ class HomePages {
         this.trees = trees;
         this.sessions = sessions;
         this.standings = standings;
+        this.aftercare = aftercare;
         this.content = content;
         this.today = today;
     }
@@ -102,6 +110,7 @@ class HomePages {
                                 teaches ? standings.waitingSignOffs(actor, FIRST) : null,
                                 courses.stream().map(course -> line(actor, course)).toList(),
                                 ahead(actor, courses),
+                                thisWeek(actor),
                                 own,
                                 own.items().stream().map(tree -> line(actor, tree)).toList())));
     }
@@ -134,6 +143,12 @@ class HomePages {
     private Stream<SessionLine> ahead(Actor actor, Course course) {
         return sessions.ofCourse(actor, course.id(), today.date()).stream()
                 .map(session -> new SessionLine(session, course));
+    }
+
+    private Care thisWeek(Actor actor) {
+        var on = today.date();
+        return aftercare.ofKeeper(
+                actor, actor.personId(), new Span(on, on.plusDays(DAYS_AHEAD - 1)));
     }
 
     private TreeLine line(Actor actor, Tree tree) {

@@ -1,6 +1,7 @@
 package org.ripewood.web;
 
 import org.ripewood.core.progress.Verdict;
+import org.ripewood.core.season.CareState;
 import org.ripewood.standing.Board.Headline;
 import org.ripewood.standing.StepState;
 
@@ -47,6 +48,16 @@ public record Mark(String word, String tone, String path, boolean filled, String
             case SIGNED_OFF -> of("Signed off", "go", Shape.CHECK);
             case WITHDRAWN -> of("Withdrawn", "unknown", Shape.DASH);
             case FOUND_DONE -> of("Found done", "go", Shape.CHECK);
+        };
+    }
+
+    static Mark of(CareState state) {
+        return switch (state) {
+            case LATE -> of("Late", "held", Shape.BAR);
+            case DUE -> of("Due", "go", Shape.TAG);
+            case WAITING -> of("To come", "season", Shape.HALF);
+            case DONE -> of("Done", "go", Shape.CHECK);
+            case OVER -> of("Over", "unknown", Shape.DASH);
         };
     }
 

@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import org.ripewood.aftercare.Aftercare;
 import org.ripewood.course.CourseContent;
 import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
@@ -27,13 +28,21 @@ class TreeDesk {
     private final People people;
     private final Trees trees;
     private final Standings standings;
+    private final Aftercare aftercare;
     private final CourseContent content;
     private final Today today;
 
-    TreeDesk(People people, Trees trees, Standings standings, CourseContent content, Today today) {
+    TreeDesk(
+            People people,
+            Trees trees,
+            Standings standings,
+            Aftercare aftercare,
+            CourseContent content,
+            Today today) {
         this.people = people;
         this.trees = trees;
         this.standings = standings;
+        this.aftercare = aftercare;
         this.content = content;
         this.today = today;
     }
@@ -55,6 +64,7 @@ class TreeDesk {
                 people.get(tree.keeperId()).name(),
                 site(tree.siteId()),
                 actor.is(Role.INSTRUCTOR),
+                aftercare.of(actor, treeId, on),
                 steps.stream().filter(line -> OPEN.contains(line.step().state())).toList(),
                 steps.stream().filter(line -> !OPEN.contains(line.step().state())).toList(),
                 standings.proposals(actor, treeId, on),

@@ -1,6 +1,7 @@
 package org.ripewood.web;
 
 import java.util.List;
+import org.ripewood.aftercare.Care;
 import org.ripewood.course.Species;
 import org.ripewood.course.Technique;
 import org.ripewood.standing.Step;
@@ -25,6 +26,7 @@ record TreeSheet(
         String keeper,
         String site,
         boolean teaches,
+        Care care,
         List<StepLine> openSteps,
         List<StepLine> pastSteps,
         List<TechniqueStanding> proposals,

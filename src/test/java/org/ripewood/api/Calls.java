@@ -36,6 +36,9 @@ final class Calls {
             return call(endpoint, site());
         }
         var tree = school.infestedTree();
+        if (endpoint.path().contains("{task}")) {
+            return care(endpoint, tree.id(), last);
+        }
         if (endpoint.path().contains("{woundId}")) {
             var filled = endpoint.path().replace("{woundId}", "" + school.freshCut(tree));
             return new Call(endpoint, filled.replace("{id}", "" + tree.id()), null, null);
@@ -64,6 +67,20 @@ final class Calls {
                     case "found-done" -> fields("technique", "root_check", "doneOn", today());
                     default -> fields();
                 });
+    }
+
+    /** A fresh task that is due, or one that was said to be done. */
+    private Call care(Endpoint endpoint, long treeId, String last) {
+        var task = school.careTask(treeId);
+        if (last.equals("taken-back")) {
+            school.sayDone(treeId, task);
+        }
+        var filled = endpoint.path().replace("{task}", task).replace("{id}", "" + treeId);
+        return new Call(
+                endpoint,
+                filled,
+                fields("on", today(), "note", "stands in the lath house", "corrects", true),
+                null);
     }
 
     /** On a site of its own, so that no other test's season changes. */

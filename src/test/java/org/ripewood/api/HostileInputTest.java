@@ -234,6 +234,7 @@ class HostileInputTest {
             slips.put("trees/" + tree + "/standing?on=" + on, "on");
             slips.put("trees/" + tree + "/proposals?on=" + on, "on");
             slips.put("trees/" + tree + "/checklist?on=" + on, "on");
+            slips.put("trees/" + tree + "/aftercare?on=" + on, "on");
             slips.put("courses/" + course + "/board?on=" + on, "on");
             slips.put("courses/" + course + "/sessions?from=" + on, "from");
         }
@@ -297,6 +298,23 @@ class HostileInputTest {
         var answer = call.with("heightMm", -0.0).send(school, Who.STUDENT);
         answer.then().statusCode(201);
         assertThat(answer.asString()).contains("\"heightMm\":0.0").doesNotContain("-0.0");
+    }
+
+    @Test
+    void aTaskThatIsNoneIsNotFound() {
+        var tree = school.infestedTree().id();
+        school.careTask(tree);
+        for (var task :
+                List.of("1-settle-1", "0-settle-1", "x", "1-settle", "--", "1-settle-99", "%00")) {
+            school.as(Who.STUDENT)
+                    .urlEncodingEnabled(false)
+                    .contentType("application/json")
+                    .body("{}")
+                    .post("/api/v1/trees/" + tree + "/aftercare/" + task + "/done")
+                    .then()
+                    .statusCode(404)
+                    .contentType(PROBLEM);
+        }
     }
 
     private interface Sending {

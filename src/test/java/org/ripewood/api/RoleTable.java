@@ -33,6 +33,10 @@ final class RoleTable {
             GET  /api/v1/trees/{id}/standing                  | 401 | 200 404 | 200 404 | 200
             GET  /api/v1/trees/{id}/proposals                 | 401 | 403 403 | 200 404 | 200
             GET  /api/v1/trees/{id}/checklist                 | 401 | 200 404 | 200 404 | 200
+            GET  /api/v1/trees/{id}/aftercare                 | 401 | 200 404 | 200 404 | 200
+            POST /api/v1/trees/{id}/aftercare/{task}/done       | 401 | 200 404 | 200 404 | 403
+            POST /api/v1/trees/{id}/aftercare/{task}/not-needed | 401 | 200 404 | 200 404 | 403
+            POST /api/v1/trees/{id}/aftercare/{task}/taken-back | 401 | 200 404 | 200 404 | 403
             GET  /api/v1/trees/{id}/route                     | 401 | 200 404 | 200 404 | 200
             GET  /api/v1/trees/{id}/steps                     | 401 | 200 404 | 200 404 | 200
             POST /api/v1/trees/{id}/steps                     | 401 | 403 403 | 201 404 | 403
@@ -96,6 +100,10 @@ final class RoleTable {
             POST /trees/{id}/observations                     | 303 | 303 404 | 303 404 | 303
             GET  /trees/{id}/measure                          | 303 | 200 404 | 200 404 | 200
             POST /trees/{id}/measure                          | 303 | 303 404 | 303 404 | 303
+            GET  /trees/{id}/aftercare                        | 303 | 200 404 | 200 404 | 200
+            POST /trees/{id}/aftercare/{task}/done            | 303 | 303 404 | 303 404 | 403
+            POST /trees/{id}/aftercare/{task}/not-needed      | 303 | 303 404 | 303 404 | 403
+            POST /trees/{id}/aftercare/{task}/taken-back      | 303 | 303 404 | 303 404 | 403
             GET  /trees/{id}/checklist                        | 303 | 200 404 | 200 404 | 200
             GET  /trees/{id}/checklist/print                  | 303 | 200 404 | 200 404 | 200
             GET  /trees/{id}/route                            | 303 | 200 404 | 200 404 | 200

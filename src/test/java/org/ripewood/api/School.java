@@ -11,6 +11,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.ripewood.aftercare.Aftercare;
+import org.ripewood.aftercare.NewWord;
+import org.ripewood.aftercare.Saying;
+import org.ripewood.core.progress.Work;
 import org.ripewood.people.Course;
 import org.ripewood.people.NewCourse;
 import org.ripewood.people.NewPerson;
@@ -48,6 +52,7 @@ class School {
     private final Trees trees;
     private final Sessions sessions;
     private final Standings standings;
+    private final Aftercare aftercare;
     private final Today today;
     private final Map<Who, Person> persons = new EnumMap<>(Who.class);
     private final Map<Who, String> cookies = new EnumMap<>(Who.class);
@@ -56,11 +61,18 @@ class School {
     private Course course;
     private Course otherCourse;
 
-    School(People people, Trees trees, Sessions sessions, Standings standings, Today today) {
+    School(
+            People people,
+            Trees trees,
+            Sessions sessions,
+            Standings standings,
+            Aftercare aftercare,
+            Today today) {
         this.people = people;
         this.trees = trees;
         this.sessions = sessions;
         this.standings = standings;
+        this.aftercare = aftercare;
         this.today = today;
     }
 
@@ -178,6 +190,17 @@ class School {
     long freshCut(Tree tree) {
         var cut = new NewWound("left", today.date(), 24.0, 30.0, null, null, false);
         return trees.addWound(actor(Who.INSTRUCTOR), tree.id(), cut).id();
+    }
+
+    /** A task of shading that root work of today on a tree asks for. */
+    String careTask(long treeId) {
+        var work = new Work("root_check", today.date(), 0, 0, 0, 0);
+        trees.recordWork(actor(Who.INSTRUCTOR), treeId, work, null, null);
+        return aftercare.of(actor(Who.STUDENT), treeId, today.date()).now().get(0).id();
+    }
+
+    void sayDone(long treeId, String task) {
+        aftercare.say(actor(Who.STUDENT), treeId, task, Saying.DONE, NewWord.TODAY);
     }
 
     Step assignedStep() {

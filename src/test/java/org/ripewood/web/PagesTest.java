@@ -12,11 +12,13 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
+import org.ripewood.core.progress.Work;
 import org.ripewood.people.People;
 import org.ripewood.platform.Role;
 import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
 
 /** Who sees which page, and what every page has. */
 @QuarkusTest
@@ -29,6 +31,7 @@ class PagesTest {
     @Inject School school;
     @Inject People people;
     @Inject Sessions sessions;
+    @Inject Trees trees;
 
     private School.Group group;
     private Tree tree;
@@ -40,6 +43,12 @@ class PagesTest {
         group = school.newGroup();
         tree = school.tree(group.instructor(), group.student(), "ulmus_parvifolia");
         school.wound(group.instructor(), tree, "first branch", 24);
+        trees.recordWork(
+                group.instructor(),
+                tree.id(),
+                new Work("wiring_primary", School.TODAY.minusDays(60), 0, 0, 0, 0),
+                null,
+                null);
         var session =
                 sessions.set(
                         group.instructor(),
@@ -60,6 +69,7 @@ class PagesTest {
                         "/lessons/wiring-branches",
                         "/trees/new",
                         at,
+                        at + "/aftercare",
                         at + "/checklist",
                         at + "/checklist/print",
                         at + "/measure",

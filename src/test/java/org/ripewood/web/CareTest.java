@@ -1,0 +1,125 @@
+package org.ripewood.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
+import jakarta.inject.Inject;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.ripewood.School;
+import org.ripewood.SchoolProfile;
+import org.ripewood.aftercare.Aftercare;
+import org.ripewood.aftercare.CareTask;
+import org.ripewood.core.progress.Work;
+import org.ripewood.core.season.CareState;
+import org.ripewood.people.People;
+import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
+
+/** Care after work where its keeper looks for it. */
+@QuarkusTest
+@TestProfile(SchoolProfile.class)
+class CareTest {
+
+    @Inject School school;
+    @Inject People people;
+    @Inject Trees trees;
+    @Inject Aftercare aftercare;
+
+    private School.Group group;
+    private Tree tree;
+    private Visitor pupil;
+    private String at;
+
+    @BeforeEach
+    void openTheSchool() {
+        group = school.newGroup();
+        tree = school.tree(group.instructor(), group.student(), "acer_palmatum");
+        pupil = Visitor.of(people, group.student());
+        at = "/trees/" + tree.id();
+        trees.recordWork(
+                group.instructor(),
+                tree.id(),
+                new Work("wiring_primary", School.TODAY.minusDays(60), 0, 0, 0, 0),
+                null,
+                null);
+    }
+
+    @Test
+    void careStandsFirstOnTheChecklistAndItsPaper() {
+        for (var path : java.util.List.of(at + "/checklist", at + "/checklist/print")) {
+            var html = pupil.get(path).asString();
+            assertThat(html.indexOf("Look at every turn for marks"))
+                    .as(path)
+                    .isPositive()
+                    .isLessThan(html.indexOf("Do now"));
+        }
+        assertThat(pupil.get(at).asString()).contains("Look at every turn for marks");
+    }
+
+    @Test
+    void whatIsDueThisWeekStandsOnTheHomePage() {
+        var html = pupil.get("/home").asString();
+        assertThat(html)
+                .contains("Care due this week")
+                .contains("Look at every turn for marks")
+                .contains("Was due until 8 February 2026");
+        assertThat(Visitor.of(people, group.instructor()).get("/home").asString())
+                .doesNotContain("Care due this week");
+    }
+
+    @Test
+    void aTaskIsTickedWithOneButtonAndTakenBack() {
+        var task = due();
+        var answer = pupil.send(at + "/checklist", path(task, "done"), Map.of());
+        assertThat(answer.header("Location")).endsWith(at + "/checklist#aftercare");
+        assertThat(state(task)).isEqualTo(CareState.DONE);
+        assertThat(pupil.get(at + "/aftercare").asString())
+                .contains("Done on 20 February 2026, says Stan Student");
+        pupil.send(at + "/aftercare", path(task, "taken-back"), Map.of());
+        assertThat(state(task)).isEqualTo(CareState.LATE);
+    }
+
+    @Test
+    void aRefusedDayComesBackWithWhatWasTyped() {
+        var task = due();
+        var answer =
+                pupil.send(
+                        at + "/aftercare",
+                        path(task, "not-needed"),
+                        Map.of("on", "2026-02-21", "note", "wire was never on"));
+        assertThat(answer.statusCode()).isEqualTo(400);
+        assertThat(answer.asString())
+                .contains("value=\"2026-02-21\"")
+                .contains("wire was never on")
+                .contains("Expected a day from 2025-12-22 to today, 2026-02-20");
+        assertThat(state(task)).isEqualTo(CareState.LATE);
+    }
+
+    @Test
+    void aReaderWhoMayNotSpeakSeesNoButtons() {
+        var office =
+                Visitor.of(people, school.person("Rika", org.ripewood.platform.Role.REGISTRAR));
+        assertThat(office.get(at + "/aftercare").asString())
+                .contains("Look at every turn")
+                .doesNotContain("/done");
+    }
+
+    private CareTask due() {
+        return aftercare.of(group.student(), tree.id(), School.TODAY).tasks().get(0);
+    }
+
+    private CareState state(CareTask task) {
+        return aftercare.of(group.student(), tree.id(), School.TODAY).tasks().stream()
+                .filter(found -> found.id().equals(task.id()))
+                .findFirst()
+                .orElseThrow()
+                .state();
+    }
+
+    private String path(CareTask task, String what) {
+        return at + "/aftercare/" + task.id() + "/" + what;
+    }
+}
