@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
+import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
 
 /** The persons of the school and who may reach whom. */
@@ -110,6 +111,23 @@ public class People {
     /** Members of a course in that role, by name. */
     public List<Person> members(long courseId, Role as) {
         return persons.membersOf(courseId, as).stream().map(PersonEntity::toRecord).toList();
+    }
+
+    /** Whether the actor runs a course: an instructor of it, or a registrar. */
+    public boolean runs(Actor actor, long courseId) {
+        return actor.is(Role.REGISTRAR)
+                || (actor.is(Role.INSTRUCTOR)
+                        && persons.membersOf(courseId, Role.INSTRUCTOR).stream()
+                                .anyMatch(person -> person.id == actor.personId()));
+    }
+
+    /** Goes on only for those who {@link #runs run} the course; 403 for everybody else. */
+    public void requireRuns(Actor actor, long courseId, String toSeeWhat) {
+        if (!runs(actor, courseId)) {
+            throw Refused.forbidden(
+                    "Only instructors of the course and registrars may see %s."
+                            .formatted(toSeeWhat));
+        }
     }
 
     /**

@@ -13,7 +13,6 @@ import org.hibernate.exception.ConstraintViolationException;
 import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Refused;
-import org.ripewood.platform.Role;
 
 /** Class dates and who comes. */
 @ApplicationScoped
@@ -60,7 +59,7 @@ public class Sessions {
     @Transactional
     public List<Session> ofCourse(Actor actor, long courseId, LocalDate from) {
         people.getCourse(actor, courseId);
-        var seesAll = isStaff(actor, courseId);
+        var seesAll = people.runs(actor, courseId);
         var found = sessions.ofCourse(courseId, from);
         var ids = found.stream().map(session -> session.id).toList();
         var bySession =
@@ -116,7 +115,7 @@ public class Sessions {
     }
 
     private Session told(Actor actor, SessionEntity session) {
-        var seesAll = isStaff(actor, session.courseId);
+        var seesAll = people.runs(actor, session.courseId);
         return session.told(
                 enrolments.of(List.of(requireNonNull(session.id))).stream()
                         .filter(enrolment -> seesAll || enrolment.personId == actor.personId())
@@ -142,17 +141,10 @@ public class Sessions {
     }
 
     private void requireStaff(Actor actor, long courseId) {
-        if (!isStaff(actor, courseId)) {
+        if (!people.runs(actor, courseId)) {
             throw Refused.forbidden(
                     "Only instructors of the course and registrars may set its sessions.");
         }
-    }
-
-    private boolean isStaff(Actor actor, long courseId) {
-        return actor.is(Role.REGISTRAR)
-                || (actor.is(Role.INSTRUCTOR)
-                        && people.members(courseId, Role.INSTRUCTOR).stream()
-                                .anyMatch(person -> person.id() == actor.personId()));
     }
 
     private static Refused alreadyEnrolled(NewEnrolment enrolment) {

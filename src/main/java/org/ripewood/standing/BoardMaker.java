@@ -33,13 +33,11 @@ class BoardMaker {
 
     private final People people;
     private final Trees trees;
-    private final StepReach reach;
     private final SubjectGatherer gatherer;
 
-    BoardMaker(People people, Trees trees, StepReach reach, SubjectGatherer gatherer) {
+    BoardMaker(People people, Trees trees, SubjectGatherer gatherer) {
         this.people = people;
         this.trees = trees;
-        this.reach = reach;
         this.gatherer = gatherer;
     }
 
@@ -50,7 +48,7 @@ class BoardMaker {
             Board.@Nullable Headline headline,
             PageRequest page) {
         people.getCourse(actor, courseId);
-        reach.requireStaff(actor, courseId, "its board");
+        people.requireRuns(actor, courseId, "its board");
         var students =
                 people.members(courseId, Role.STUDENT).stream()
                         .collect(Collectors.toMap(Person::id, person -> person));

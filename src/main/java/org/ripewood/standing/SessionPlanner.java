@@ -27,7 +27,6 @@ class SessionPlanner {
     private final Sessions sessions;
     private final People people;
     private final CourseContent content;
-    private final StepReach reach;
     private final SubjectGatherer gatherer;
     private final WaiverBook waivers;
 
@@ -35,20 +34,18 @@ class SessionPlanner {
             Sessions sessions,
             People people,
             CourseContent content,
-            StepReach reach,
             SubjectGatherer gatherer,
             WaiverBook waivers) {
         this.sessions = sessions;
         this.people = people;
         this.content = content;
-        this.reach = reach;
         this.gatherer = gatherer;
         this.waivers = waivers;
     }
 
     SessionPlan plan(Actor actor, long sessionId) {
         var session = sessions.get(actor, sessionId);
-        reach.requireStaff(actor, session.courseId(), "the plan of its sessions");
+        people.requireRuns(actor, session.courseId(), "the plan of its sessions");
         var inForce = content.inForce();
         var lesson = lessonOf(inForce, session.lesson());
         var trees = treesOf(session);

@@ -1,26 +1,22 @@
 package org.ripewood.standing;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Refused;
-import org.ripewood.platform.Role;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
 
-/** Who reaches a step, a decision, a course's work. What is out of reach is told as not there. */
+/** Who reaches a step, a decision. What is out of reach is told as not there. */
 @ApplicationScoped
 class StepReach {
 
     private static final int NOT_FOUND = 404;
 
     private final Trees trees;
-    private final People people;
     private final StepBook steps;
 
-    StepReach(Trees trees, People people, StepBook steps) {
+    StepReach(Trees trees, StepBook steps) {
         this.trees = trees;
-        this.people = people;
         this.steps = steps;
     }
 
@@ -48,20 +44,6 @@ class StepReach {
             return trees.get(actor, treeId);
         } catch (Refused refused) {
             throw refused.problem().status() == NOT_FOUND ? Refused.notFound(what, id) : refused;
-        }
-    }
-
-    /** Goes on only for registrars and for instructors of the course. */
-    void requireStaff(Actor actor, long courseId, String toSeeWhat) {
-        var staff =
-                actor.is(Role.REGISTRAR)
-                        || (actor.is(Role.INSTRUCTOR)
-                                && people.members(courseId, Role.INSTRUCTOR).stream()
-                                        .anyMatch(person -> person.id() == actor.personId()));
-        if (!staff) {
-            throw Refused.forbidden(
-                    "Only instructors of the course and registrars may see %s."
-                            .formatted(toSeeWhat));
         }
     }
 }
