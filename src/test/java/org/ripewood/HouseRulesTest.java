@@ -44,7 +44,8 @@ class HouseRulesTest {
                     "materials",
                     "assess",
                     "sessions",
-                    "standing");
+                    "standing",
+                    "classday");
     private static final List<String> DOORS =
             List.of("web", "api", "print", "calendar", "transfer");
 
@@ -71,6 +72,10 @@ class HouseRulesTest {
         PLAN.put("assess", List.of("people", "course", "trees"));
         PLAN.put("sessions", List.of("people", "course", "trees", "materials"));
         PLAN.put("standing", List.of("people", "course", "trees", "assess", "sessions"));
+        // What trees could do meets who comes and what is in stock: above all three.
+        PLAN.put(
+                "classday",
+                List.of("people", "course", "trees", "materials", "sessions", "standing"));
         PLAN.put(PICTURES, List.of("core.season", "core.growth"));
         DOORS.forEach(door -> PLAN.put(door, neighboursOf(door)));
         PLAN.put("platform", List.of());

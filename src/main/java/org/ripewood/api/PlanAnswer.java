@@ -2,9 +2,9 @@ package org.ripewood.api;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.classday.SessionPlan;
 import org.ripewood.course.Technique;
 import org.ripewood.sessions.Session;
-import org.ripewood.standing.SessionPlan;
 
 /** The plan of a class day. */
 record PlanAnswer(

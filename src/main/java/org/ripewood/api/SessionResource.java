@@ -20,6 +20,7 @@ import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.classday.ClassDays;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
 import org.ripewood.platform.Today;
@@ -27,7 +28,6 @@ import org.ripewood.sessions.NewEnrolment;
 import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
-import org.ripewood.standing.Standings;
 
 /** Class dates, who comes with which tree, and the plan of the day. */
 @Path("/api/v1")
@@ -37,15 +37,15 @@ import org.ripewood.standing.Standings;
 class SessionResource {
 
     private final Sessions sessions;
-    private final Standings standings;
+    private final ClassDays days;
     private final CurrentUser user;
     private final Inputs inputs;
     private final Today today;
 
     SessionResource(
-            Sessions sessions, Standings standings, CurrentUser user, Inputs inputs, Today today) {
+            Sessions sessions, ClassDays days, CurrentUser user, Inputs inputs, Today today) {
         this.sessions = sessions;
-        this.standings = standings;
+        this.days = days;
         this.user = user;
         this.inputs = inputs;
         this.today = today;
@@ -107,6 +107,6 @@ class SessionResource {
     @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "The plan of the day: who, which tree, which step, with what")
     public PlanAnswer plan(@PathParam("id") long id) {
-        return PlanAnswer.of(standings.plan(user.actor(), id));
+        return PlanAnswer.of(days.plan(user.actor(), id));
     }
 }

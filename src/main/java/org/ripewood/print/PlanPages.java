@@ -7,10 +7,10 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
+import org.ripewood.classday.ClassDays;
+import org.ripewood.classday.SessionPlan;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
-import org.ripewood.standing.SessionPlan;
-import org.ripewood.standing.Standings;
 
 /** A class day on paper: who does what at which bench, with what, and what to mind. */
 @Path("/sessions/{id: \\d{1,18}}/plan")
@@ -23,16 +23,16 @@ class PlanPages {
     }
 
     private final CurrentUser user;
-    private final Standings standings;
+    private final ClassDays days;
 
-    PlanPages(CurrentUser user, Standings standings) {
+    PlanPages(CurrentUser user, ClassDays days) {
         this.user = user;
-        this.standings = standings;
+        this.days = days;
     }
 
     @GET
     @Produces(MediaType.TEXT_HTML)
     public String plan(long id) {
-        return Templates.plan(standings.plan(user.actor(), id)).render();
+        return Templates.plan(days.plan(user.actor(), id)).render();
     }
 }

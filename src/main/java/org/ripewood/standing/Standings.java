@@ -3,6 +3,7 @@ package org.ripewood.standing;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Actor;
@@ -23,7 +24,7 @@ public class Standings {
     private final ChecklistMaker checklists;
     private final RouteMaker routes;
     private final BoardMaker boards;
-    private final SessionPlanner plans;
+    private final WorkFinder work;
     private final SignOffsWaiting waiting;
     private final StepReach reach;
     private final StepBook steps;
@@ -39,7 +40,7 @@ public class Standings {
             ChecklistMaker checklists,
             RouteMaker routes,
             BoardMaker boards,
-            SessionPlanner plans,
+            WorkFinder work,
             SignOffsWaiting waiting,
             StepReach reach,
             StepBook steps,
@@ -53,7 +54,7 @@ public class Standings {
         this.checklists = checklists;
         this.routes = routes;
         this.boards = boards;
-        this.plans = plans;
+        this.work = work;
         this.waiting = waiting;
         this.reach = reach;
         this.steps = steps;
@@ -174,8 +175,17 @@ public class Standings {
         return waiting.forInstructor(actor, page);
     }
 
-    /** The plan of a session; instructors of the course and registrars only. */
-    public SessionPlan plan(Actor actor, long sessionId) {
-        return plans.plan(actor, sessionId);
+    /**
+     * What could be done with trees of a course on a day, forecasts included; for those who run the
+     * course. In the order of the trees asked for; trees that are not there are left out.
+     */
+    public List<DayWork> workOn(
+            Actor actor, long courseId, Collection<Long> treeIds, LocalDate on) {
+        return work.on(actor, courseId, treeIds, on);
+    }
+
+    /** When each technique could be done on each tree of a course; for those who run it. */
+    public List<TreeOutlooks> outlooks(Actor actor, long courseId) {
+        return work.outlooks(actor, courseId);
     }
 }

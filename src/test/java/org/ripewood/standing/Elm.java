@@ -6,20 +6,20 @@ import org.ripewood.platform.Actor;
 import org.ripewood.trees.Tree;
 
 /** An elm that may be wired, until a test makes something of it fail. */
-final class Elm {
+public final class Elm {
 
-    static final String WIRING = "wiring_primary";
+    public static final String WIRING = "wiring_primary";
 
     private Elm() {}
 
     /** READY for wiring: what it asks for is met, its forerunner and the skill are shown. */
-    static Tree readyForWiring(School school, School.Group group, Standings standings) {
+    public static Tree readyForWiring(School school, School.Group group, Standings standings) {
         var tree = readyButForSkill(school, group.instructor(), group.student(), standings);
         school.showSkill(group.instructor(), group.student(), "wiring-branches");
         return tree;
     }
 
-    static Tree readyButForSkill(
+    public static Tree readyButForSkill(
             School school, Actor instructor, Actor keeper, Standings standings) {
         var tree = school.tree(instructor, keeper, "ulmus_parvifolia");
         Map.of(
@@ -40,7 +40,7 @@ final class Elm {
     }
 
     /** All is met for an air layer but the season, which comes with the leaves. */
-    static Tree readyForLayeringButForSeason(
+    public static Tree readyForLayeringButForSeason(
             School school, School.Group group, Standings standings) {
         var instructor = group.instructor();
         var tree = school.tree(instructor, group.student(), "ulmus_parvifolia");
@@ -57,15 +57,15 @@ final class Elm {
         return tree;
     }
 
-    static NewAssignment wire() {
+    public static NewAssignment wire() {
         return new NewAssignment(WIRING, null, null, null, null);
     }
 
-    static NewReport wired() {
+    public static NewReport wired() {
         return report("Eight branches wired with 2 mm aluminium.");
     }
 
-    static NewReport report(String evidence) {
+    public static NewReport report(String evidence) {
         return new NewReport(
                 School.TODAY, evidence, null, null, null, null, null, null, null, null);
     }

@@ -7,11 +7,11 @@ import org.ripewood.platform.Problem;
 import org.ripewood.platform.Refused;
 
 /** Runs what has to be refused and hands out why it was. */
-final class RefusalAssert {
+public final class RefusalAssert {
 
     private RefusalAssert() {}
 
-    static Problem refusalOf(ThrowingCallable call) {
+    public static Problem refusalOf(ThrowingCallable call) {
         var refused = catchThrowableOfType(Refused.class, call);
         if (refused == null) {
             throw new AssertionError("was not refused");

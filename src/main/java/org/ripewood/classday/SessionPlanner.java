@@ -1,4 +1,4 @@
-package org.ripewood.standing;
+package org.ripewood.classday;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.course.Content;
@@ -14,11 +13,11 @@ import org.ripewood.course.CourseContent;
 import org.ripewood.course.Lesson;
 import org.ripewood.course.Species;
 import org.ripewood.people.People;
-import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Role;
 import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
+import org.ripewood.standing.DayWork;
+import org.ripewood.standing.Standings;
 
 /** Plans a class day: who does what on which tree, and what has to be there. */
 @ApplicationScoped
@@ -27,20 +26,13 @@ class SessionPlanner {
     private final Sessions sessions;
     private final People people;
     private final CourseContent content;
-    private final SubjectGatherer gatherer;
-    private final WaiverBook waivers;
+    private final Standings standings;
 
-    SessionPlanner(
-            Sessions sessions,
-            People people,
-            CourseContent content,
-            SubjectGatherer gatherer,
-            WaiverBook waivers) {
+    SessionPlanner(Sessions sessions, People people, CourseContent content, Standings standings) {
         this.sessions = sessions;
         this.people = people;
         this.content = content;
-        this.gatherer = gatherer;
-        this.waivers = waivers;
+        this.standings = standings;
     }
 
     SessionPlan plan(Actor actor, long sessionId) {
@@ -48,9 +40,9 @@ class SessionPlanner {
         people.requireRuns(actor, session.courseId(), "the plan of its sessions");
         var inForce = content.inForce();
         var lesson = lessonOf(inForce, session.lesson());
-        var trees = treesOf(session);
+        var work = workOf(actor, session);
         var names = namesOf(session);
-        var rows = rows(session, inForce, lesson, trees, names);
+        var rows = rows(session, inForce, lesson, work, names);
         var needs = new SessionNeeds(rows);
         return new SessionPlan(
                 session,
@@ -60,46 +52,50 @@ class SessionPlanner {
                 rows,
                 needs.tools(),
                 needs.materials(),
-                needs.cautions(speciesOf(inForce, trees)),
+                needs.cautions(speciesOf(inForce, work)),
                 needs.studentMinutes(),
                 needs.instructorMinutes());
     }
 
-    private List<SessionPlan.Row> rows(
+    private static List<SessionPlan.Row> rows(
             Session session,
             Content inForce,
             @Nullable Lesson lesson,
-            Map<Long, TreeOnDay> trees,
+            Map<Long, DayWork> work,
             Map<Long, String> names) {
-        var planned = new PlannedWork(inForce, lesson);
-        var seasonWaived = seasonWaived(trees);
         var rows = new ArrayList<SessionPlan.Row>();
         for (var enrolment : session.enrolments()) {
-            var tree = trees.get(enrolment.treeId());
-            if (tree == null) {
-                continue;
+            var tree = work.get(enrolment.treeId());
+            if (tree != null) {
+                rows.add(row(enrolment, tree, inForce, lesson, names));
             }
-            var choice = planned.choose(tree, seasonWaived);
-            rows.add(
-                    new SessionPlan.Row(
-                            enrolment.bench(),
-                            nameOf(names, enrolment.personId()),
-                            enrolment.treeId(),
-                            tree.tree().label(),
-                            inForce.species(tree.tree().species()).common(),
-                            choice.technique(),
-                            choice.stepId(),
-                            choice.why(),
-                            choice.measureFirst()));
         }
         return rows;
     }
 
-    private Map<Long, TreeOnDay> treesOf(Session session) {
+    private static SessionPlan.Row row(
+            Session.Enrolment enrolment,
+            DayWork tree,
+            Content inForce,
+            @Nullable Lesson lesson,
+            Map<Long, String> names) {
+        var choice = FirstChoice.of(tree, lesson);
+        return new SessionPlan.Row(
+                enrolment.bench(),
+                nameOf(names, enrolment.personId()),
+                enrolment.treeId(),
+                tree.tree().label(),
+                inForce.species(tree.tree().species()).common(),
+                choice == null ? null : inForce.technique(choice.technique()),
+                choice == null ? null : choice.stepId(),
+                choice == null ? tree.otherwise() : FirstChoice.why(choice, lesson),
+                choice == null ? tree.measureFirst() : choice.measureFirst());
+    }
+
+    private Map<Long, DayWork> workOf(Actor actor, Session session) {
         var ids = session.enrolments().stream().map(Session.Enrolment::treeId).toList();
-        List<Person> students = people.members(session.courseId(), Role.STUDENT);
-        return gatherer.many(ids, students, session.heldOn()).stream()
-                .collect(Collectors.toMap(tree -> tree.tree().id(), tree -> tree));
+        return standings.workOn(actor, session.courseId(), ids, session.heldOn()).stream()
+                .collect(Collectors.toMap(work -> work.tree().id(), work -> work));
     }
 
     private Map<Long, String> namesOf(Session session) {
@@ -108,21 +104,9 @@ class SessionPlanner {
         return people.names(ids);
     }
 
-    private Set<Long> seasonWaived(Map<Long, TreeOnDay> trees) {
-        var stepIds =
-                trees.values().stream()
-                        .flatMap(tree -> tree.open().values().stream())
-                        .map(StepEntity::id)
-                        .toList();
-        return waivers.of(stepIds).stream()
-                .filter(waiver -> "season".equals(waiver.reasonKey))
-                .map(waiver -> waiver.stepId)
-                .collect(Collectors.toSet());
-    }
-
-    private static Map<Long, Species> speciesOf(Content content, Map<Long, TreeOnDay> trees) {
+    private static Map<Long, Species> speciesOf(Content content, Map<Long, DayWork> work) {
         var species = new HashMap<Long, Species>();
-        trees.forEach((id, tree) -> species.put(id, content.species(tree.tree().species())));
+        work.forEach((id, tree) -> species.put(id, content.species(tree.tree().species())));
         return species;
     }
 

@@ -1,4 +1,4 @@
-package org.ripewood.standing;
+package org.ripewood.classday;
 
 import java.util.Comparator;
 import java.util.LinkedHashMap;

@@ -1,4 +1,4 @@
-package org.ripewood.standing;
+package org.ripewood.classday;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.ripewood.standing.RefusalAssert.refusalOf;
@@ -19,6 +19,9 @@ import org.ripewood.sessions.NewEnrolment;
 import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
+import org.ripewood.standing.Elm;
+import org.ripewood.standing.NewAssignment;
+import org.ripewood.standing.Standings;
 import org.ripewood.trees.Tree;
 
 /** What a class day needs on paper. */
@@ -30,6 +33,7 @@ class SessionPlanTest {
 
     @Inject School school;
     @Inject Standings standings;
+    @Inject ClassDays days;
     @Inject Sessions sessions;
 
     School.Group group;
@@ -59,7 +63,7 @@ class SessionPlanTest {
         var row = plan.rows().get(0);
         assertThat(row.technique().code()).isEqualTo(Elm.WIRING);
         assertThat(row.stepId()).isNull();
-        assertThat(row.why()).startsWith("Ready on the day. Today's lesson teaches it.");
+        assertThat(row.why()).startsWith("Today's lesson teaches it. Ready on the day.");
     }
 
     @Test
@@ -149,60 +153,15 @@ class SessionPlanTest {
     void thePlanIsNotForStudents() {
         var tree = school.tree(group.instructor(), group.student(), "ulmus_parvifolia");
         var session = session(DAY, null, tree);
-        assertThat(refusalOf(() -> standings.plan(group.student(), session.id())).status())
+        assertThat(refusalOf(() -> days.plan(group.student(), session.id())).status())
                 .isEqualTo(403);
         var stranger = school.newGroup();
-        assertThat(refusalOf(() -> standings.plan(stranger.instructor(), session.id())).status())
+        assertThat(refusalOf(() -> days.plan(stranger.instructor(), session.id())).status())
                 .isEqualTo(404);
     }
 
-    @Test
-    void theChecklistTellsWhatIsToDoAndWhatToMeasure() {
-        var tree = Elm.readyForWiring(school, group, standings);
-        var step = standings.assign(group.instructor(), tree.id(), Elm.wire());
-        var list = standings.checklist(group.student(), tree.id(), School.TODAY);
-        assertThat(list.doNow()).extracting(item -> item.step().id()).containsExactly(step.id());
-        assertThat(list.reported()).isEmpty();
-        assertThat(list.done())
-                .extracting(Checklist.Done::technique)
-                .containsExactly("branch_selection");
-        assertThat(list.waiting()).isNotEmpty();
-        assertThat(list.waiting())
-                .allSatisfy(waiting -> assertThat(waiting.against()).isNotEmpty());
-        var counts =
-                list.measureNext().stream().map(measure -> measure.waitingTitles().size()).toList();
-        assertThat(counts).isNotEmpty().isSortedAccordingTo((one, other) -> other - one);
-        assertThat(list.measureNext())
-                .extracting(Checklist.Measure::factCode)
-                .contains("soil_moist")
-                .doesNotContain("vigour_index");
-
-        standings.report(group.student(), step.id(), step.version(), Elm.wired());
-        var after = standings.checklist(group.student(), tree.id(), School.TODAY);
-        assertThat(after.doNow()).isEmpty();
-        assertThat(after.reported()).hasSize(1);
-        assertThat(after.care()).isNotEmpty();
-    }
-
-    @Test
-    void proposalsAreTheMostUsefulFirst() {
-        var tree = Elm.readyForWiring(school, group, standings);
-        Map.of("soil_moist", "yes", "firm_in_container", "yes")
-                .forEach(
-                        (fact, value) ->
-                                school.see(group.instructor(), tree, fact, value, School.TODAY));
-        var stages =
-                standings.proposals(group.instructor(), tree.id(), School.TODAY).stream()
-                        .map(TechniqueStanding::stage)
-                        .map(
-                                List.of("establish", "develop", "structure", "refine", "show")
-                                        ::indexOf)
-                        .toList();
-        assertThat(stages).hasSizeGreaterThan(1).isSorted();
-    }
-
     private SessionPlan plan(Session session) {
-        return standings.plan(group.instructor(), session.id());
+        return days.plan(group.instructor(), session.id());
     }
 
     private Session session(LocalDate day, @Nullable String lesson, Tree... trees) {
