@@ -24,6 +24,7 @@ import org.ripewood.classday.ClassDays;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
 import org.ripewood.platform.Today;
+import org.ripewood.sessions.NewCancellation;
 import org.ripewood.sessions.NewEnrolment;
 import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Session;
@@ -99,6 +100,20 @@ class SessionResource {
     public RestResponse<Session> withdraw(
             @PathParam("id") long id, @PathParam("enrolment") long enrolmentId) {
         var session = sessions.withdraw(user.actor(), id, enrolmentId);
+        return Answers.versioned(session.version(), session);
+    }
+
+    @POST
+    @Path("sessions/{id}/cancellation")
+    @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(
+            summary = "Call a class date off, with a reason; it stays in the record",
+            description =
+                    "The same reason sent twice counts once; another one is answered with 409,"
+                            + " since people have been told the first.")
+    public RestResponse<Session> cancel(
+            @PathParam("id") long id, @Nullable NewCancellation cancellation) {
+        var session = sessions.cancel(user.actor(), id, inputs.check(cancellation));
         return Answers.versioned(session.version(), session);
     }
 

@@ -3,7 +3,9 @@ package org.ripewood.people;
 import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
 import io.quarkus.panache.common.Sort;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Collection;
 import java.util.List;
+import java.util.Set;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
@@ -30,6 +32,19 @@ class Courses implements PanacheRepositoryBase<CourseEntity, Long> {
             throw Refused.notFound("course", courseId);
         }
         return require(courseId);
+    }
+
+    List<CourseEntity> ofMember(long personId, Role as) {
+        return list(
+                "id in (select m.courseId from MembershipEntity m where m.personId = ?1 and m.role"
+                        + " = ?2)",
+                NEWEST_FIRST,
+                personId,
+                as);
+    }
+
+    List<CourseEntity> byIds(Collection<Long> ids) {
+        return ids.isEmpty() ? List.of() : list("id in ?1", Set.copyOf(ids));
     }
 
     List<CourseEntity> inReach(Actor actor) {

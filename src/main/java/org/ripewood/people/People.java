@@ -103,6 +103,18 @@ public class People {
         return courses.inReach(actor).stream().map(CourseEntity::toRecord).toList();
     }
 
+    /** Courses the actor belongs to in that role, newest first. */
+    public List<Course> coursesAs(Actor actor, Role as) {
+        return courses.ofMember(actor.personId(), as).stream().map(CourseEntity::toRecord).toList();
+    }
+
+    /** What courses are called, by id, in one query; no reach is asked. */
+    public Map<Long, String> courseNames(Collection<Long> courseIds) {
+        return courses.byIds(courseIds).stream()
+                .map(CourseEntity::toRecord)
+                .collect(Collectors.toMap(Course::id, Course::name));
+    }
+
     /** A course within reach; 404 otherwise. */
     public Course getCourse(Actor actor, long courseId) {
         return courses.requireInReach(actor, courseId).toRecord();

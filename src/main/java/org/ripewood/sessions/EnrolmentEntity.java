@@ -8,6 +8,7 @@ import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import jakarta.persistence.SequenceGenerator;
 import jakarta.persistence.Table;
+import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 
 /** Who comes to a session with which tree. */
@@ -24,6 +25,10 @@ class EnrolmentEntity {
     long personId;
     long treeId;
     String bench;
+    @Nullable Instant withdrawnAt;
+
+    /** The tree while it comes, null afterwards, so that it comes once. */
+    @Nullable Long comingTreeId;
 
     Session.Enrolment told() {
         return new Session.Enrolment(requireNonNull(id), personId, treeId, bench);

@@ -3,6 +3,7 @@ package org.ripewood.sessions;
 import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
 
 /** The class dates kept. */
@@ -10,10 +11,27 @@ import java.util.List;
 class SessionBook implements PanacheRepositoryBase<SessionEntity, Long> {
 
     private static final int MOST_LISTED = 100;
+    private static final int MOST_OF_PERSON = 500;
+
+    /** No course has this id; a list in a query must not be empty. */
+    private static final Collection<Long> NO_COURSE = List.of(-1L);
 
     List<SessionEntity> ofCourse(long courseId, LocalDate from) {
         return find("courseId = ?1 and heldOn >= ?2 order by heldOn, startsAt, id", courseId, from)
                 .range(0, MOST_LISTED - 1)
+                .list();
+    }
+
+    /** Sessions of these courses and those a person teaches, whatever their course. */
+    List<SessionEntity> ofPerson(long personId, Collection<Long> courseIds, LocalDate from) {
+        var among = courseIds.isEmpty() ? NO_COURSE : courseIds;
+        return find(
+                        "heldOn >= ?1 and (courseId in ?2 or ?3 member of instructorIds)"
+                                + " order by heldOn, startsAt, id",
+                        from,
+                        among,
+                        personId)
+                .range(0, MOST_OF_PERSON - 1)
                 .list();
     }
 

@@ -14,6 +14,7 @@ import jakarta.persistence.OrderColumn;
 import jakarta.persistence.SequenceGenerator;
 import jakarta.persistence.Table;
 import jakarta.persistence.Version;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
@@ -41,6 +42,10 @@ class SessionEntity {
     LocalTime endsAt;
     @Nullable String lesson;
     String place;
+    Instant changedAt;
+    @Nullable Instant cancelledAt;
+    @Nullable Long cancelledById;
+    @Nullable String cancelledBecause;
 
     @ElementCollection
     @CollectionTable(
@@ -62,12 +67,24 @@ class SessionEntity {
                 lesson,
                 place,
                 List.copyOf(instructorIds),
-                List.copyOf(enrolments));
+                List.copyOf(enrolments),
+                changedAt,
+                cancelled());
     }
 
-    /** Whether the two are held at one time; one may begin when the other ends. */
+    Session.@Nullable Cancellation cancelled() {
+        return cancelledAt == null || cancelledById == null || cancelledBecause == null
+                ? null
+                : new Session.Cancellation(cancelledBecause, cancelledById, cancelledAt);
+    }
+
+    /**
+     * Whether the two are held at one time; one called off is not, and one may begin when the other
+     * ends.
+     */
     boolean overlaps(NewSession other) {
-        return heldOn.equals(other.heldOn())
+        return cancelledAt == null
+                && heldOn.equals(other.heldOn())
                 && startsAt.isBefore(other.endsAt())
                 && other.startsAt().isBefore(endsAt);
     }

@@ -3,7 +3,6 @@ package org.ripewood.sessions;
 import static java.util.Objects.requireNonNull;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -13,6 +12,7 @@ import org.hibernate.exception.ConstraintViolationException;
 import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Refused;
+import org.ripewood.platform.Today;
 
 /** Class dates and who comes. */
 @ApplicationScoped
@@ -20,14 +20,24 @@ public class Sessions {
 
     private final SessionBook sessions;
     private final EnrolmentBook enrolments;
+    private final AttendanceBook attendances;
     private final SessionChecks checks;
     private final People people;
+    private final Today today;
 
-    Sessions(SessionBook sessions, EnrolmentBook enrolments, SessionChecks checks, People people) {
+    Sessions(
+            SessionBook sessions,
+            EnrolmentBook enrolments,
+            AttendanceBook attendances,
+            SessionChecks checks,
+            People people,
+            Today today) {
         this.sessions = sessions;
         this.enrolments = enrolments;
+        this.attendances = attendances;
         this.checks = checks;
         this.people = people;
+        this.today = today;
     }
 
     /** Sets a class date; instructors of the course and registrars only. */
@@ -45,6 +55,7 @@ public class Sessions {
         entity.lesson = session.lesson();
         entity.place = session.place();
         entity.instructorIds = new ArrayList<>(session.instructorIds());
+        entity.changedAt = today.now();
         sessions.persistAndFlush(entity);
         return entity.told(List.of());
     }
@@ -79,19 +90,57 @@ public class Sessions {
                 .toList();
     }
 
-    /** Enrols a student with a tree; 409 when that tree is already enrolled. */
+    /**
+     * Class dates of the actor from a day on, soonest first, at most 500: those they teach and
+     * those of courses they attend, called off or not. In a number of queries that does not depend
+     * on how many.
+     */
+    @Transactional
+    public List<Attendance> ofPerson(Actor actor, LocalDate from) {
+        return attendances.of(actor, from);
+    }
+
+    /**
+     * Calls a class date off, with a reason; it stays in the record. Said again with the same
+     * reason it counts once; with another it is refused, since people have been told the first.
+     */
+    @Transactional
+    public Session cancel(Actor actor, long sessionId, NewCancellation cancellation) {
+        var session = reached(actor, sessionId);
+        requireStaff(actor, session.courseId);
+        var reason = cancellation.reason().strip();
+        if (session.cancelledAt == null) {
+            session.cancelledAt = today.now();
+            session.cancelledById = actor.personId();
+            session.cancelledBecause = reason;
+            session.changedAt = today.now();
+            sessions.flush();
+        } else if (!reason.equals(session.cancelledBecause)) {
+            throw Refused.conflict(
+                    "The session is called off already: " + session.cancelledBecause, null);
+        }
+        return told(actor, session);
+    }
+
+    /**
+     * Enrols a student with a tree; 409 when that tree is already enrolled, or the session called
+     * off.
+     */
     @Transactional
     public Session enrol(Actor actor, long sessionId, NewEnrolment enrolment) {
         var session = reached(actor, sessionId);
         requireStaff(actor, session.courseId);
         checks.check(session, enrolment);
-        if (enrolments.count("sessionId = ?1 and treeId = ?2", sessionId, enrolment.treeId()) > 0) {
+        requireHeld(session);
+        if (enrolments.count("sessionId = ?1 and comingTreeId = ?2", sessionId, enrolment.treeId())
+                > 0) {
             throw alreadyEnrolled(enrolment);
         }
         var entity = new EnrolmentEntity();
         entity.sessionId = sessionId;
         entity.personId = enrolment.personId();
         entity.treeId = enrolment.treeId();
+        entity.comingTreeId = enrolment.treeId();
         entity.bench = enrolment.bench().strip();
         try {
             enrolments.persistAndFlush(entity);
@@ -102,14 +151,22 @@ public class Sessions {
         return told(actor, session);
     }
 
-    /** Takes an enrolment back. */
+    /** Takes an enrolment back; that there was one is remembered. */
     @Transactional
     public Session withdraw(Actor actor, long sessionId, long enrolmentId) {
         var session = reached(actor, sessionId);
         requireStaff(actor, session.courseId);
-        if (enrolments.delete("id = ?1 and sessionId = ?2", enrolmentId, sessionId) == 0) {
-            throw Refused.notFound("enrolment", enrolmentId);
-        }
+        var enrolment =
+                enrolments
+                        .find(
+                                "id = ?1 and sessionId = ?2 and withdrawnAt is null",
+                                enrolmentId,
+                                sessionId)
+                        .firstResultOptional()
+                        .orElseThrow(() -> Refused.notFound("enrolment", enrolmentId));
+        enrolment.withdrawnAt = today.now();
+        enrolment.comingTreeId = null;
+        enrolments.flush();
         markChanged(session);
         return told(actor, session);
     }
@@ -125,7 +182,16 @@ public class Sessions {
 
     /** Who comes is part of the session, so a session read before is stale afterwards. */
     private void markChanged(SessionEntity session) {
-        sessions.getEntityManager().lock(session, LockModeType.PESSIMISTIC_FORCE_INCREMENT);
+        session.changedAt = today.now();
+        sessions.flush();
+    }
+
+    private static void requireHeld(SessionEntity session) {
+        if (session.cancelledAt != null) {
+            throw Refused.conflict(
+                    "The session is called off: " + session.cancelledBecause,
+                    "Maybe another session was meant.");
+        }
     }
 
     private SessionEntity reached(Actor actor, long sessionId) {

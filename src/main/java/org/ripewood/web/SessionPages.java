@@ -14,6 +14,7 @@ import jakarta.ws.rs.core.Response;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
 import org.ripewood.platform.Role;
+import org.ripewood.sessions.NewCancellation;
 import org.ripewood.sessions.Sessions;
 
 /** A class date: who comes, with which tree, at which bench. */
@@ -55,6 +56,19 @@ class SessionPages {
                     return "/sessions/" + id + "#coming";
                 },
                 problem -> page(id, Typed.refused("enrolment", form, problem)));
+    }
+
+    @POST
+    @Path("cancellation")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @RolesAllowed({Role.INSTRUCTOR_NAME, Role.REGISTRAR_NAME})
+    public Response cancel(long id, MultivaluedMap<String, String> form) {
+        return Answer.to(
+                () -> {
+                    sessions.cancel(user.actor(), id, inputs.read(form, NewCancellation.class));
+                    return "/sessions/" + id;
+                },
+                problem -> page(id, Typed.refused("cancellation", form, problem)));
     }
 
     @POST

@@ -25,6 +25,14 @@ record SessionSheet(
         boolean runs,
         Typed typed) {
 
+    public Typed enrolment() {
+        return typed.orFresh("enrolment", Typed.fresh("enrolment"));
+    }
+
+    public Typed cancellation() {
+        return typed.orFresh("cancellation", Typed.fresh("cancellation"));
+    }
+
     public String name(long personId) {
         return names.getOrDefault(personId, "");
     }

@@ -120,6 +120,9 @@ final class Calls {
         var enrolment = session.enrolments().get(0).id();
         var tree = school.tree();
         var filled = endpoint.path().replaceAll("\\{enrolment(Id)?\\}", "" + enrolment);
+        if (last.equals("cancellation")) {
+            return at(endpoint, session.id(), null, fields("reason", "Storm is forecast."));
+        }
         var fields =
                 last.equals("enrolments")
                         ? fields(

@@ -58,6 +58,7 @@ final class RoleTable {
             GET  /api/v1/sessions/{id}                        | 401 | 200 404 | 200 404 | 200
             POST /api/v1/sessions/{id}/enrolments             | 401 | 403 403 | 201 404 | 201
             DELETE /api/v1/sessions/{id}/enrolments/{enrolment} | 401 | 403 403 | 200 404 | 200
+            POST /api/v1/sessions/{id}/cancellation           | 401 | 403 403 | 200 404 | 200
             GET  /api/v1/sessions/{id}/plan                   | 401 | 403 403 | 200 404 | 200
             GET  /api/v1/sites                                | 401 | 200 200 | 200 200 | 200
             POST /api/v1/sites                                | 401 | 403 403 | 201 201 | 201
@@ -121,6 +122,7 @@ final class RoleTable {
             POST /courses/{id}/sessions                       | 303 | 403 403 | 303 404 | 303
             GET  /sessions/{id}                               | 303 | 200 404 | 200 404 | 200
             GET  /sessions/{id}/plan                          | 303 | 403 403 | 200 404 | 200
+            POST /sessions/{id}/cancellation                  | 303 | 403 403 | 303 404 | 303
             POST /sessions/{id}/enrolments                    | 303 | 403 403 | 303 404 | 303
             POST /sessions/{id}/enrolments/{enrolmentId}/withdraw | 303 | 403 403 | 303 404 | 303
             GET  /people                                      | 303 | 403 403 | 403 403 | 200

@@ -10,7 +10,9 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.hibernate.SessionFactory;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -30,6 +32,7 @@ class SessionsTest {
 
     @Inject School school;
     @Inject Sessions sessions;
+    @Inject SessionFactory statistics;
 
     School.Group group;
     Actor instructor;
@@ -102,6 +105,154 @@ class SessionsTest {
         assertThat(sessions.get(instructor, session.id())).isEqualTo(after);
         var gone = refusalOf(() -> sessions.withdraw(instructor, session.id(), enrolmentId));
         assertThat(gone.status()).isEqualTo(404);
+    }
+
+    @Test
+    void aTreeMayComeAgainAfterItWasWithdrawn() {
+        var tree = school.tree(instructor, group.student(), "acer_palmatum");
+        var session = sessions.set(instructor, at(10, 13, null));
+        var enrolment = new NewEnrolment(group.student().personId(), tree.id(), "3");
+        for (int time = 0; time < 3; time++) {
+            var enrolled = sessions.enrol(instructor, session.id(), enrolment).enrolments();
+            assertThat(enrolled).hasSize(1);
+            assertThat(attendance().withdrawn()).isFalse();
+            assertThat(attendance().treeIds()).containsExactly(tree.id());
+            sessions.withdraw(instructor, session.id(), enrolled.get(0).id());
+            assertThat(attendance().withdrawn()).isTrue();
+            assertThat(attendance().treeIds()).isEmpty();
+        }
+    }
+
+    private Attendance attendance() {
+        return sessions.ofPerson(group.student(), DAY).get(0);
+    }
+
+    @Test
+    void aSessionCalledOffStaysWithItsReasonAndFreesItsInstructor() {
+        var session = sessions.set(instructor, at(10, 13, null));
+        var off = sessions.cancel(instructor, session.id(), because("Storm is forecast."));
+        assertThat(off.held()).isFalse();
+        assertThat(off.cancelled().reason()).isEqualTo("Storm is forecast.");
+        assertThat(off.cancelled().byId()).isEqualTo(instructor.personId());
+        assertThat(off.version()).isGreaterThan(session.version());
+        assertThat(off.changedAt()).isAfterOrEqualTo(session.changedAt());
+        assertThat(sessions.ofCourse(group.student(), group.course().id(), DAY))
+                .extracting(Session::cancelled)
+                .containsExactly(off.cancelled());
+
+        // said again it counts once, said otherwise it is refused
+        assertThat(sessions.cancel(instructor, session.id(), because(" Storm is forecast. ")))
+                .isEqualTo(off);
+        var other =
+                refusalOf(() -> sessions.cancel(instructor, session.id(), because("I am away.")));
+        assertThat(other.status()).isEqualTo(409);
+        assertThat(other.detail()).contains("Storm is forecast.");
+
+        var tree = school.tree(instructor, group.student(), "acer_palmatum");
+        var enrolment = new NewEnrolment(group.student().personId(), tree.id(), "3");
+        assertThat(refusalOf(() -> sessions.enrol(instructor, session.id(), enrolment)).detail())
+                .contains("called off");
+        assertThat(sessions.set(instructor, at(11, 12, null)).held()).isTrue();
+    }
+
+    @Test
+    void onlyStaffCallASessionOff() {
+        var session = sessions.set(instructor, at(10, 13, null));
+        var why = because("Storm is forecast.");
+        assertThat(refusalOf(() -> sessions.cancel(group.student(), session.id(), why)).status())
+                .isEqualTo(403);
+        var stranger = school.newGroup().instructor();
+        assertThat(refusalOf(() -> sessions.cancel(stranger, session.id(), why)).status())
+                .isEqualTo(404);
+        assertThat(sessions.get(instructor, session.id()).held()).isTrue();
+    }
+
+    @Test
+    void aPersonsClassDatesAreThoseTheyTeachAndThoseOfCoursesTheyAttend() {
+        var session = sessions.set(instructor, at(10, 13, null));
+        var guest = school.newGroup();
+        var tree = school.tree(instructor, group.student(), "acer_palmatum");
+        sessions.enrol(
+                instructor,
+                session.id(),
+                new NewEnrolment(group.student().personId(), tree.id(), "3"));
+
+        var taught = sessions.ofPerson(instructor, DAY);
+        assertThat(taught).hasSize(1);
+        assertThat(taught.get(0).teaches()).isTrue();
+        assertThat(taught.get(0).trees()).isEqualTo(1);
+        assertThat(taught.get(0).course()).isEqualTo(group.course().name());
+        // who else comes is no part of it
+        assertThat(taught.get(0).session().enrolments()).isEmpty();
+
+        var other = school.person("Sven Student", Role.STUDENT);
+        school.join(group, other, Role.STUDENT);
+        var attended = sessions.ofPerson(other, DAY).get(0);
+        assertThat(attended.teaches()).isFalse();
+        assertThat(attended.treeIds()).isEmpty();
+        assertThat(attended.trees()).isZero();
+        assertThat(attended.withdrawn()).isFalse();
+
+        assertThat(sessions.ofPerson(guest.student(), DAY)).isEmpty();
+        assertThat(sessions.ofPerson(guest.instructor(), DAY)).isEmpty();
+        assertThat(sessions.ofPerson(other, DAY.plusDays(1))).isEmpty();
+    }
+
+    @Test
+    void aGuestWhoHelpsHasTheDateToo() {
+        var guest = school.newGroup().instructor();
+        var withGuest =
+                new NewSession(
+                        group.course().id(),
+                        DAY,
+                        LocalTime.of(15, 0),
+                        LocalTime.of(17, 0),
+                        null,
+                        "Bench room",
+                        List.of(instructor.personId(), guest.personId()));
+        sessions.set(instructor, withGuest);
+        assertThat(sessions.ofPerson(guest, DAY)).extracting(Attendance::teaches).contains(true);
+    }
+
+    @Test
+    void thirtyClassDatesTakeAsManyQueriesAsThree() {
+        IntStream.range(0, 3).forEach(this::classDate);
+        var few = queries(3);
+        IntStream.range(3, 30).forEach(this::classDate);
+        assertThat(queries(30)).isEqualTo(few);
+    }
+
+    private void classDate(int number) {
+        var on = DAY.plusDays(number);
+        var session =
+                sessions.set(
+                        instructor,
+                        new NewSession(
+                                group.course().id(),
+                                on,
+                                LocalTime.of(10, 0),
+                                LocalTime.of(12, 0),
+                                null,
+                                "Bench room",
+                                List.of(instructor.personId())));
+        var tree = school.tree(instructor, group.student(), "acer_palmatum");
+        sessions.enrol(
+                instructor,
+                session.id(),
+                new NewEnrolment(group.student().personId(), tree.id(), "3"));
+    }
+
+    private long queries(int dates) {
+        var counted = statistics.getStatistics();
+        counted.clear();
+        var found = sessions.ofPerson(group.student(), DAY);
+        long queries = counted.getPrepareStatementCount();
+        assertThat(found).hasSize(dates);
+        return queries;
+    }
+
+    private static NewCancellation because(String reason) {
+        return new NewCancellation(reason);
     }
 
     @Test

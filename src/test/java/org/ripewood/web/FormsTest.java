@@ -6,6 +6,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
 import io.restassured.response.Response;
 import jakarta.inject.Inject;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
@@ -16,6 +17,7 @@ import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
+import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.standing.NewAssignment;
 import org.ripewood.standing.NewReport;
@@ -132,6 +134,33 @@ class FormsTest {
                         Map.of("name", "5 < 6 & \"so\"", "role", "PRIMARY")),
                 page + "#branches");
         assertThat(teacher.get(page).asString()).contains("5 &lt; 6 &amp; &quot;so&quot;");
+    }
+
+    @Test
+    void aSessionIsCalledOffWithAReasonThatEverybodyReads() {
+        var session =
+                sessions.set(
+                        instructor,
+                        new NewSession(
+                                group.course().id(),
+                                School.TODAY.plusDays(3),
+                                LocalTime.of(9, 0),
+                                LocalTime.of(12, 0),
+                                null,
+                                "long table",
+                                List.of(instructor.personId())));
+        var at = "/sessions/" + session.id();
+        var blank = teacher.send(at, at + "/cancellation", Map.of("reason", " "));
+        assertThat(blank.statusCode()).isEqualTo(400);
+        assertThat(blank.asString()).contains("cancellation-reason-fault");
+        assertThat(sessions.get(instructor, session.id()).held()).isTrue();
+
+        leadsTo(teacher.send(at, at + "/cancellation", Map.of("reason", "Heavy snow.")), at);
+        assertThat(pupil.get(at).asString())
+                .contains("Called off:")
+                .contains("Heavy snow.")
+                .doesNotContain("/enrolments");
+        assertThat(pupil.get("/home").asString()).contains("Heavy snow.");
     }
 
     @Test
