@@ -11,6 +11,7 @@ record Ref(Kind kind, String code) {
         WOUND,
         BRANCH,
         STEP,
+        WORK,
         SESSION
     }
 

@@ -1,6 +1,7 @@
 package org.ripewood.transfer;
 
 import jakarta.inject.Singleton;
+import org.ripewood.aftercare.Aftercare;
 import org.ripewood.assess.Assessments;
 import org.ripewood.course.CourseContent;
 import org.ripewood.people.People;
@@ -15,6 +16,7 @@ class Rooms {
 
     final People people;
     final Trees trees;
+    final Aftercare aftercare;
     final Assessments assessments;
     final Sessions sessions;
     final Standings standings;
@@ -24,6 +26,7 @@ class Rooms {
     Rooms(
             People people,
             Trees trees,
+            Aftercare aftercare,
             Assessments assessments,
             Sessions sessions,
             Standings standings,
@@ -31,6 +34,7 @@ class Rooms {
             Inputs inputs) {
         this.people = people;
         this.trees = trees;
+        this.aftercare = aftercare;
         this.assessments = assessments;
         this.sessions = sessions;
         this.standings = standings;

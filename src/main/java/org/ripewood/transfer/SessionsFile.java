@@ -2,6 +2,7 @@ package org.ripewood.transfer;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ripewood.sessions.NewCancellation;
 import org.ripewood.sessions.NewEnrolment;
 import org.ripewood.sessions.NewSession;
 
@@ -33,6 +34,7 @@ final class SessionsFile {
         var ends = entry.time("endsAt");
         var lesson = entry.textOrNull("lesson");
         var place = entry.text("place");
+        var calledOff = entry.textOrNull("calledOffBecause");
         var instructors = new ArrayList<Ref>();
         for (var cell : entry.texts("instructors")) {
             var at = Place.of(page.file(), cell.line(), "");
@@ -60,6 +62,16 @@ final class SessionsFile {
                     comes.place(),
                     page.loadingDay(),
                     register -> enrol(register, by, session(entry), comes));
+        }
+        if (calledOff != null) {
+            script.add(
+                    entry.place(),
+                    page.loadingDay(),
+                    register ->
+                            rooms.sessions.cancel(
+                                    register.actor(by),
+                                    register.id(session(entry)),
+                                    rooms.checked(new NewCancellation(calledOff))));
         }
     }
 

@@ -1,12 +1,20 @@
 package org.ripewood.transfer;
 
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.aftercare.NewWord;
+import org.ripewood.aftercare.Saying;
 import org.ripewood.core.progress.Work;
 import org.ripewood.course.Technique;
 import org.ripewood.platform.Suggestion;
 
 /** Reads the parts {@code works} and {@code foundDone} of a tree's file. */
 final class WorkPart {
+
+    private static final Map<String, Saying> SAYINGS =
+            Map.of("done", Saying.DONE, "not_needed", Saying.NOT_NEEDED);
 
     private final Rooms rooms;
     private final Script script;
@@ -26,6 +34,8 @@ final class WorkPart {
         var foliage = share(entry, "foliagePercent");
         var root = share(entry, "rootPercent");
         var note = entry.textOrNull("note");
+        var care = entry.entries("care");
+        var done = tree.part(Ref.Kind.WORK, "line " + entry.place().line());
         script.add(
                 entry,
                 day,
@@ -42,12 +52,54 @@ final class WorkPart {
                                     rule.recoveryDays(),
                                     foliage,
                                     root);
-                    rooms.trees.recordWork(
-                            register.actor(by),
-                            register.id(tree),
-                            work,
-                            technique.startsClock(),
-                            note);
+                    register.put(
+                            done,
+                            rooms.trees
+                                    .recordWork(
+                                            register.actor(by),
+                                            register.id(tree),
+                                            work,
+                                            technique.startsClock(),
+                                            note)
+                                    .id());
+                });
+        var times = new HashMap<String, Integer>();
+        for (var word : care) {
+            readWord(word, done, day, times);
+        }
+    }
+
+    /**
+     * What was said of a task of the work's aftercare.
+     *
+     * @param times how often each task has come so far
+     */
+    private void readWord(Entry entry, Ref work, LocalDate workedOn, Map<String, Integer> times) {
+        var by = script.by(entry);
+        var day = entry.day("day");
+        var task = entry.text("task");
+        var did = entry.text("did");
+        var what = SAYINGS.get(did);
+        if (what == null) {
+            entry.fault("did", "did must be done or not_needed, found \"%s\"".formatted(did));
+        }
+        if (day.isBefore(workedOn)) {
+            entry.fault("day", "%s lies before the work, %s".formatted(day, workedOn));
+        }
+        int time = times.merge(task, 1, Integer::sum);
+        var word = new NewWord(day, entry.textOrNull("note"), null);
+        script.add(
+                entry,
+                day,
+                register -> {
+                    if (what != null) {
+                        rooms.aftercare.say(
+                                register.actor(by),
+                                register.id(tree),
+                                "%d-%s-%d".formatted(register.id(work), task, time),
+                                what,
+                                rooms.checked(word));
+                    }
                 });
     }
 

@@ -100,7 +100,12 @@ class SchoolImportTest {
                           pest_level: 0
                           soil_moist: yes
                     works:
-                      - {day: -200, by: import-teacher, technique: root_pruning_repot, rootPercent: 20}
+                      - day: -200
+                        by: import-teacher
+                        technique: root_pruning_repot
+                        rootPercent: 20
+                        care:
+                          - {day: -190, by: import-student, task: shade, did: done}
                     foundDone:
                       - {day: -210, by: import-teacher, technique: root_check}
                     """);
@@ -132,14 +137,17 @@ class SchoolImportTest {
                 in("trees/elm.yaml", "pest_level: 0", "pest_levl: 0", 23, "Maybe “pest_level”"),
                 in("trees/elm.yaml", "pest_level: 0", "pest_level: 9", 23, "pest_level"),
                 in("trees/elm.yaml", "soil_moist: yes", "soil_moist: damp", 24, "soil_moist"),
-                in("trees/elm.yaml", "root_pruning_repot", "root_pruning_repots", 26, "Maybe"),
-                in("trees/elm.yaml", "rootPercent: 20", "rootPercent: 120", 26, "rootPercent"),
+                in("trees/elm.yaml", "root_pruning_repot", "root_pruning_repots", 28, "Maybe"),
+                in("trees/elm.yaml", "rootPercent: 20", "rootPercent: 120", 29, "rootPercent"),
                 in(
                         "trees/elm.yaml",
                         "technique: root_check}",
                         "technique: no_such}",
-                        28,
+                        33,
                         "no_such"),
+                in("trees/elm.yaml", "task: shade", "task: shads", 31, "shads"),
+                in("trees/elm.yaml", "did: done", "did: dun", 31, "done or not_needed"),
+                in("trees/elm.yaml", "{day: -190,", "{day: -201,", 31, "before the work"),
                 in("trees/elm.yaml", "works:", "worx:", 25, "there is no worx here"));
     }
 
@@ -215,6 +223,12 @@ class SchoolImportTest {
         assertThat(wound.openMm()).isEqualTo(7);
         assertThat(wound.readings().get(0).observedOn()).isEqualTo(LOADING_DAY.minusDays(100));
         assertThat(rooms.trees.works(actor, tree.id()).get(0).work().rootShare()).isEqualTo(0.2);
+        var said =
+                rooms.aftercare.of(actor, tree.id(), LOADING_DAY.minusDays(185)).tasks().stream()
+                        .filter(task -> task.said() != null)
+                        .toList();
+        assertThat(said).hasSize(1);
+        assertThat(said.get(0).said().on()).isEqualTo(LOADING_DAY.minusDays(190));
         var course =
                 rooms.people.courses(actor).stream()
                         .filter(it -> it.name().equals("Imported course"))
