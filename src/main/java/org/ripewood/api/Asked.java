@@ -78,7 +78,7 @@ final class Asked {
                 field, "expected one of %s, found \"%s\"".formatted(known, Excerpt.of(text)));
     }
 
-    private static int whole(String field, @Nullable String text, int otherwise) {
+    static int whole(String field, @Nullable String text, int otherwise) {
         return text == null
                 ? otherwise
                 : (int)

@@ -20,7 +20,6 @@ import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.classday.ClassDays;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
 import org.ripewood.platform.Today;
@@ -30,7 +29,7 @@ import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
 
-/** Class dates, who comes with which tree, and the plan of the day. */
+/** Class dates and who comes with which tree. */
 @Path("/api/v1")
 @Produces(MediaType.APPLICATION_JSON)
 @Consumes(MediaType.APPLICATION_JSON)
@@ -38,15 +37,12 @@ import org.ripewood.sessions.Sessions;
 class SessionResource {
 
     private final Sessions sessions;
-    private final ClassDays days;
     private final CurrentUser user;
     private final Inputs inputs;
     private final Today today;
 
-    SessionResource(
-            Sessions sessions, ClassDays days, CurrentUser user, Inputs inputs, Today today) {
+    SessionResource(Sessions sessions, CurrentUser user, Inputs inputs, Today today) {
         this.sessions = sessions;
-        this.days = days;
         this.user = user;
         this.inputs = inputs;
         this.today = today;
@@ -115,13 +111,5 @@ class SessionResource {
             @PathParam("id") long id, @Nullable NewCancellation cancellation) {
         var session = sessions.cancel(user.actor(), id, inputs.check(cancellation));
         return Answers.versioned(session.version(), session);
-    }
-
-    @GET
-    @Path("sessions/{id}/plan")
-    @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
-    @Operation(summary = "The plan of the day: who, which tree, which step, with what")
-    public PlanAnswer plan(@PathParam("id") long id) {
-        return PlanAnswer.of(days.plan(user.actor(), id));
     }
 }

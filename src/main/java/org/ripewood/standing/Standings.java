@@ -184,8 +184,11 @@ public class Standings {
         return work.on(actor, courseId, treeIds, on);
     }
 
-    /** When each technique could be done on each tree of a course; for those who run it. */
-    public List<TreeOutlooks> outlooks(Actor actor, long courseId) {
-        return work.outlooks(actor, courseId);
+    /**
+     * When each technique could be done on trees of a course, as of today; for those who run it.
+     * Trees that are not there are left out.
+     */
+    public List<TreeOutlooks> outlooks(Actor actor, long courseId, Collection<Long> treeIds) {
+        return work.outlooks(actor, courseId, treeIds);
     }
 }

@@ -18,7 +18,6 @@ import org.ripewood.platform.Actor;
 import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
-import org.ripewood.trees.Tree;
 import org.ripewood.trees.TreeState;
 import org.ripewood.trees.Trees;
 
@@ -72,11 +71,6 @@ class SubjectGatherer {
         return treeIds.isEmpty()
                 ? List.of()
                 : gather(trees.statesOn(treeIds, on).values(), studentsOf(keepers), on);
-    }
-
-    /** The trees these persons keep. */
-    List<Tree> treesOf(Collection<Long> keeperIds) {
-        return keeperIds.isEmpty() ? List.of() : trees.ofKeepers(keeperIds);
     }
 
     private List<TreeOnDay> gather(Collection<TreeState> states, Set<Long> students, LocalDate on) {

@@ -12,7 +12,6 @@ import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
-import org.ripewood.trees.Tree;
 
 /** Finds what could be done with trees of a course, in a number of queries that stays the same. */
 @ApplicationScoped
@@ -57,13 +56,10 @@ class WorkFinder {
                 .collect(Collectors.toMap(tree -> tree.tree().id(), tree -> tree));
     }
 
-    /** The trees of a course's students, with what each waits for. */
-    List<TreeOutlooks> outlooks(Actor actor, long courseId) {
+    List<TreeOutlooks> outlooks(Actor actor, long courseId, Collection<Long> treeIds) {
         people.requireRuns(actor, courseId, "what its trees could do");
         var students = people.members(courseId, Role.STUDENT);
-        var ids = students.stream().map(Person::id).toList();
-        var kept = gatherer.treesOf(ids).stream().map(Tree::id).toList();
-        return gatherer.many(kept, students, today.date()).stream()
+        return gatherer.many(treeIds, students, today.date()).stream()
                 .map(tree -> new TreeOutlooks(tree.tree(), tree.openings()))
                 .toList();
     }

@@ -51,6 +51,7 @@ final class RoleTable {
             POST /api/v1/courses                              | 401 | 403 403 | 403 403 | 201
             GET  /api/v1/courses/{id}                         | 401 | 200 404 | 200 404 | 200
             GET  /api/v1/courses/{id}/board                   | 401 | 403 403 | 200 404 | 200
+            GET  /api/v1/courses/{id}/weeks                   | 401 | 403 403 | 200 404 | 200
             GET  /api/v1/courses/{id}/members                 | 401 | 403 403 | 200 404 | 200
             POST /api/v1/courses/{id}/members                 | 401 | 403 403 | 403 403 | 201
             GET  /api/v1/courses/{id}/sessions                | 401 | 200 404 | 200 404 | 200
@@ -119,6 +120,7 @@ final class RoleTable {
             POST /steps/{id}/withdraw                         | 303 | 403 403 | 303 404 | 403
             GET  /decisions/{id}                              | 303 | 200 404 | 200 404 | 200
             GET  /courses/{id}                                | 303 | 403 403 | 200 404 | 200
+            GET  /courses/{id}/weeks                          | 303 | 403 403 | 200 404 | 200
             POST /courses/{id}/sessions                       | 303 | 403 403 | 303 404 | 303
             GET  /sessions/{id}                               | 303 | 200 404 | 200 404 | 200
             GET  /sessions/{id}/plan                          | 303 | 403 403 | 200 404 | 200

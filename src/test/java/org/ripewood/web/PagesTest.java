@@ -88,6 +88,8 @@ class PagesTest {
                 List.of(
                         "/courses/" + group.course().id(),
                         "/courses/" + group.course().id() + "?headline=HELD",
+                        "/courses/" + group.course().id() + "/weeks",
+                        "/courses/" + group.course().id() + "/weeks?weeks=104",
                         "/sessions/" + session.id() + "/plan",
                         "/students/" + group.student().personId() + "/skills");
     }

@@ -154,6 +154,15 @@ final class CompiledSeason {
         return NEVER;
     }
 
+    /** The days from one on, counted from it, on which the leaves have the season open. */
+    BitSet openDays(StagesAhead stages, int from, int days) {
+        var openDays = new BitSet(days);
+        for (int day = 0; day < days; day++) {
+            openDays.set(day, free.get(stages.in(from + day)));
+        }
+        return openDays;
+    }
+
     /** Whether the leaves alone would have it open in a stage. */
     boolean freeByLeaves(int stage) {
         return free.get(stage);

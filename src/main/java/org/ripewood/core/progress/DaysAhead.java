@@ -31,6 +31,15 @@ record DaysAhead(int earliest, int likely, int latest) {
         return days > MOST ? BEYOND : (int) Math.max(0, days);
     }
 
+    /** The same counted from a later day; what lies before it is 0. */
+    DaysAhead since(int day) {
+        return new DaysAhead(since(earliest, day), since(likely, day), since(latest, day));
+    }
+
+    private static int since(int ahead, int day) {
+        return ahead == BEYOND ? BEYOND : Math.max(0, ahead - day);
+    }
+
     DaysAhead orLater(DaysAhead other) {
         return new DaysAhead(
                 Math.max(earliest, other.earliest),

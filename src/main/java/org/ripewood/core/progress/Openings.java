@@ -1,6 +1,9 @@
 package org.ripewood.core.progress;
 
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -63,6 +66,55 @@ public final class Openings {
             }
         }
         return List.copyOf(all);
+    }
+
+    /**
+     * A technique in the days ahead.
+     *
+     * @param clear when all but season and skill will have come about, in days from the first; null
+     *     when that cannot be said
+     * @param open the days on which the season is open by the leaves
+     */
+    record Ahead(String technique, @Nullable DaysAhead clear, BitSet open) {}
+
+    /**
+     * Every technique neither done nor unneeded in the days from one on, in telling order.
+     *
+     * @param from not before the day asked for
+     */
+    List<Ahead> ahead(LocalDate from, int days) {
+        int first = (int) ChronoUnit.DAYS.between(moment.on, from);
+        var ahead = new ArrayList<Ahead>();
+        for (int position = 0; position < techniques.length; position++) {
+            if (!settled(standings.get(position))) {
+                var season = techniques[position].season();
+                var clear = clear(at(position));
+                ahead.add(
+                        new Ahead(
+                                standings.get(position).technique(),
+                                clear == null ? null : clear.since(first),
+                                season.openDays(moment.stagesAhead, first, days)));
+            }
+        }
+        return ahead;
+    }
+
+    /** The latest of all waits but for season and skill; null when one of them is unsaid. */
+    private @Nullable DaysAhead clear(Opening opening) {
+        var latest = DaysAhead.NOW;
+        for (var wait : opening.waits()) {
+            if (wait.reason() instanceof Reason.OfSeason
+                    || wait.reason() instanceof Reason.OfSkill) {
+                continue;
+            }
+            if (wait.outlook() instanceof Outlook.Unsaid) {
+                return null;
+            }
+            if (wait.outlook() instanceof Outlook.Expected expected) {
+                latest = latest.orLater(DaysAhead.of(expected, moment.on));
+            }
+        }
+        return latest;
     }
 
     private static boolean settled(Standing standing) {
