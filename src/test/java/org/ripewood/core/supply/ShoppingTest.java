@@ -63,13 +63,14 @@ class ShoppingTest {
         var list =
                 list(
                         List.of(
+                                need("akadama", "1", 3, "late"),
                                 need("paste", "1", 3, "late"),
                                 need("mesh", "2", 0, "maple"),
                                 need("mesh", "3", 0, "elm"),
                                 need("mesh", "3", 0, "elm"),
                                 need("akadama", "4", 0, "elm")),
                         List.of());
-        assertThat(list).extracting(Shortfall::item).containsExactly("akadama", "mesh", "paste");
+        assertThat(list).extracting(Shortfall::item).containsExactly("akadama", "mesh", "akadama", "paste");
         assertThat(list.get(1).amount()).isEqualByComparingTo("8");
         assertThat(list.get(1).forWhat()).containsExactly("elm", "maple");
     }

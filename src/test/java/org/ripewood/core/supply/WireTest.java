@@ -97,6 +97,12 @@ class WireTest {
         assertThat(new Winding(20, 2 - 1e-9, 1e-9).wireMmAtPitch(2)).isCloseTo(66, within(0.1));
     }
 
+    /** Worked by hand: the wire's own middle line, 100 · √(1 + (π · 12/20)²). */
+    @Test
+    void thickWireRunsAroundItsOwnMiddleLine() {
+        assertThat(new Winding(100, 9, 3).wireMmAtPitch(20)).isCloseTo(213.4, within(0.05));
+    }
+
     @Test
     void at45DegreesTheWireIsRootTwoTimesTheBranch() {
         assertThat(new Winding(250, 9, 3).wireMmAt45Degrees())
