@@ -2,6 +2,7 @@ package org.ripewood.core.supply;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A container's inner sizes as somebody measured them, which may be impossible.
@@ -33,6 +34,65 @@ public record ContainerSizes(
     public static ContainerSizes straight(
             Outline outline, double lengthMm, double widthMm, double depthMm, double lipMm) {
         return new ContainerSizes(outline, lengthMm, widthMm, lengthMm, widthMm, depthMm, lipMm, 0);
+    }
+
+    /**
+     * Sizes as people give them, with what goes without saying left out.
+     *
+     * <p>Edge cases: a round container has no width, and one that is not its diameter is refused;
+     * any other has one. Without any size at the bottom the walls stand upright; with a length
+     * there a width is asked for as well, and the other way round.
+     */
+    public static Reckoned<ContainerSizes> of(
+            Outline outline,
+            double topLengthMm,
+            @Nullable Double topWidthMm,
+            @Nullable Double bottomLengthMm,
+            @Nullable Double bottomWidthMm,
+            double depthMm,
+            double lipMm,
+            double dressingMm) {
+        var refusals = new ArrayList<Refusal>();
+        boolean upright = bottomLengthMm == null && bottomWidthMm == null;
+        double width = width("topWidthMm", outline, topLengthMm, topWidthMm, refusals);
+        if (!upright && bottomLengthMm == null) {
+            refusals.add(
+                    new Refusal(
+                            "bottomLengthMm",
+                            "expected a length as well as a width, found nothing"));
+        }
+        double bottomLength = bottomLengthMm == null ? topLengthMm : bottomLengthMm;
+        double bottomWidth =
+                upright
+                        ? width
+                        : width("bottomWidthMm", outline, bottomLength, bottomWidthMm, refusals);
+        return refusals.isEmpty()
+                ? Reckoned.found(
+                        new ContainerSizes(
+                                outline,
+                                topLengthMm,
+                                width,
+                                bottomLength,
+                                bottomWidth,
+                                depthMm,
+                                lipMm,
+                                dressingMm))
+                : new Reckoned.Refused<>(refusals);
+    }
+
+    private static double width(
+            String field,
+            Outline outline,
+            double length,
+            @Nullable Double width,
+            List<Refusal> refusals) {
+        if (outline == Outline.ROUND && width != null && width != length) {
+            refusals.add(Refusal.of(field, "nothing, since what is round has one diameter", width));
+        }
+        if (outline != Outline.ROUND && width == null) {
+            refusals.add(new Refusal(field, "expected a width, found nothing"));
+        }
+        return width == null ? length : width;
     }
 
     /**

@@ -100,6 +100,26 @@ class ContainerTest {
     }
 
     @Test
+    void whatGoesWithoutSayingMayBeLeftOut() {
+        assertThat(ContainerSizes.of(Outline.OVAL, 300, 200.0, null, null, 80, 10, 0).find())
+                .contains(ContainerSizes.straight(Outline.OVAL, 300, 200, 80, 10));
+        assertThat(ContainerSizes.of(Outline.ROUND, 300, null, 250.0, null, 80, 10, 5).find())
+                .contains(new ContainerSizes(Outline.ROUND, 300, 300, 250, 250, 80, 10, 5));
+        assertThat(ContainerSizes.of(Outline.ROUND, 300, 200.0, null, null, 80, 10, 0).refusals())
+                .containsExactly(
+                        new Refusal(
+                                "topWidthMm",
+                                "expected nothing, since what is round has one diameter, found"
+                                        + " 200"));
+        assertThat(ContainerSizes.of(Outline.OVAL, 300, null, null, 90.0, 80, 10, 0).refusals())
+                .extracting(Refusal::field)
+                .containsExactly("topWidthMm", "bottomLengthMm");
+        assertThat(ContainerSizes.of(Outline.OVAL, 300, 200.0, 90.0, null, 80, 10, 0).refusals())
+                .extracting(Refusal::field)
+                .containsExactly("bottomWidthMm");
+    }
+
+    @Test
     void aSizeReadInCentimetresIsGuessed() {
         assertThat(words(ContainerSizes.straight(Outline.ROUND, 200, 200, 8, 0)))
                 .isEqualTo("expected 10 to 3000 mm, found 8. Maybe it was read in centimetres.");

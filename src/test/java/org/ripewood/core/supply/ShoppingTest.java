@@ -70,7 +70,9 @@ class ShoppingTest {
                                 need("mesh", "3", 0, "elm"),
                                 need("akadama", "4", 0, "elm")),
                         List.of());
-        assertThat(list).extracting(Shortfall::item).containsExactly("akadama", "mesh", "akadama", "paste");
+        assertThat(list)
+                .extracting(Shortfall::item)
+                .containsExactly("akadama", "mesh", "akadama", "paste");
         assertThat(list.get(1).amount()).isEqualByComparingTo("8");
         assertThat(list.get(1).forWhat()).containsExactly("elm", "maple");
     }
