@@ -1,0 +1,8 @@
+package org.ripewood.materials;
+
+/** What a container is for. */
+public enum ContainerUse {
+    NURSERY,
+    TRAINING,
+    SHOW
+}
