@@ -26,6 +26,7 @@ final class Calls {
             case "decisions" -> at(endpoint, school.assignedStep().decisionId(), null, null);
             case "people", "students" -> person(endpoint, last);
             case "sites" -> words.size() == 1 ? call(endpoint, site()) : site(endpoint, last);
+            case "stock" -> new StockCalls(school).of(endpoint, words);
             case "content", "lessons" -> at(endpoint, null, null, null);
             default -> call(endpoint, front(last));
         };

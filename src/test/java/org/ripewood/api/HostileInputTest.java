@@ -245,6 +245,10 @@ class HostileInputTest {
         for (var base : List.of("warm", "NaN", "1e3", "-6", "20.5", "5,5")) {
             slips.put(season + "base=" + base, "base");
         }
+        slips.put("stock?kind=POT", "kind");
+        slips.put("stock?kind=%3Cscript%3E", "kind");
+        slips.put("stock?page=-1", "page");
+        slips.put("stock/" + school.tools().id() + "/movements?size=201", "size");
         for (var year : List.of("1066", "9999", "this", "2026.5", "99999999999")) {
             slips.put(season + "year=" + year, "year");
         }

@@ -67,6 +67,22 @@ final class RoleTable {
             PUT  /api/v1/sites/{id}                           | 401 | 403 403 | 200 200 | 200
             POST /api/v1/sites/{id}/readings                  | 401 | 403 403 | 200 200 | 200
             GET  /api/v1/sites/{id}/season                    | 401 | 200 200 | 200 200 | 200
+            GET  /api/v1/stock                                | 401 | 403 403 | 200 200 | 200
+            GET  /api/v1/stock/{id}                           | 401 | 403 403 | 200 200 | 200
+            GET  /api/v1/stock/{id}/movements                 | 401 | 403 403 | 200 200 | 200
+            POST /api/v1/stock/{id}/movements                 | 401 | 403 403 | 201 201 | 201
+            POST /api/v1/stock/containers                     | 401 | 403 403 | 201 201 | 201
+            PUT  /api/v1/stock/containers/{id}                | 401 | 403 403 | 200 200 | 200
+            POST /api/v1/stock/substrates                     | 401 | 403 403 | 201 201 | 201
+            PUT  /api/v1/stock/substrates/{id}                | 401 | 403 403 | 200 200 | 200
+            POST /api/v1/stock/mixes                          | 401 | 403 403 | 201 201 | 201
+            PUT  /api/v1/stock/mixes/{id}                     | 401 | 403 403 | 200 200 | 200
+            POST /api/v1/stock/wires                          | 401 | 403 403 | 201 201 | 201
+            PUT  /api/v1/stock/wires/{id}                     | 401 | 403 403 | 200 200 | 200
+            POST /api/v1/stock/tools                          | 401 | 403 403 | 201 201 | 201
+            PUT  /api/v1/stock/tools/{id}                     | 401 | 403 403 | 200 200 | 200
+            POST /api/v1/stock/supplies                       | 401 | 403 403 | 201 201 | 201
+            PUT  /api/v1/stock/supplies/{id}                  | 401 | 403 403 | 200 200 | 200
             GET  /api/v1/people/me                            | 401 | 200 200 | 200 200 | 200
             POST /api/v1/people                               | 401 | 403 403 | 403 403 | 201
             GET  /api/v1/people/{id}/skills                   | 401 | 200 404 | 200 404 | 200

@@ -15,6 +15,10 @@ import org.ripewood.aftercare.Aftercare;
 import org.ripewood.aftercare.NewWord;
 import org.ripewood.aftercare.Saying;
 import org.ripewood.core.progress.Work;
+import org.ripewood.materials.Goods;
+import org.ripewood.materials.Materials;
+import org.ripewood.materials.NewStock;
+import org.ripewood.materials.StockItem;
 import org.ripewood.people.Course;
 import org.ripewood.people.NewCourse;
 import org.ripewood.people.NewPerson;
@@ -53,6 +57,7 @@ class School {
     private final Sessions sessions;
     private final Standings standings;
     private final Aftercare aftercare;
+    private final Materials materials;
     private final Today today;
     private final Map<Who, Person> persons = new EnumMap<>(Who.class);
     private final Map<Who, String> cookies = new EnumMap<>(Who.class);
@@ -67,12 +72,14 @@ class School {
             Sessions sessions,
             Standings standings,
             Aftercare aftercare,
+            Materials materials,
             Today today) {
         this.people = people;
         this.trees = trees;
         this.sessions = sessions;
         this.standings = standings;
         this.aftercare = aftercare;
+        this.materials = materials;
         this.today = today;
     }
 
@@ -252,6 +259,15 @@ class School {
                 actor(Who.INSTRUCTOR),
                 session().id(),
                 new NewEnrolment(id(Who.STUDENT), tree().id(), "3"));
+    }
+
+    StockItem stocked(NewStock stock) {
+        return materials.enter(actor(Who.INSTRUCTOR), stock, null);
+    }
+
+    /** Two of a tool, counted today. */
+    StockItem tools() {
+        return materials.enter(actor(Who.INSTRUCTOR), Goods.tool(), 2.0);
     }
 
     /** A request as somebody; redirects are answers here. */
