@@ -72,10 +72,15 @@ class ProblemMappers {
         return answers.answer(Problems.of(e).orElseGet(() -> ourFault(e, uri)), uri);
     }
 
+    /** The address of a calendar is a secret, and a log is read by others. */
+    static String loggable(String path) {
+        return path.replaceFirst("^(/+calendar/+).*", "$1…");
+    }
+
     /** Told with an id to find it in the log by, and nothing of what happened inside. */
     private static Problem ourFault(Throwable e, UriInfo uri) {
         var id = UUID.randomUUID();
-        LOG.errorf(e, "Fault %s at %s", id, uri.getRequestUri().getRawPath());
+        LOG.errorf(e, "Fault %s at %s", id, loggable(uri.getRequestUri().getRawPath()));
         return new Problem(
                 500,
                 "our-fault",

@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
@@ -30,6 +31,11 @@ public class Today {
     public LocalDate date() {
         var asOf = AS_OF.get();
         return asOf != null ? asOf : fixed.orElseGet(() -> LocalDate.now(clock));
+    }
+
+    /** Where the school's clock hangs: the zone of its server, in which class times are given. */
+    public ZoneId zone() {
+        return clock.getZone();
     }
 
     /** Whether a day gone by is being told again, as by an import. */

@@ -8,10 +8,14 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.time.Instant;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.people.CalendarLinks;
 import org.ripewood.people.People;
 import org.ripewood.people.Person;
 import org.ripewood.platform.CurrentUser;
@@ -24,16 +28,23 @@ class AccountPages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance account(Person person, boolean changed, Typed typed);
+        static native TemplateInstance account(
+                Person person,
+                boolean changed,
+                Typed typed,
+                @Nullable Instant linkMadeAt,
+                @Nullable String link);
     }
 
     private final CurrentUser user;
     private final People people;
+    private final CalendarLinks links;
     private final Inputs inputs;
 
-    AccountPages(CurrentUser user, People people, Inputs inputs) {
+    AccountPages(CurrentUser user, People people, CalendarLinks links, Inputs inputs) {
         this.user = user;
         this.people = people;
+        this.links = links;
         this.inputs = inputs;
     }
 
@@ -55,7 +66,33 @@ class AccountPages {
                 problem -> page(false, Typed.refused("password", form, problem)));
     }
 
+    /** Makes a link, or another in its place, and shows it this once. */
+    @POST
+    @Path("calendar")
+    public Response makeLink(@Context UriInfo uri) {
+        var secret = links.make(user.actor());
+        var link = uri.getBaseUriBuilder().path("calendar/" + secret + ".ics").build();
+        return Answer.page(page(false, Typed.fresh("password"), link.toString()));
+    }
+
+    @POST
+    @Path("calendar/revoke")
+    public Response revokeLink() {
+        links.revoke(user.actor());
+        return Answer.seeOther("/account#calendar");
+    }
+
     private TemplateInstance page(boolean changed, Typed typed) {
-        return Templates.account(people.get(user.actor().personId()), changed, typed);
+        return page(changed, typed, null);
+    }
+
+    private TemplateInstance page(boolean changed, Typed typed, @Nullable String link) {
+        var actor = user.actor();
+        return Templates.account(
+                people.get(actor.personId()),
+                changed,
+                typed,
+                links.madeAt(actor).orElse(null),
+                link);
     }
 }

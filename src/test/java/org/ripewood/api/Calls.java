@@ -27,6 +27,7 @@ final class Calls {
             case "people", "students" -> person(endpoint, last);
             case "sites" -> words.size() == 1 ? call(endpoint, site()) : site(endpoint, last);
             case "stock" -> new StockCalls(school).of(endpoint, words);
+            case "calendar" -> new Call(endpoint, "/calendar/" + school.calendarFile(), null, null);
             case "content", "lessons" -> at(endpoint, null, null, null);
             default -> call(endpoint, front(last));
         };

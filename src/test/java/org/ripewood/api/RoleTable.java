@@ -104,6 +104,9 @@ final class RoleTable {
             GET  /home                                        | 303 | 200 200 | 200 200 | 200
             GET  /account                                     | 303 | 200 200 | 200 200 | 200
             POST /account/password                            | 303 | 400 400 | 400 400 | 400
+            POST /account/calendar                            | 303 | 200 200 | 200 200 | 200
+            POST /account/calendar/revoke                     | 303 | 303 303 | 303 303 | 303
+            GET  /calendar/{file}                             | 200 | 200 200 | 200 200 | 200
             GET  /lessons                                     | 303 | 200 200 | 200 200 | 200
             GET  /lessons/{code}                              | 303 | 200 200 | 200 200 | 200
             GET  /trees/new                                   | 303 | 200 200 | 200 200 | 200

@@ -19,6 +19,7 @@ import org.ripewood.materials.Goods;
 import org.ripewood.materials.Materials;
 import org.ripewood.materials.NewStock;
 import org.ripewood.materials.StockItem;
+import org.ripewood.people.CalendarLinks;
 import org.ripewood.people.Course;
 import org.ripewood.people.NewCourse;
 import org.ripewood.people.NewPerson;
@@ -58,6 +59,7 @@ class School {
     private final Standings standings;
     private final Aftercare aftercare;
     private final Materials materials;
+    private final CalendarLinks links;
     private final Today today;
     private final Map<Who, Person> persons = new EnumMap<>(Who.class);
     private final Map<Who, String> cookies = new EnumMap<>(Who.class);
@@ -73,6 +75,7 @@ class School {
             Standings standings,
             Aftercare aftercare,
             Materials materials,
+            CalendarLinks links,
             Today today) {
         this.people = people;
         this.trees = trees;
@@ -80,6 +83,7 @@ class School {
         this.standings = standings;
         this.aftercare = aftercare;
         this.materials = materials;
+        this.links = links;
         this.today = today;
     }
 
@@ -208,6 +212,11 @@ class School {
 
     void sayDone(long treeId, String task) {
         aftercare.say(actor(Who.STUDENT), treeId, task, Saying.DONE, NewWord.TODAY);
+    }
+
+    /** The file behind a new private link of the student's. */
+    String calendarFile() {
+        return links.make(actor(Who.STUDENT)) + ".ics";
     }
 
     Step assignedStep() {

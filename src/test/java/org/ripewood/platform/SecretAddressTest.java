@@ -1,0 +1,20 @@
+package org.ripewood.platform;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class SecretAddressTest {
+
+    @ParameterizedTest
+    @CsvSource({
+        "/calendar/aSecret.ics, /calendar/…",
+        "//calendar//aSecret.ics, //calendar//…",
+        "/trees/7/calendar, /trees/7/calendar",
+        "/home, /home"
+    })
+    void theAddressOfACalendarIsNotLogged(String path, String logged) {
+        assertThat(ProblemMappers.loggable(path)).isEqualTo(logged);
+    }
+}
