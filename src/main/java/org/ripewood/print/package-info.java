@@ -1,4 +1,4 @@
-/** What goes on paper: session plan, checklist. */
+/** What goes on paper: session plan, checklist, route, tree card, passport; as pages and as PDF. */
 @NullMarked
 package org.ripewood.print;
 

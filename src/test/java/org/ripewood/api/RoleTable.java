@@ -129,6 +129,12 @@ final class RoleTable {
             GET  /trees/{id}/checklist/print                  | 303 | 200 404 | 200 404 | 200
             GET  /trees/{id}/route                            | 303 | 200 404 | 200 404 | 200
             GET  /trees/{id}/route/print                      | 303 | 200 404 | 200 404 | 200
+            GET  /trees/{id}/checklist.pdf                    | 303 | 200 404 | 200 404 | 200
+            GET  /trees/{id}/route.pdf                        | 303 | 200 404 | 200 404 | 200
+            GET  /trees/{id}/card                             | 303 | 200 404 | 200 404 | 200
+            GET  /trees/{id}/card.pdf                         | 303 | 200 404 | 200 404 | 200
+            GET  /trees/{id}/passport                         | 303 | 200 404 | 200 404 | 200
+            GET  /trees/{id}/passport.pdf                     | 303 | 200 404 | 200 404 | 200
             GET  /trees/{id}/techniques/{code}                | 303 | 200 404 | 200 404 | 200
             POST /trees/{id}/steps                            | 303 | 403 403 | 303 404 | 403
             POST /trees/{id}/found-done                       | 303 | 403 403 | 303 404 | 403
@@ -144,6 +150,9 @@ final class RoleTable {
             GET  /sessions/{id}                               | 303 | 200 404 | 200 404 | 200
             GET  /sessions/{id}/plan                          | 303 | 403 403 | 200 404 | 200
             POST /sessions/{id}/cancellation                  | 303 | 403 403 | 303 404 | 303
+            GET  /courses/{id}/cards                          | 303 | 403 403 | 200 404 | 200
+            GET  /courses/{id}/cards.pdf                      | 303 | 403 403 | 200 404 | 200
+            GET  /sessions/{id}/plan.pdf                      | 303 | 403 403 | 200 404 | 200
             POST /sessions/{id}/enrolments                    | 303 | 403 403 | 303 404 | 303
             POST /sessions/{id}/enrolments/{enrolmentId}/withdraw | 303 | 403 403 | 303 404 | 303
             GET  /people                                      | 303 | 403 403 | 403 403 | 200

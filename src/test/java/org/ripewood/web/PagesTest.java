@@ -75,6 +75,8 @@ class PagesTest {
                         at + "/measure",
                         at + "/route",
                         at + "/route/print?goal=show",
+                        at + "/card",
+                        at + "/passport",
                         at + "/observations",
                         at + "/observations?fact=wound_open_mm",
                         at + "/observations?fact=front_mark",
@@ -90,6 +92,7 @@ class PagesTest {
                         "/courses/" + group.course().id() + "?headline=HELD",
                         "/courses/" + group.course().id() + "/weeks",
                         "/courses/" + group.course().id() + "/weeks?weeks=104",
+                        "/courses/" + group.course().id() + "/cards",
                         "/sessions/" + session.id() + "/plan",
                         "/students/" + group.student().personId() + "/skills");
     }
@@ -170,6 +173,8 @@ class PagesTest {
         var route = "/trees/" + tree.id() + "/route";
         assertThat(teacher.get(route + "?goal=lost").statusCode()).isEqualTo(400);
         assertThat(teacher.get(route + "/print?goal=lost").statusCode()).isEqualTo(400);
+        assertThat(teacher.get(route + ".pdf?goal=lost").statusCode()).isEqualTo(400);
+        assertThat(teacher.get(route + ".pdf?size=a3").statusCode()).isEqualTo(400);
         var course = "/courses/" + group.course().id();
         assertThat(teacher.get(course + "?page=-1").statusCode()).isEqualTo(400);
         assertThat(teacher.get(course + "?page=first").statusCode()).isBetween(400, 404);

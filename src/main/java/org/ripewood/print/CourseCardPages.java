@@ -1,0 +1,73 @@
+package org.ripewood.print;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.course.CourseContent;
+import org.ripewood.people.Course;
+import org.ripewood.people.People;
+import org.ripewood.people.Person;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.Role;
+import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
+
+/** The cards of all trees of a course, several on a sheet, to be cut apart. */
+@Path("/courses/{id: \\d{1,18}}")
+@RolesAllowed({Role.INSTRUCTOR_NAME, Role.REGISTRAR_NAME})
+class CourseCardPages {
+
+    @CheckedTemplate
+    static class Templates {
+        static native TemplateInstance cards(Course course, List<TreeCard> cards);
+    }
+
+    private final CurrentUser user;
+    private final People people;
+    private final Trees trees;
+    private final CourseContent content;
+    private final UriInfo uris;
+
+    CourseCardPages(
+            CurrentUser user, People people, Trees trees, CourseContent content, UriInfo uris) {
+        this.user = user;
+        this.people = people;
+        this.trees = trees;
+        this.content = content;
+        this.uris = uris;
+    }
+
+    @GET
+    @Path("cards")
+    @Produces(MediaType.TEXT_HTML)
+    public String cards(long id) {
+        var actor = user.actor();
+        var course = people.getCourse(actor, id);
+        people.requireRuns(actor, id, "the cards of its trees");
+        var students = people.members(id, Role.STUDENT).stream().map(Person::id).toList();
+        var inForce = content.inForce();
+        var cards =
+                trees.ofKeepers(students).stream()
+                        .sorted(Comparator.comparing(Tree::label).thenComparing(Tree::id))
+                        .map(tree -> TreeCard.of(tree, inForce, uris.getBaseUri()))
+                        .toList();
+        return Templates.cards(course, cards).render();
+    }
+
+    @GET
+    @Path("cards.pdf")
+    @Produces(PdfAnswer.TYPE)
+    public Response cardsOnPaper(long id, @QueryParam("size") @Nullable String size) {
+        return PdfAnswer.of(cards(id), size);
+    }
+}

@@ -1,0 +1,81 @@
+package org.ripewood.print;
+
+import java.text.Normalizer;
+import java.util.Locale;
+import org.jsoup.Jsoup;
+import org.jsoup.helper.W3CDom;
+import org.jsoup.nodes.Element;
+import org.w3c.dom.Document;
+
+/** The HTML of a paper made fit for sheets: what only a screen needs is taken out. */
+final class PaperHtml {
+
+    private static final String HOUSE = " · Ripewood";
+    private static final String ONLY_ON_A_SCREEN =
+            "script, style, link, base, meta[http-equiv], iframe, object, embed, img, form, nav,"
+                    + " .skip, .noprint, caption.hidden";
+    private static final int LONGEST_FILE_NAME = 80;
+
+    private final org.jsoup.nodes.Document html;
+    private final String title;
+
+    private PaperHtml(org.jsoup.nodes.Document html, String title) {
+        this.html = html;
+        this.title = title;
+    }
+
+    static PaperHtml of(String text) {
+        var html = Jsoup.parse(text);
+        html.select(ONLY_ON_A_SCREEN).remove();
+        html.select("a").unwrap();
+        html.select("svg").forEach(SheetPicture::fit);
+        html.select(".cards, .treecards").forEach(PaperHtml::layInPairs);
+        LongWords.letBreak(html.body());
+        var title = html.title();
+        title = title.endsWith(HOUSE) ? title.substring(0, title.length() - HOUSE.length()) : title;
+        html.title(title);
+        html.head().appendElement("meta").attr("name", "subject").attr("content", title);
+        html.body().prependElement("div").addClass("running").text(title);
+        return new PaperHtml(html, title);
+    }
+
+    /** Two cards side by side and no row of them over two sheets: the engine does so for tables. */
+    private static void layInPairs(Element cards) {
+        var all = cards.children();
+        var rows = cards.appendElement("table").appendElement("tbody");
+        for (int i = 0; i < all.size(); i += 2) {
+            var row = rows.appendElement("tr");
+            row.appendElement("td").appendChild(all.get(i));
+            var second = row.appendElement("td");
+            if (i + 1 < all.size()) {
+                second.appendChild(all.get(i + 1));
+            }
+        }
+    }
+
+    /** What the paper is called. */
+    String title() {
+        return title;
+    }
+
+    /** A name for its file, in small plain letters. */
+    String fileName() {
+        var plain =
+                Normalizer.normalize(title, Normalizer.Form.NFKD)
+                        .replaceAll("\\p{M}+", "")
+                        .toLowerCase(Locale.ROOT)
+                        .replaceAll("[^a-z0-9]+", "-")
+                        .replaceAll("^-|-$", "");
+        var name = plain.isEmpty() ? "paper" : plain;
+        return name.substring(0, Math.min(name.length(), LONGEST_FILE_NAME)) + ".pdf";
+    }
+
+    /** The tree of it, for a sheet and with a style sheet of its own. */
+    Document styled(PaperSize size, String style) {
+        var copy = html.clone();
+        copy.body().addClass(size.code());
+        var page = "@page { size: %s; }".formatted(size.measures());
+        copy.head().appendElement("style").appendChild(new org.jsoup.nodes.DataNode(page + style));
+        return new W3CDom().namespaceAware(true).fromJsoup(copy);
+    }
+}

@@ -1,0 +1,58 @@
+package org.ripewood.print;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.platform.Refused;
+
+/** Sheets a paper is laid out for. */
+enum PaperSize {
+    /** ISO 216. */
+    A4("A4", "210mm 297mm"),
+
+    /** ANSI/ASME Y14.1. */
+    LETTER("US Letter", "8.5in 11in");
+
+    private final String title;
+    private final String measures;
+
+    PaperSize(String title, String measures) {
+        this.title = title;
+        this.measures = measures;
+    }
+
+    /** A4 when nothing is asked for; 400 when there is no such sheet. */
+    static PaperSize of(@Nullable String asked) {
+        if (asked == null) {
+            return A4;
+        }
+        return Arrays.stream(values())
+                .filter(size -> size.code().equals(asked))
+                .findFirst()
+                .orElseThrow(
+                        () ->
+                                Refused.invalid(
+                                        "size",
+                                        "expected one of %s, found \"%s\""
+                                                .formatted(codes(), asked)));
+    }
+
+    private static List<String> codes() {
+        return Arrays.stream(values()).map(PaperSize::code).toList();
+    }
+
+    /** As it is asked for in an address. */
+    public String code() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    public String title() {
+        return title;
+    }
+
+    /** Width and height as a style sheet writes them. */
+    String measures() {
+        return measures;
+    }
+}
