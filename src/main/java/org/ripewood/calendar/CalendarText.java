@@ -20,7 +20,9 @@ final class CalendarText {
         var calendar = new ICalendar();
         calendar.setProductId(PRODUCT);
         calendar.setName("Ripewood");
-        calendar.setRefreshInterval(Duration.builder().hours(HOURS_TO_NEXT_READING).build());
+        calendar.setRefreshInterval(Duration.builder().hours(HOURS_TO_NEXT_READING).build())
+                // which RFC 7986, 5.7 asks for, there being no kind of value otherwise
+                .setParameter("VALUE", "DURATION");
         ClassEvents.of(dates).forEach(calendar::addEvent);
         CareEvents.of(dates).forEach(calendar::addEvent);
         return Folding.folded(unfolded(calendar));

@@ -146,6 +146,8 @@ class CalendarTextTest {
                 .contains("BEGIN:VCALENDAR")
                 .contains("VERSION:2.0")
                 .contains("PRODID:")
+                // RFC 7986, 5.7
+                .contains("REFRESH-INTERVAL;VALUE=DURATION:PT6H\r\n")
                 .endsWith("END:VCALENDAR\r\n");
     }
 
