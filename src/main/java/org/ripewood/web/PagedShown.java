@@ -3,7 +3,10 @@ package org.ripewood.web;
 import io.quarkus.qute.TemplateExtension;
 import org.ripewood.platform.Paged;
 
-/** Where in a list a page lies, as people count. */
+/**
+ * Where in a list a page lies, as people count. No method may be called as one of the record's own
+ * without its "has": a template would take that one.
+ */
 @TemplateExtension
 final class PagedShown {
 
@@ -17,11 +20,11 @@ final class PagedShown {
         return Math.min(paged.total(), (long) paged.page() * paged.size() + paged.items().size());
     }
 
-    static int next(Paged<?> paged) {
+    static int nextPage(Paged<?> paged) {
         return paged.page() + 1;
     }
 
-    static int previous(Paged<?> paged) {
+    static int previousPage(Paged<?> paged) {
         return paged.page() - 1;
     }
 }
