@@ -164,6 +164,12 @@ final class RoleTable {
             GET  /sites/{id}                                  | 303 | 200 200 | 200 200 | 200
             POST /sites/{id}                                  | 303 | 403 403 | 303 303 | 303
             POST /sites/{id}/readings                         | 303 | 403 403 | 303 303 | 303
+            GET  /stock                                       | 303 | 403 403 | 200 200 | 200
+            GET  /stock/reckon                                | 303 | 403 403 | 200 200 | 200
+            POST /stock/{kind}                                | 303 | 403 403 | 303 303 | 303
+            GET  /stock/{id}                                  | 303 | 403 403 | 200 200 | 200
+            POST /stock/{id}                                  | 303 | 403 403 | 303 303 | 303
+            POST /stock/{id}/movements                        | 303 | 403 403 | 303 303 | 303
             GET  /students/{id}/skills                        | 303 | 403 403 | 200 404 | 200
             POST /students/{id}/skills                        | 303 | 403 403 | 303 404 | 403
             """;
