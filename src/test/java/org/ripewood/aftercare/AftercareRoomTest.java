@@ -119,6 +119,21 @@ class AftercareRoomTest {
                 .containsExactly("wire_look", "no_work");
     }
 
+    /** The pest level is to be recorded again from day 7 to 13 after pest control. */
+    @Test
+    void aMeasureNobodyTookStaysLateForSixtyDays() {
+        done("pest_control", TODAY.minusDays(20));
+        assertThat(states(TODAY)).containsExactly("pest_again LATE", "apart DUE");
+        assertThat(states(TODAY.plusDays(53))).contains("pest_again LATE", "apart OVER");
+        assertThat(states(TODAY.plusDays(54))).containsExactly("apart OVER");
+    }
+
+    private List<String> states(LocalDate on) {
+        return aftercare.of(student, tree.id(), on).tasks().stream()
+                .map(task -> code(task) + " " + task.state())
+                .toList();
+    }
+
     @Test
     void aLookTakenIsFollowedByTheNextUntilTheWireIsOff() {
         done("wiring_primary", TODAY.minusDays(60));
@@ -246,8 +261,10 @@ class AftercareRoomTest {
         done("root_pruning_repot", TODAY.minusDays(10));
         var shade = aftercare.of(student, tree.id(), TODAY).tasks().get(0);
         say(student, shade, Saying.DONE, TODAY);
-        assertThat(aftercare.of(student, tree.id(), TODAY.minusDays(1)).tasks().get(0).state())
-                .isEqualTo(CareState.DUE);
+        assertThat(aftercare.of(student, tree.id(), TODAY.minusDays(1)).tasks())
+                .filteredOn(task -> task.id().equals(shade.id()))
+                .extracting(CareTask::state)
+                .containsExactly(CareState.DUE);
     }
 
     /** Openings count 120 days and the trunk's base 400 days in the strictest criteria. */
