@@ -12,7 +12,9 @@ record Ref(Kind kind, String code) {
         BRANCH,
         STEP,
         WORK,
-        SESSION
+        SESSION,
+        SUBSTRATE,
+        STOCK
     }
 
     static Ref person(String login) {
@@ -29,6 +31,15 @@ record Ref(Kind kind, String code) {
 
     static Ref tree(String code) {
         return new Ref(Kind.TREE, code);
+    }
+
+    static Ref substrate(String name) {
+        return new Ref(Kind.SUBSTRATE, name);
+    }
+
+    /** Anything else in stock; names are used once in a kind. */
+    static Ref stock(String kind, String name) {
+        return new Ref(Kind.STOCK, kind + " " + name);
     }
 
     Ref part(Kind part, String partCode) {

@@ -4,6 +4,7 @@ import jakarta.inject.Singleton;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.assess.Assessments;
 import org.ripewood.course.CourseContent;
+import org.ripewood.materials.Materials;
 import org.ripewood.people.People;
 import org.ripewood.platform.Inputs;
 import org.ripewood.sessions.Sessions;
@@ -19,6 +20,7 @@ class Rooms {
     final Aftercare aftercare;
     final Assessments assessments;
     final Sessions sessions;
+    final Materials materials;
     final Standings standings;
     final CourseContent content;
     private final Inputs inputs;
@@ -29,6 +31,7 @@ class Rooms {
             Aftercare aftercare,
             Assessments assessments,
             Sessions sessions,
+            Materials materials,
             Standings standings,
             CourseContent content,
             Inputs inputs) {
@@ -37,6 +40,7 @@ class Rooms {
         this.aftercare = aftercare;
         this.assessments = assessments;
         this.sessions = sessions;
+        this.materials = materials;
         this.standings = standings;
         this.content = content;
         this.inputs = inputs;

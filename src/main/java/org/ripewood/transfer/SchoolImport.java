@@ -22,7 +22,11 @@ class SchoolImport {
     private static final String SITES = "sites.yaml";
     private static final String COURSES = "courses.yaml";
     private static final String SESSIONS = "sessions.yaml";
-    private static final Set<String> FILES = Set.of(PEOPLE, SITES, COURSES, SESSIONS);
+
+    /** A school may keep no stock here. */
+    private static final String STOCK = "stock.yaml";
+
+    private static final Set<String> FILES = Set.of(PEOPLE, SITES, COURSES, SESSIONS, STOCK);
 
     /** A school of hundreds of trees takes minutes; no page asks for this. */
     private static final int MOST_SECONDS = 1_800;
@@ -69,6 +73,10 @@ class SchoolImport {
         open(files, SITES, loadingDay, faults, page -> file -> sites.read(file, page));
         var courses = new CoursesFile(rooms, script);
         open(files, COURSES, loadingDay, faults, page -> file -> courses.read(file, page));
+        if (files.texts().containsKey(STOCK)) {
+            var stock = new StockFile(rooms, script);
+            open(files, STOCK, loadingDay, faults, page -> file -> stock.read(file, page));
+        }
         script.addByDay(skills);
         for (var name : files.texts().keySet().stream().sorted().toList()) {
             if (name.startsWith(SchoolFiles.TREES)) {

@@ -14,6 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.ripewood.materials.Movement;
+import org.ripewood.materials.StockKind;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
@@ -72,6 +74,26 @@ class SchoolImportTest {
                         instructors: [import-teacher]
                         trees:
                           - {tree: elm, bench: A1}
+                    """,
+                    "stock.yaml",
+                    """
+                    containers:
+                      - {name: Imported pan, by: import-teacher, use: TRAINING, outline: ROUND, topLengthMm: 360, depthMm: 140, lipMm: 15, amount: 3}
+                    substrates:
+                      - name: imported grit
+                        by: import-teacher
+                        dryKgPerLitre: 1.4
+                        movements:
+                          - {day: -20, by: import-teacher, kind: RECEIVED, amount: 25}
+                          - {day: -3, by: import-teacher, kind: TAKEN, amount: 4.5, note: class}
+                    mixes:
+                      - {name: Imported mix, by: import-teacher, parts: {imported grit: 2}}
+                    wires:
+                      - {metal: COPPER, gaugeMm: 7.7, by: import-teacher, amount: 90}
+                    tools:
+                      - {name: imported saw, by: import-teacher, amount: 1}
+                    supplies:
+                      - {name: imported mesh, unit: m, by: import-teacher}
                     """,
                     "trees/elm.yaml",
                     """
@@ -148,7 +170,17 @@ class SchoolImportTest {
                 in("trees/elm.yaml", "task: shade", "task: shads", 31, "shads"),
                 in("trees/elm.yaml", "did: done", "did: dun", 31, "done or not_needed"),
                 in("trees/elm.yaml", "{day: -190,", "{day: -201,", 31, "before the work"),
-                in("trees/elm.yaml", "works:", "worx:", 25, "there is no worx here"));
+                in("trees/elm.yaml", "works:", "worx:", 25, "there is no worx here"),
+                in("stock.yaml", "lipMm: 15", "lipMm: 150", 2, "lipMm"),
+                in("stock.yaml", "use: TRAINING", "use: POT", 2, "found \"POT\""),
+                in("stock.yaml", "amount: 4.5", "amount: 45", 9, "cannot be taken"),
+                in("stock.yaml", "day: -3", "day: -30", 9, "cannot be taken"),
+                in("stock.yaml", "kind: TAKEN", "kind: LOST", 9, "found \"LOST\""),
+                in("stock.yaml", "{imported grit: 2}", "{imported gritt: 2}", 11, "Maybe"),
+                in("stock.yaml", "{imported grit: 2}", "{imported grit: two}", 11, "numbers"),
+                in("stock.yaml", "gaugeMm: 7.7", "gaugeMm: 77", 13, "gaugeMm"),
+                in("stock.yaml", "amount: 1}", "amount: 1.5}", 15, "whole number"),
+                in("stock.yaml", "unit: m,", "units: m,", 17, "there is no units here"));
     }
 
     private static Arguments in(String file, String sound, String broken, int line, String says) {
@@ -198,6 +230,22 @@ class SchoolImportTest {
     }
 
     @Test
+    void aSchoolMayKeepNoStock() {
+        var texts = new HashMap<>(SOUND);
+        texts.remove("stock.yaml");
+        assertThatThrownBy(
+                        () ->
+                                schoolImport.load(
+                                        new SchoolFiles(texts),
+                                        LOADING_DAY,
+                                        new SignInSheet(),
+                                        () -> {
+                                            throw new LookedAt();
+                                        }))
+                .isInstanceOf(LookedAt.class);
+    }
+
+    @Test
     void offsetsCountFromTheDayOfLoading() {
         assertThatThrownBy(
                         () ->
@@ -240,7 +288,26 @@ class SchoolImportTest {
         assertThat(session.enrolments()).hasSize(1);
         assertThat(rooms.assessments.of(actor, student.id()).get(0).judgedOn())
                 .isEqualTo(LOADING_DAY.minusDays(30));
+        lookAtStock(actor);
         throw new LookedAt();
+    }
+
+    private void lookAtStock(Actor actor) {
+        var stock = rooms.materials.stockOn(actor, LOADING_DAY);
+        assertThat(stock.tools()).containsEntry("imported saw", 1);
+        assertThat(stock.mixes().get("Imported mix").parts().get(0).substrate().name())
+                .isEqualTo("imported grit");
+        assertThat(stock.containers())
+                .extracting(one -> one.container().name(), one -> one.container().count())
+                .contains(org.assertj.core.groups.Tuple.tuple("Imported pan", 3));
+        var grit =
+                rooms.materials
+                        .findByName(actor, StockKind.SUBSTRATE, "imported grit")
+                        .orElseThrow();
+        assertThat(grit.amount()).isEqualByComparingTo("20.5");
+        assertThat(rooms.materials.movements(actor, grit.id(), new PageRequest(0, 9)).items())
+                .extracting(Movement::on)
+                .containsExactly(LOADING_DAY.minusDays(3), LOADING_DAY.minusDays(20));
     }
 
     private FaultyFiles faultsOf(SchoolFiles files) {
@@ -262,6 +329,7 @@ class SchoolImportTest {
                 .extracting(org.ripewood.trees.Site::name)
                 .doesNotContain("Imported yard");
         var registrar = new Actor(0, java.util.Set.of(Role.REGISTRAR));
+        assertThat(rooms.materials.findByName(registrar, StockKind.TOOL, "imported saw")).isEmpty();
         assertThat(rooms.people.courses(registrar))
                 .extracting(org.ripewood.people.Course::name)
                 .doesNotContain("Imported course");
