@@ -57,8 +57,9 @@ final class MeasuringDays {
 
     List<MeasuringDay> of(TreeState state) {
         var days = new ArrayList<MeasuringDay>();
-        if (state.facts().number(Fact.OPEN_WOUNDS) > 0) {
-            add(days, state, Subject.WOUNDS, Fact.OPEN_WOUNDS, woundsFreshDays);
+        // a wound too narrow to count as open is looked at until it has closed
+        if (state.facts().number(Fact.LARGEST_OPENING_MM) > 0) {
+            add(days, state, Subject.WOUNDS, Fact.LARGEST_OPENING_MM, woundsFreshDays);
         }
         add(days, state, Subject.TRUNK, Fact.TRUNK_BASE_MM, trunkFreshDays);
         return days;

@@ -46,7 +46,7 @@ final class CareEvents {
                         .formatted(
                                 task.tree(),
                                 late ? "late: " : "",
-                                task.task(),
+                                task.task().replaceFirst("\\.$", ""),
                                 longer ? " (until " + task.to() + ")" : ""));
         event.setDescription(
                 "After: %s, %s. In time from %s to %s."

@@ -33,11 +33,13 @@ record CareSheet(Tree tree, Care care, boolean speaks, List<Checklist.Care> repo
         return care.ahead().stream().filter(task -> !task.from().isAfter(last)).toList();
     }
 
+    /** Whether anything is due or to be measured. */
+    public boolean anyNow() {
+        return !care.now().isEmpty() || !care.measuring().isEmpty() || !reported.isEmpty();
+    }
+
     /** Whether anything is due, soon due or to be measured. */
     public boolean any() {
-        return !care.now().isEmpty()
-                || !soon().isEmpty()
-                || !care.measuring().isEmpty()
-                || !reported.isEmpty();
+        return anyNow() || !soon().isEmpty();
     }
 }

@@ -287,6 +287,17 @@ class AftercareRoomTest {
     }
 
     @Test
+    void aNarrowWoundIsMeasuredUntilItHasClosed() {
+        var wound = school.wound(instructor, tree, "left", 20, TODAY.minusDays(200));
+        school.readWound(instructor, tree, wound, 2);
+        assertThat(aftercare.of(student, tree.id(), TODAY.plusDays(70)).measuring())
+                .extracting(MeasuringDay::by)
+                .containsExactly(TODAY.plusDays(120));
+        school.readWound(instructor, tree, wound, 0);
+        assertThat(aftercare.of(student, tree.id(), TODAY.plusDays(70)).measuring()).isEmpty();
+    }
+
+    @Test
     void looksThatRepeatAreToldForTheWholeSpan() {
         done("wiring_primary", TODAY.minusDays(1));
         var half = new Span(TODAY, TODAY.plusDays(180));

@@ -174,7 +174,7 @@ class CalendarTextTest {
                 "root_pruning_repot",
                 "Repot",
                 ON.minusDays(40),
-                "Shade, and shelter",
+                "Shade, and shelter.",
                 Kind.SHADE,
                 LocalDate.parse(from),
                 LocalDate.parse(to),

@@ -83,6 +83,17 @@ class CareTest {
     }
 
     @Test
+    void whatIsStillToComeHasNoQuickButton() {
+        pupil.send(at + "/aftercare", path(due(), "done"), Map.of());
+        var html = pupil.get(at + "/aftercare").asString();
+        var ahead = html.substring(html.indexOf("id=\"ahead\""), html.indexOf("id=\"past\""));
+        assertThat(ahead)
+                .contains("Look at every turn for marks")
+                .contains("Done already, or not needed")
+                .doesNotContain("Done today");
+    }
+
+    @Test
     void aRefusedDayComesBackWithWhatWasTyped() {
         var task = due();
         var answer =
