@@ -14,7 +14,16 @@ final class PaperHtml {
     private static final String ONLY_ON_A_SCREEN =
             "script, style, link, base, meta[http-equiv], iframe, object, embed, img, form, nav,"
                     + " .skip, .noprint, caption.hidden";
+
+    /** The sign for a diameter is in none of our fonts; this letter looks the same. */
+    private static final char DIAMETER = '\u2300';
+
+    private static final char LIKE_DIAMETER = '\u00D8';
+
     private static final int LONGEST_FILE_NAME = 80;
+
+    /** What has room above the text, in letters of ordinary width. */
+    private static final int LONGEST_RUNNING_TITLE = 80;
 
     private final org.jsoup.nodes.Document html;
     private final String title;
@@ -25,18 +34,24 @@ final class PaperHtml {
     }
 
     static PaperHtml of(String text) {
-        var html = Jsoup.parse(text);
+        var html = Jsoup.parse(text.replace(DIAMETER, LIKE_DIAMETER));
         html.select(ONLY_ON_A_SCREEN).remove();
         html.select("a").unwrap();
         html.select("svg").forEach(SheetPicture::fit);
         html.select(".cards, .treecards").forEach(PaperHtml::layInPairs);
-        LongWords.letBreak(html.body());
         var title = html.title();
         title = title.endsWith(HOUSE) ? title.substring(0, title.length() - HOUSE.length()) : title;
         html.title(title);
         html.head().appendElement("meta").attr("name", "subject").attr("content", title);
-        html.body().prependElement("div").addClass("running").text(title);
+        html.body().prependElement("div").addClass("running").text(inOneLine(title));
+        LongWords.letBreak(html.body());
         return new PaperHtml(html, title);
+    }
+
+    private static String inOneLine(String title) {
+        return title.codePointCount(0, title.length()) <= LONGEST_RUNNING_TITLE
+                ? title
+                : title.substring(0, title.offsetByCodePoints(0, LONGEST_RUNNING_TITLE - 1)) + "…";
     }
 
     /** Two cards side by side and no row of them over two sheets: the engine does so for tables. */

@@ -61,7 +61,7 @@ class RoutePaperPages {
                 .render();
     }
 
-    private static RouteDrawing drawing(Tree tree, RouteView route) {
+    static RouteDrawing drawing(Tree tree, RouteView route) {
         return new RouteDrawing(
                 tree.label(),
                 route.goalTitle(),

@@ -1,0 +1,158 @@
+package org.ripewood.print;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
+import java.io.IOException;
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
+import org.ripewood.SchoolProfile;
+import org.ripewood.people.Course;
+import org.ripewood.pictures.RoutePicture;
+import org.ripewood.pictures.Sheet;
+
+/** What stands on each paper, as a page and sheet by sheet. */
+@QuarkusTest
+@TestProfile(SchoolProfile.class)
+class GoldenPapersTest {
+
+    @Test
+    void aPlanAndItsBenchCardsReadAsTheyDid() throws IOException {
+        unchanged("plan", PlanPages.Templates.plan(Samples.plan(5)).render());
+    }
+
+    @Test
+    void aChecklistReadsAsItDid() throws IOException {
+        unchanged(
+                "checklist",
+                ChecklistPaperPages.Templates.checklist(
+                                Samples.TREE, "Stan Student", Samples.checklist(), Samples.care())
+                        .render());
+    }
+
+    @Test
+    void aRouteReadsAsItDid() throws IOException {
+        unchanged("route", route());
+    }
+
+    private static String route() {
+        var route = Samples.route();
+        return RoutePaperPages.Templates.route(
+                        Samples.TREE,
+                        "Stan Student",
+                        route,
+                        RoutePicture.of(RoutePaperPages.drawing(Samples.TREE, route), Sheet.PAPER))
+                .render();
+    }
+
+    @Test
+    void aTreeCardReadsAsItDid() throws IOException {
+        unchanged("card", CardPages.Templates.card(Samples.card()).render());
+    }
+
+    @Test
+    void theCardsOfACourseReadAsTheyDid() throws IOException {
+        var course = new Course(2, 0, "Structure", Samples.ON, Samples.ON.plusYears(1));
+        var cards = List.of(Samples.card(7, "Slanting field elm"), Samples.card(8, "Broom elm"));
+        unchanged("cards", CourseCardPages.Templates.cards(course, cards).render());
+    }
+
+    @Test
+    void aPassportReadsAsItDid() throws IOException {
+        unchanged("passport", PassportPages.Templates.passport(Samples.passport()).render());
+    }
+
+    /** Forty benches are more than any school has under one roof; a row is found on one sheet. */
+    @Test
+    void noRowOfALongPlanRunsOverTwoSheets() throws IOException {
+        var html = PlanPages.Templates.plan(Samples.plan(40)).render();
+        for (var size : PaperSize.values()) {
+            try (var pdf = Pdf.of(html, size)) {
+                var pages = pdf.pages();
+                assertThat(pages.size()).isGreaterThan(5);
+                for (int bench = 1; bench <= 40; bench++) {
+                    assertOnOneSheet(pages, bench);
+                }
+            }
+        }
+    }
+
+    /** From what begins a row or a card to what ends it, with nothing of another between. */
+    private static void assertOnOneSheet(List<String> pages, int bench) {
+        var flat = pages.stream().map(page -> page.replaceAll("\\s+", " ")).toList();
+        var other = "(?:(?!Bench \\d|Stan Student).)*";
+        assertThat(flat)
+                .as("row of bench %d", bench)
+                .anyMatch(
+                        page ->
+                                found(
+                                        page,
+                                        "%1$d Stan Student %1$d Elm %1$d, Field elm ",
+                                        bench,
+                                        other + "(90 / 20|Measure first: Vigour)"));
+        assertThat(flat)
+                .as("card of bench %d", bench)
+                .anyMatch(
+                        page ->
+                                found(
+                                        page,
+                                        "Bench %1$d Elm %1$d Stan Student %1$d, Field elm ",
+                                        bench,
+                                        other + "(No bud is caught|reference shoots)"));
+    }
+
+    private static boolean found(String page, String beginning, int bench, String end) {
+        return Pattern.compile(beginning.formatted(bench) + end).matcher(page).find();
+    }
+
+    @Test
+    void everyPaperKeepsToItsSheetsAndNeedsNoColour() throws IOException {
+        for (var html :
+                List.of(
+                        PlanPages.Templates.plan(Samples.plan(8)).render(),
+                        route(),
+                        PassportPages.Templates.passport(Samples.passport()).render())) {
+            for (var size : PaperSize.values()) {
+                try (var pdf = Pdf.of(html, size)) {
+                    PaperPdfTest.assertOnTheSheets(pdf);
+                    assertThat(pdf.colours()).isEmpty();
+                }
+            }
+        }
+    }
+
+    private static void unchanged(String name, String html) throws IOException {
+        Golden.assertUnchanged(name, told(html));
+        try (var pdf = Pdf.of(html, PaperSize.A4)) {
+            Golden.assertUnchanged(name + "-a4", pdf.told());
+        }
+    }
+
+    /** A line for each heading, paragraph, item and row of a table. */
+    private static String told(String html) {
+        return Jsoup.parse(html)
+                        .select("title, h1, h2, h3, p, li, tr, figure, .treecard svg")
+                        .stream()
+                        .filter(line -> !line.parents().is("tr, li, figure"))
+                        .map(GoldenPapersTest::line)
+                        .collect(Collectors.joining("\n"))
+                + "\n";
+    }
+
+    private static String line(Element line) {
+        return switch (line.normalName()) {
+            case "tr" ->
+                    line.children().stream().map(Element::text).collect(Collectors.joining(" | "));
+            case "li" -> "- " + line.text();
+            case "svg" -> "[" + line.attr("aria-label") + "]";
+            case "figure" -> "[" + line.select("svg > title, svg > desc").text() + "]";
+            case "p" -> line.text();
+            default -> line.normalName() + ": " + line.text();
+        };
+    }
+}
