@@ -110,10 +110,7 @@ public class Materials {
     public Paged<Movement> movements(Actor actor, long id, PageRequest page) {
         requireKeeper(actor, "see the stock");
         rows.require(id);
-        return Paged.of(
-                movements.page(id, page).stream().map(StockMovementEntity::told).toList(),
-                page,
-                movements.countOf(id));
+        return Paged.of(movements.page(id, page), page, movements.countOf(id));
     }
 
     /** Everything there is at the end of a day; of a day to come, what there is by now. */

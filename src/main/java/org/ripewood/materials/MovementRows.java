@@ -17,11 +17,23 @@ import org.ripewood.platform.PageRequest;
 @ApplicationScoped
 class MovementRows implements PanacheRepositoryBase<StockMovementEntity, Long> {
 
-    /** Latest first. */
-    List<StockMovementEntity> page(long itemId, PageRequest page) {
-        return find("itemId = ?1 order by onDay desc, id desc", itemId)
-                .page(page.page(), page.size())
-                .list();
+    /** Latest first, each with what was left after it. */
+    List<Movement> page(long itemId, PageRequest page) {
+        return getEntityManager()
+                .createQuery(
+                        "select m, (select sum(b.amount) from StockMovementEntity b"
+                                + " where b.itemId = m.itemId and (b.onDay < m.onDay"
+                                + " or b.onDay = m.onDay and b.id <= m.id))"
+                                + " from StockMovementEntity m where m.itemId = :item"
+                                + " order by m.onDay desc, m.id desc",
+                        Object[].class)
+                .setParameter("item", itemId)
+                .setFirstResult(page.page() * page.size())
+                .setMaxResults(page.size())
+                .getResultList()
+                .stream()
+                .map(row -> ((StockMovementEntity) row[0]).told((BigDecimal) row[1]))
+                .toList();
     }
 
     long countOf(long itemId) {

@@ -41,12 +41,13 @@ class StockMovementEntity {
     long byId;
     Instant recordedAt;
 
-    Movement told() {
+    Movement told(BigDecimal left) {
         return new Movement(
                 requireNonNull(id),
                 itemId,
                 kind,
                 Amounts.plain(amount),
+                Amounts.plain(left),
                 onDay,
                 note,
                 byId,

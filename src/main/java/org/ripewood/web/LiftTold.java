@@ -89,7 +89,7 @@ final class LiftTold {
 
     private static Table screening() {
         return new Table(
-                "Below these nobody needs to look closer (women / men, kg)",
+                "Up to these a lift now and then needs no closer look (women / men, kg)",
                 List.of("Hands", "Close to the body", "At arm's length"),
                 List.of(HandHeight.values()).stream().map(LiftTold::row).toList());
     }

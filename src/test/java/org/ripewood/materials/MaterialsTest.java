@@ -65,9 +65,9 @@ class MaterialsTest {
         var substrate = (StockDetail.Substrate) bark.detail();
         assertThat(substrate.dryKgPerLitre()).isEqualTo(new Span(0.18, 0.18));
         assertThat(substrate.capacityShare()).isEqualTo(new Span(0.48, 0.48));
-        var wire = materials.enter(teacher, new NewStockWire(WireMetal.COPPER, 2.5), 500.0);
-        assertThat(wire.name()).isEqualTo("copper wire 2.5 mm");
-        assertThat(wire.detail()).isEqualTo(new StockDetail.Wire(WireMetal.COPPER, 2.5));
+        var wire = materials.enter(teacher, new NewStockWire(WireMetal.COPPER, 9.9), 500.0);
+        assertThat(wire.name()).isEqualTo("copper wire 9.9 mm");
+        assertThat(wire.detail()).isEqualTo(new StockDetail.Wire(WireMetal.COPPER, 9.9));
         var paste = materials.enter(teacher, Goods.supply(), 250.5);
         assertThat(paste.unit()).isEqualTo("ml");
         assertThat(paste.amount()).isEqualByComparingTo("250.5");
@@ -125,6 +125,12 @@ class MaterialsTest {
                         tuple(MovementKind.COUNTED, "-0.25", TODAY.minusDays(2)),
                         tuple(MovementKind.TAKEN, "-3.25", TODAY.minusDays(7)),
                         tuple(MovementKind.RECEIVED, "10", TODAY.minusDays(9)));
+        assertThat(moved.items())
+                .extracting(one -> one.left().toPlainString())
+                .containsExactly("7.5", "6.5", "6.75", "10");
+        assertThat(materials.movements(teacher, item.id(), new PageRequest(1, 3)).items())
+                .extracting(Movement::kind)
+                .containsExactly(MovementKind.RECEIVED);
         assertThat(moved.items().get(1).note()).isEqualTo("spilt");
         assertThat(moved.items()).allMatch(one -> one.byId() == teacher.personId());
     }

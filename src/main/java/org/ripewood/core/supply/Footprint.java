@@ -92,7 +92,7 @@ public record Footprint(Outline outline, double lengthMm, double widthMm) {
     /** Such as {@code 320 × 240 mm}. */
     public String words() {
         return outline == Outline.ROUND
-                ? Plain.number(lengthMm) + " mm across"
-                : "%s × %s mm".formatted(Plain.number(longerMm()), Plain.number(shorterMm()));
+                ? Plain.mm(lengthMm) + " mm across"
+                : "%s × %s mm".formatted(Plain.mm(longerMm()), Plain.mm(shorterMm()));
     }
 }

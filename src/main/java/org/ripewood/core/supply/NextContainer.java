@@ -107,9 +107,9 @@ public record NextContainer(List<Fitting> fitting, List<Unfit> tooSmall) {
             reasons.add(
                     "There are %s mm for roots, and the root ball is %s mm deep: %s mm would have to come off below."
                             .formatted(
-                                    Plain.number(left.depthMm()),
-                                    Plain.number(ball.depthMm()),
-                                    Plain.number(ball.depthMm() - left.depthMm())));
+                                    Plain.mm(left.depthMm()),
+                                    Plain.mm(ball.depthMm()),
+                                    Plain.mm(ball.depthMm() - left.depthMm())));
         }
         if (!left.footprint().equals(ball.footprint())) {
             reasons.add(
@@ -130,12 +130,12 @@ public record NextContainer(List<Fitting> fitting, List<Unfit> tooSmall) {
         double length = ball.longerMm() - left.longerMm();
         double width = ball.shorterMm() - left.shorterMm();
         if (!(length > 0)) {
-            return Plain.number(width) + " mm of the width";
+            return Plain.mm(width) + " mm of the width";
         }
         return width > 0
                 ? "%s mm of the length and %s mm of the width"
-                        .formatted(Plain.number(length), Plain.number(width))
-                : Plain.number(length) + " mm of the length";
+                        .formatted(Plain.mm(length), Plain.mm(width))
+                : Plain.mm(length) + " mm of the length";
     }
 
     /** The root ball as large as it may stay to fit. */
@@ -163,13 +163,12 @@ public record NextContainer(List<Fitting> fitting, List<Unfit> tooSmall) {
         reasons.add(
                 "%s mm of room at the sides%s."
                         .formatted(
-                                Plain.number(room),
-                                room < ROOM_MM ? ", which roots soon fill" : ""));
+                                Plain.mm(room), room < ROOM_MM ? ", which roots soon fill" : ""));
         if (wanted.presentDepthMm() != null
                 && 1 - shape.depthMm() / wanted.presentDepthMm() > DEEPEST_STEP + 1e-12) {
             reasons.add(
                     "More than a third shallower than the %s mm it stands in now. Maybe take a step between."
-                            .formatted(Plain.number(wanted.presentDepthMm())));
+                            .formatted(Plain.mm(wanted.presentDepthMm())));
         }
         double misfit =
                 apart(shape.depthMm(), wanted.depthMm())
@@ -184,17 +183,14 @@ public record NextContainer(List<Fitting> fitting, List<Unfit> tooSmall) {
 
     private static String against(String what, double mm, @Nullable Double wantedMm) {
         if (wantedMm == null) {
-            return "%s %s mm.".formatted(what, Plain.number(mm));
+            return "%s %s mm.".formatted(what, Plain.mm(mm));
         }
         double more = Math.rint(mm - wantedMm);
         if (more == 0) {
-            return "%s %s mm, as wanted.".formatted(what, Plain.number(mm));
+            return "%s %s mm, as wanted.".formatted(what, Plain.mm(mm));
         }
         return "%s %s mm, %s mm %s than wanted."
                 .formatted(
-                        what,
-                        Plain.number(mm),
-                        Plain.number(Math.abs(more)),
-                        more > 0 ? "more" : "less");
+                        what, Plain.mm(mm), Plain.mm(Math.abs(more)), more > 0 ? "more" : "less");
     }
 }

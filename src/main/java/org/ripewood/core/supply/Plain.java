@@ -8,6 +8,11 @@ final class Plain {
 
     private Plain() {}
 
+    /** Whole millimetres, as nobody measures a root ball or a container finer. */
+    static String mm(double value) {
+        return number(Math.rint(value));
+    }
+
     /** No more than two decimals, no trailing zeros, no exponent. */
     static String number(double value) {
         if (!Double.isFinite(value)) {

@@ -68,7 +68,7 @@ class NextContainerTest {
                                 oval(3, "small", 250, 230, 80)));
         assertThat(names(next)).containsExactly("small", "wide", "tight");
         assertThat(next.fitting().get(2).reasons())
-                .contains("2.5 mm of room at the sides, which roots soon fill.");
+                .contains("2 mm of room at the sides, which roots soon fill.");
     }
 
     @Test
