@@ -17,11 +17,11 @@ final class ReckonAsked {
 
     record OfContainer(
             @NotNull Outline outline,
-            @NotNull @DecimalMin("10") @DecimalMax("3000") Double topLengthMm,
-            @Nullable @DecimalMin("10") @DecimalMax("3000") Double topWidthMm,
-            @Nullable @DecimalMin("10") @DecimalMax("3000") Double bottomLengthMm,
-            @Nullable @DecimalMin("10") @DecimalMax("3000") Double bottomWidthMm,
-            @NotNull @DecimalMin("10") @DecimalMax("3000") Double depthMm,
+            @NotNull @DecimalMin("0.1") @DecimalMax("3000") Double topLengthMm,
+            @Nullable @DecimalMin("0.1") @DecimalMax("3000") Double topWidthMm,
+            @Nullable @DecimalMin("0.1") @DecimalMax("3000") Double bottomLengthMm,
+            @Nullable @DecimalMin("0.1") @DecimalMax("3000") Double bottomWidthMm,
+            @NotNull @DecimalMin("0.1") @DecimalMax("3000") Double depthMm,
             @Nullable @DecimalMin("0") @DecimalMax("3000") Double lipMm,
             @Nullable @DecimalMin("0") @DecimalMax("3000") Double dressingMm) {}
 

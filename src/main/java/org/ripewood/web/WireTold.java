@@ -31,7 +31,7 @@ final class WireTold {
             cautions.add("Only %s m of it are in stock.".formatted(Shown.plain(metres)));
         }
         cautions.add("Look every two weeks in growth, and take it off before it bites.");
-        cautions.add("Hold wire ends and eyes apart: cut ends spring.");
+        cautions.add("Keep your eyes away from wire ends: cut ends spring.");
         return new ReckonResult(
                 "%s of %s wire, %s mm thick."
                         .formatted(

@@ -319,6 +319,14 @@ class StockFormsTest {
                 .contains(field("topLengthMm", "400"));
     }
 
+    @Test
+    void aSizeReadInCentimetresIsGuessed() {
+        var answer = teacher.get(ask("container", "outline=round&topLengthMm=40&depthMm=8"));
+        assertThat(answer.statusCode()).isEqualTo(400);
+        assertThat(answer.asString())
+                .contains("expected 10 to 3000 mm, found 8. Maybe it was read in centimetres.");
+    }
+
     /** 12 l of 0.55 kg/l and 38 % water: 6.6 dry were it not for 10 % more that it sinks by. */
     @Test
     void theMixIsAnsweredWithBagsAndWeight() {
