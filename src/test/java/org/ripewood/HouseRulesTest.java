@@ -34,7 +34,8 @@ class HouseRulesTest {
                     "core.progress",
                     "core.route",
                     "core.bench",
-                    "core.supply");
+                    "core.supply",
+                    "core.agreement");
     private static final List<String> KEEPING =
             List.of(
                     "people",
@@ -63,6 +64,7 @@ class HouseRulesTest {
         PLAN.put("core.progress", List.of("core.season"));
         PLAN.put("core.bench", List.of("core.season"));
         PLAN.put("core.supply", List.of());
+        PLAN.put("core.agreement", List.of());
         PLAN.put("core.route", List.of("core.season", "core.growth", "core.progress"));
         PLAN.put("people", List.of());
         PLAN.put("course", List.of());
