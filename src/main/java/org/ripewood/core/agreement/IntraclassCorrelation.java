@@ -48,7 +48,7 @@ public record IntraclassCorrelation(
      *
      * <p>Limits: scores that are about normal; no missing ones; forms 2 and 3 take it that each
      * column is one judge throughout; the interval of form 2 is approximate: asked for 95 %, it
-     * held about 92 % in drawn tables of 20 targets and 5 judges.
+     * held 92 to 93 % in drawn tables of 20 targets and 5 judges.
      *
      * <p>Source: Shrout and Fleiss 1979, Psychol. Bull. 86:420-428; McGraw and Wong 1996, Psychol.
      * Methods 1:30-46 (interval of (2,k)).

@@ -61,7 +61,7 @@ class SeveralJudgesTest {
                 .isThrownBy(() -> FleissKappa.of(List.of(List.of(2, 0), List.of(2))));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> FleissKappa.of(List.of(List.of(3, -1))))
-                .withMessageContaining("-1");
+                .withMessageContaining("none negative, found [3, -1]");
     }
 
     /**
