@@ -16,8 +16,11 @@ final class SheetPicture {
         wholePixels(svg);
     }
 
-    /** What is said instead of it. */
+    /** What is said instead of it; a sign whose word stands beside it is no more than a sign. */
     private static String told(Element svg) {
+        if (svg.attr("aria-hidden").equals("true")) {
+            return "sign";
+        }
         var parts = svg.select("> title, > desc").eachText();
         return parts.isEmpty() ? svg.attr("aria-label") : String.join(". ", parts);
     }

@@ -28,11 +28,13 @@ class GoldenPapersTest {
 
     @Test
     void aChecklistReadsAsItDid() throws IOException {
-        unchanged(
-                "checklist",
-                ChecklistPaperPages.Templates.checklist(
-                                Samples.TREE, "Stan Student", Samples.checklist(), Samples.care())
-                        .render());
+        unchanged("checklist", checklist());
+    }
+
+    private static String checklist() {
+        return ChecklistPaperPages.Templates.checklist(
+                        Samples.TREE, "Stan Student", Samples.checklist(), Samples.care())
+                .render();
     }
 
     @Test
@@ -57,9 +59,13 @@ class GoldenPapersTest {
 
     @Test
     void theCardsOfACourseReadAsTheyDid() throws IOException {
+        unchanged("cards", cards());
+    }
+
+    private static String cards() {
         var course = new Course(2, 0, "Structure", Samples.ON, Samples.ON.plusYears(1));
         var cards = List.of(Samples.card(7, "Slanting field elm"), Samples.card(8, "Broom elm"));
-        unchanged("cards", CourseCardPages.Templates.cards(course, cards).render());
+        return CourseCardPages.Templates.cards(course, cards).render();
     }
 
     @Test
@@ -112,11 +118,7 @@ class GoldenPapersTest {
 
     @Test
     void everyPaperKeepsToItsSheetsAndNeedsNoColour() throws IOException {
-        for (var html :
-                List.of(
-                        PlanPages.Templates.plan(Samples.plan(8)).render(),
-                        route(),
-                        PassportPages.Templates.passport(Samples.passport()).render())) {
+        for (var html : all()) {
             for (var size : PaperSize.values()) {
                 try (var pdf = Pdf.of(html, size)) {
                     PaperPdfTest.assertOnTheSheets(pdf);
@@ -124,6 +126,25 @@ class GoldenPapersTest {
                 }
             }
         }
+    }
+
+    /** Those who cannot see it are told it in order, pictures included. */
+    @Test
+    void everyPaperKeepsToPdfUa() throws Exception {
+        for (var html : all()) {
+            var paper = PaperHtml.of(html);
+            assertThat(PdfUa.faults(PaperPdf.of(paper, PaperSize.A4))).as(paper.title()).isEmpty();
+        }
+    }
+
+    private static List<String> all() {
+        return List.of(
+                PlanPages.Templates.plan(Samples.plan(8)).render(),
+                checklist(),
+                route(),
+                CardPages.Templates.card(Samples.card()).render(),
+                cards(),
+                PassportPages.Templates.passport(Samples.passport()).render());
     }
 
     private static void unchanged(String name, String html) throws IOException {
