@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -111,7 +112,14 @@ class StoryIT {
         browser.open(tree);
         browser.follow("Wrenfallow glasshouse");
         browser.longPicture(PICTURES.resolve("site.png"));
+        for (var paper : List.of("/card", "/passport", "/route/print", "/checklist/print")) {
+            browser.open(tree + paper);
+            assertThat(browser.text()).contains(TREE);
+            browser.longPicture(PICTURES.resolve(paper.substring(1).replace('/', '-') + ".png"));
+        }
         browser.resize(Browser.PHONE);
+        browser.open(tree + "/passport");
+        browser.longPicture(PICTURES.resolve("passport-phone.png"));
         browser.open(tree + "/measure");
         browser.longPicture(PICTURES.resolve("measure-phone.png"));
         browser.resize(Browser.DESK);
