@@ -151,6 +151,7 @@ class HouseRulesTest {
                                         "org.apache.commons.rng..",
                                         "org.hipparchus..",
                                         "org.jgrapht..",
+                                        "org.chocosolver..",
                                         "org.ripewood.core..")))
                 .orShould()
                 .callMethod(java.time.LocalDate.class, "now")
