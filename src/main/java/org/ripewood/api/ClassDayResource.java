@@ -6,6 +6,7 @@ import static org.ripewood.platform.Role.REGISTRAR_NAME;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
@@ -16,11 +17,16 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.classday.ClassDays;
+import org.ripewood.classday.DayTimetable;
+import org.ripewood.classday.NewDayWish;
+import org.ripewood.classday.NewTimetable;
 import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.Inputs;
 import org.ripewood.platform.Today;
 
 /** The plan of a class day, and which lesson fits when. */
@@ -40,11 +46,13 @@ class ClassDayResource {
 
     private final ClassDays days;
     private final CurrentUser user;
+    private final Inputs inputs;
     private final Today today;
 
-    ClassDayResource(ClassDays days, CurrentUser user, Today today) {
+    ClassDayResource(ClassDays days, CurrentUser user, Inputs inputs, Today today) {
         this.days = days;
         this.user = user;
+        this.inputs = inputs;
         this.today = today;
     }
 
@@ -54,6 +62,35 @@ class ClassDayResource {
     @Operation(summary = "The plan of the day: who, which tree, which step, with what")
     public PlanAnswer plan(@PathParam("id") long id) {
         return PlanAnswer.of(days.plan(user.actor(), id));
+    }
+
+    @POST
+    @Path("sessions/{id}/wishes")
+    @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(
+            summary = "Pin work for a tree, drop it, or say nothing of it any more",
+            description = "A pin outranks what would be chosen; what is dropped is not chosen.")
+    @APIResponseSchema(value = PlanAnswer.class, responseCode = "200")
+    public PlanAnswer wish(@PathParam("id") long id, @Nullable NewDayWish wish) {
+        return PlanAnswer.of(days.wish(user.actor(), id, inputs.check(wish)));
+    }
+
+    @POST
+    @Path("sessions/{id}/timetables")
+    @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(
+            summary = "Lay out the day, anew or from a time on",
+            description =
+                    "With a time, what has begun by then is kept, and who was said to be late or"
+                            + " absent stays so. Every plan is kept; the latest is in force.")
+    @APIResponseSchema(
+            value = DayTimetable.class,
+            responseCode = "201",
+            responseDescription = "Laid out")
+    public RestResponse<DayTimetable> layOut(
+            @PathParam("id") long id, @Nullable NewTimetable asked) {
+        var laidOut = days.layOut(user.actor(), id, inputs.check(asked));
+        return Answers.created("sessions/" + id + "/plan", laidOut.revision(), laidOut);
     }
 
     @GET

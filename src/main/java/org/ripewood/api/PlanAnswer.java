@@ -2,9 +2,11 @@ package org.ripewood.api;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.classday.DayTimetable;
 import org.ripewood.classday.SessionPlan;
 import org.ripewood.course.Technique;
 import org.ripewood.sessions.Session;
+import org.ripewood.standing.DayWork;
 
 /** The plan of a class day. */
 record PlanAnswer(
@@ -17,7 +19,8 @@ record PlanAnswer(
         List<SessionPlan.Need> materials,
         List<SessionPlan.Caution> cautions,
         int studentMinutes,
-        int instructorMinutes) {
+        int instructorMinutes,
+        @Nullable DayTimetable timetable) {
 
     /** One tree's work that day; technique and work are null when nothing can be done on it. */
     record Row(
@@ -29,8 +32,10 @@ record PlanAnswer(
             @Nullable String technique,
             @Nullable Work work,
             @Nullable Long stepId,
+            DayWork.@Nullable Ground ground,
             String why,
-            List<String> measureFirst) {}
+            List<String> measureFirst,
+            List<SessionPlan.Other> others) {}
 
     record Work(
             String title,
@@ -67,7 +72,8 @@ record PlanAnswer(
                 plan.materials(),
                 plan.cautions(),
                 plan.studentMinutes(),
-                plan.instructorMinutes());
+                plan.instructorMinutes(),
+                plan.timetable() == null ? null : plan.timetable().plan());
     }
 
     private static Row row(SessionPlan.Row row) {
@@ -81,7 +87,9 @@ record PlanAnswer(
                 technique == null ? null : technique.code(),
                 technique == null ? null : Work.of(technique),
                 row.stepId(),
+                row.ground(),
                 row.why(),
-                row.measureFirst());
+                row.measureFirst(),
+                row.others());
     }
 }

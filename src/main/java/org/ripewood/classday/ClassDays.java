@@ -14,15 +14,41 @@ public class ClassDays {
 
     private final SessionPlanner plans;
     private final WeeksAhead weeksAhead;
+    private final TimetableMaker timetables;
+    private final DayWishes wishes;
 
-    ClassDays(SessionPlanner plans, WeeksAhead weeksAhead) {
+    ClassDays(
+            SessionPlanner plans,
+            WeeksAhead weeksAhead,
+            TimetableMaker timetables,
+            DayWishes wishes) {
         this.plans = plans;
         this.weeksAhead = weeksAhead;
+        this.timetables = timetables;
+        this.wishes = wishes;
     }
 
     /** The plan of a session; for those who run its course. */
     public SessionPlan plan(Actor actor, long sessionId) {
         return plans.plan(actor, sessionId);
+    }
+
+    /**
+     * Says what a tree is to do that day, or not; for those who run the course. A wish of the same
+     * technique said before is replaced, and stays on record.
+     */
+    public SessionPlan wish(Actor actor, long sessionId, NewDayWish wish) {
+        wishes.say(actor, sessionId, wish);
+        return plans.plan(actor, sessionId);
+    }
+
+    /**
+     * Lays out the timetable of the day, anew or from a time on; for those who run the course. What
+     * has begun by then is kept. 409 when nothing is there to be laid out.
+     */
+    @Transactional(Transactional.TxType.NOT_SUPPORTED)
+    public DayTimetable layOut(Actor actor, long sessionId, NewTimetable asked) {
+        return timetables.layOut(actor, sessionId, asked);
     }
 
     /**

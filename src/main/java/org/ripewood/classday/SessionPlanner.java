@@ -3,119 +3,101 @@ package org.ripewood.classday;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.course.Content;
-import org.ripewood.course.CourseContent;
-import org.ripewood.course.Lesson;
 import org.ripewood.course.Species;
 import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
-import org.ripewood.sessions.Session;
-import org.ripewood.sessions.Sessions;
-import org.ripewood.standing.DayWork;
-import org.ripewood.standing.Standings;
 
-/** Plans a class day: who does what on which tree, and what has to be there. */
+/** Puts together what a class day needs on paper. */
 @ApplicationScoped
 class SessionPlanner {
 
-    private final Sessions sessions;
+    private final DayReader reader;
     private final People people;
-    private final CourseContent content;
-    private final Standings standings;
+    private final TimetableMaker timetables;
 
-    SessionPlanner(Sessions sessions, People people, CourseContent content, Standings standings) {
-        this.sessions = sessions;
+    SessionPlanner(DayReader reader, People people, TimetableMaker timetables) {
+        this.reader = reader;
         this.people = people;
-        this.content = content;
-        this.standings = standings;
+        this.timetables = timetables;
     }
 
     SessionPlan plan(Actor actor, long sessionId) {
-        var session = sessions.get(actor, sessionId);
-        people.requireRuns(actor, session.courseId(), "the plan of its sessions");
-        var inForce = content.inForce();
-        var lesson = lessonOf(inForce, session.lesson());
-        var work = workOf(actor, session);
-        var names = namesOf(session);
-        var rows = rows(session, inForce, lesson, work, names);
+        var day = reader.read(actor, sessionId);
+        var session = day.session();
+        var rows = rows(day);
         var needs = new SessionNeeds(rows);
         return new SessionPlan(
                 session,
                 people.getCourse(actor, session.courseId()).name(),
-                lesson,
-                session.instructorIds().stream().map(id -> nameOf(names, id)).toList(),
+                day.lesson(),
+                session.instructorIds().stream().map(id -> nameOf(day, id)).toList(),
                 rows,
                 needs.tools(),
                 needs.materials(),
-                needs.cautions(speciesOf(inForce, work)),
+                needs.cautions(speciesOf(day)),
                 needs.studentMinutes(),
-                needs.instructorMinutes());
+                needs.instructorMinutes(),
+                day.breaks(),
+                timetables
+                        .inForce(sessionId)
+                        .map(plan -> TimetableShown.of(plan, day))
+                        .orElse(null));
     }
 
-    private static List<SessionPlan.Row> rows(
-            Session session,
-            Content inForce,
-            @Nullable Lesson lesson,
-            Map<Long, DayWork> work,
-            Map<Long, String> names) {
+    /** A row for each piece of work, and one for a tree that does nothing. */
+    private static List<SessionPlan.Row> rows(DayRead day) {
         var rows = new ArrayList<SessionPlan.Row>();
-        for (var enrolment : session.enrolments()) {
-            var tree = work.get(enrolment.treeId());
-            if (tree != null) {
-                rows.add(row(enrolment, tree, inForce, lesson, names));
+        for (var choice : day.choices()) {
+            if (choice.chosen().isEmpty()) {
+                rows.add(
+                        row(
+                                day,
+                                choice,
+                                null,
+                                choice.work().otherwise(),
+                                choice.work().measureFirst()));
+            }
+            for (var taken : choice.chosen()) {
+                rows.add(row(day, choice, taken, taken.why(), taken.option().measureFirst()));
             }
         }
         return rows;
     }
 
     private static SessionPlan.Row row(
-            Session.Enrolment enrolment,
-            DayWork tree,
-            Content inForce,
-            @Nullable Lesson lesson,
-            Map<Long, String> names) {
-        var choice = FirstChoice.of(tree, lesson);
+            DayRead day,
+            TreeChoice choice,
+            TreeChoice.@Nullable Taken taken,
+            String why,
+            List<String> measureFirst) {
+        var tree = choice.work().tree();
         return new SessionPlan.Row(
-                enrolment.bench(),
-                nameOf(names, enrolment.personId()),
-                enrolment.treeId(),
-                tree.tree().label(),
-                inForce.species(tree.tree().species()).common(),
-                choice == null ? null : inForce.technique(choice.technique()),
-                choice == null ? null : choice.stepId(),
-                choice == null ? tree.otherwise() : FirstChoice.why(choice, lesson),
-                choice == null ? tree.measureFirst() : choice.measureFirst());
+                choice.enrolment().bench(),
+                nameOf(day, choice.enrolment().personId()),
+                tree.id(),
+                tree.label(),
+                day.content().species(tree.species()).common(),
+                taken == null ? null : day.content().technique(taken.option().technique()),
+                taken == null ? null : taken.option().stepId(),
+                taken == null ? null : taken.option().ground(),
+                why,
+                measureFirst,
+                choice.others());
     }
 
-    private Map<Long, DayWork> workOf(Actor actor, Session session) {
-        var ids = session.enrolments().stream().map(Session.Enrolment::treeId).toList();
-        return standings.workOn(actor, session.courseId(), ids, session.heldOn()).stream()
-                .collect(Collectors.toMap(work -> work.tree().id(), work -> work));
-    }
-
-    private Map<Long, String> namesOf(Session session) {
-        var ids = new HashSet<>(session.instructorIds());
-        session.enrolments().forEach(enrolment -> ids.add(enrolment.personId()));
-        return people.names(ids);
-    }
-
-    private static Map<Long, Species> speciesOf(Content content, Map<Long, DayWork> work) {
+    private static Map<Long, Species> speciesOf(DayRead day) {
         var species = new HashMap<Long, Species>();
-        work.forEach((id, tree) -> species.put(id, content.species(tree.tree().species())));
+        for (var choice : day.choices()) {
+            var tree = choice.work().tree();
+            species.put(tree.id(), day.content().species(tree.species()));
+        }
         return species;
     }
 
-    /** A lesson content has lost since must not keep the class from its plan. */
-    private static @Nullable Lesson lessonOf(Content content, @Nullable String code) {
-        return code == null ? null : content.lessons().get(code);
-    }
-
-    private static String nameOf(Map<Long, String> names, long id) {
-        return names.getOrDefault(id, "Person " + id);
+    private static String nameOf(DayRead day, long id) {
+        return day.names().getOrDefault(id, "Person " + id);
     }
 }

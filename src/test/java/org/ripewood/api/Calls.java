@@ -3,10 +3,13 @@ package org.ripewood.api;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** For every endpoint a call that somebody may make, on things made for it. */
 final class Calls {
+
+    private static final Set<String> DAY_WORDS = Set.of("wishes", "timetables", "timetable");
 
     private final School school;
 
@@ -118,6 +121,9 @@ final class Calls {
         if (words.size() == 1) {
             return call(endpoint, newSession());
         }
+        if (DAY_WORDS.contains(last)) {
+            return day(endpoint, last);
+        }
         var session = school.enrolledSession();
         var enrolment = session.enrolments().get(0).id();
         var tree = school.tree();
@@ -143,6 +149,23 @@ final class Calls {
                 filled.replace("{id}", "" + session.id()),
                 endpoint.verb().equals("POST") ? fields : null,
                 session.version());
+    }
+
+    /** What is said of a class day on which work has been laid out. */
+    private Call day(Endpoint endpoint, String last) {
+        var session = school.workingSession();
+        var coming = session.enrolments().get(0);
+        var fields =
+                last.equals("wishes")
+                        ? fields(
+                                "treeId",
+                                coming.treeId(),
+                                "technique",
+                                "pest_control",
+                                "wish",
+                                "PIN")
+                        : fields("now", session.startsAt().toString());
+        return at(endpoint, session.id(), null, fields);
     }
 
     private Call course(Endpoint endpoint, int words, String last) {

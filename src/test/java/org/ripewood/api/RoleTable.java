@@ -60,6 +60,8 @@ final class RoleTable {
             POST /api/v1/sessions/{id}/enrolments             | 401 | 403 403 | 201 404 | 201
             DELETE /api/v1/sessions/{id}/enrolments/{enrolment} | 401 | 403 403 | 200 404 | 200
             POST /api/v1/sessions/{id}/cancellation           | 401 | 403 403 | 200 404 | 200
+            POST /api/v1/sessions/{id}/wishes                 | 401 | 403 403 | 200 404 | 200
+            POST /api/v1/sessions/{id}/timetables             | 401 | 403 403 | 201 404 | 201
             GET  /api/v1/sessions/{id}/plan                   | 401 | 403 403 | 200 404 | 200
             GET  /api/v1/sites                                | 401 | 200 200 | 200 200 | 200
             POST /api/v1/sites                                | 401 | 403 403 | 201 201 | 201
@@ -148,6 +150,9 @@ final class RoleTable {
             GET  /courses/{id}/weeks                          | 303 | 403 403 | 200 404 | 200
             POST /courses/{id}/sessions                       | 303 | 403 403 | 303 404 | 303
             GET  /sessions/{id}                               | 303 | 200 404 | 200 404 | 200
+            GET  /sessions/{id}/day                           | 303 | 403 403 | 200 404 | 200
+            POST /sessions/{id}/day/wishes                    | 303 | 403 403 | 303 404 | 303
+            POST /sessions/{id}/day/timetable                 | 303 | 403 403 | 303 404 | 303
             GET  /sessions/{id}/plan                          | 303 | 403 403 | 200 404 | 200
             POST /sessions/{id}/cancellation                  | 303 | 403 403 | 303 404 | 303
             GET  /courses/{id}/cards                          | 303 | 403 403 | 200 404 | 200

@@ -14,6 +14,8 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.aftercare.NewWord;
 import org.ripewood.aftercare.Saying;
+import org.ripewood.classday.ClassDays;
+import org.ripewood.classday.NewTimetable;
 import org.ripewood.core.progress.Work;
 import org.ripewood.materials.Goods;
 import org.ripewood.materials.Materials;
@@ -57,6 +59,7 @@ class School {
     private final Trees trees;
     private final Sessions sessions;
     private final Standings standings;
+    private final ClassDays days;
     private final Aftercare aftercare;
     private final Materials materials;
     private final CalendarLinks links;
@@ -73,6 +76,7 @@ class School {
             Trees trees,
             Sessions sessions,
             Standings standings,
+            ClassDays days,
             Aftercare aftercare,
             Materials materials,
             CalendarLinks links,
@@ -81,6 +85,7 @@ class School {
         this.trees = trees;
         this.sessions = sessions;
         this.standings = standings;
+        this.days = days;
         this.aftercare = aftercare;
         this.materials = materials;
         this.links = links;
@@ -277,6 +282,19 @@ class School {
     /** Two of a tool, counted today. */
     StockItem tools() {
         return materials.enter(actor(Who.INSTRUCTOR), Goods.tool(), 2.0);
+    /** A session to which a student brings a tree with work to do, laid out. */
+    Session workingSession() {
+        var step = assignedStep();
+        var session =
+                sessions.enrol(
+                        actor(Who.INSTRUCTOR),
+                        session().id(),
+                        new NewEnrolment(id(Who.STUDENT), step.treeId(), "3"));
+        days.layOut(
+                actor(Who.INSTRUCTOR),
+                session.id(),
+                new NewTimetable(null, null, null, null, null));
+        return session;
     }
 
     /** A request as somebody; redirects are answers here. */

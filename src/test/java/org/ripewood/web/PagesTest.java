@@ -93,6 +93,7 @@ class PagesTest {
                         "/courses/" + group.course().id() + "/weeks",
                         "/courses/" + group.course().id() + "/weeks?weeks=104",
                         "/courses/" + group.course().id() + "/cards",
+                        "/sessions/" + session.id() + "/day",
                         "/sessions/" + session.id() + "/plan",
                         "/students/" + group.student().personId() + "/skills");
     }

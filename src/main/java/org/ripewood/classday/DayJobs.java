@@ -1,0 +1,89 @@
+package org.ripewood.classday;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.ripewood.core.bench.Job;
+import org.ripewood.core.bench.WorkPhase;
+import org.ripewood.course.Technique;
+
+/** Turns chosen work into jobs of a timetable, and back. */
+final class DayJobs {
+
+    /** One piece of chosen work. */
+    record Chosen(long personId, long treeId, Technique technique, double usefulness) {}
+
+    private final Map<String, Chosen> chosen = new HashMap<>();
+    private final List<Job> jobs = new ArrayList<>();
+
+    /**
+     * @param scarce tools of which the school counts how many it has; everybody has the others
+     */
+    DayJobs(Collection<Chosen> work, Set<String> scarce) {
+        for (var one : work) {
+            var id = id(one.treeId(), one.technique().code());
+            if (chosen.putIfAbsent(id, one) == null) {
+                jobs.add(job(id, one, scarce));
+            }
+        }
+    }
+
+    static String id(long treeId, String technique) {
+        return treeId + "/" + technique;
+    }
+
+    List<Job> jobs() {
+        return List.copyOf(jobs);
+    }
+
+    Chosen chosen(String job) {
+        var found = chosen.get(job);
+        if (found == null) {
+            throw new IllegalStateException("no work chosen for " + job);
+        }
+        return found;
+    }
+
+    WorkPhase phase(String job, int phase) {
+        return jobs.stream()
+                .filter(one -> one.id().equals(job))
+                .findFirst()
+                .orElseThrow()
+                .phases()
+                .get(phase);
+    }
+
+    private static Job job(String id, Chosen one, Set<String> scarce) {
+        var technique = one.technique();
+        int instructor = Math.max(technique.irreversible() ? 1 : 0, technique.instructorMinutes());
+        int student = Math.max(1, Math.max(instructor, technique.studentMinutes()));
+        var tools = new HashSet<>(technique.tools());
+        tools.retainAll(scarce);
+        return new Job(
+                id,
+                Long.toString(one.personId()),
+                one.usefulness(),
+                0,
+                withTools(Job.usualPhases(student, instructor, technique.irreversible()), tools));
+    }
+
+    /** A scarce tool is at the bench while an instructor works along or something is cut. */
+    private static List<WorkPhase> withTools(List<WorkPhase> phases, Set<String> tools) {
+        if (tools.isEmpty()) {
+            return phases;
+        }
+        var names = tools.stream().sorted().toArray(String[]::new);
+        boolean anyUsing = phases.stream().anyMatch(DayJobs::uses);
+        return phases.stream()
+                .map(phase -> !anyUsing || uses(phase) ? phase.with(names) : phase)
+                .toList();
+    }
+
+    private static boolean uses(WorkPhase phase) {
+        return phase.cuts() || phase.kind() == WorkPhase.Kind.HANDS_ON;
+    }
+}

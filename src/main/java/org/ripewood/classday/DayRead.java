@@ -1,0 +1,103 @@
+package org.ripewood.classday;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.core.bench.Span;
+import org.ripewood.course.Content;
+import org.ripewood.course.Lesson;
+import org.ripewood.sessions.Session;
+
+/**
+ * A class day as it is known: who comes, what their trees do, when there are breaks.
+ *
+ * @param choices of every tree that comes, in the order of the benches
+ * @param toolCounts of tools the school counts
+ */
+record DayRead(
+        Session session,
+        Content content,
+        @Nullable Lesson lesson,
+        List<TreeChoice> choices,
+        Map<Long, String> names,
+        List<Span> breaks,
+        Map<String, Integer> toolCounts) {
+
+    /** The chosen work of all trees. */
+    List<DayJobs.Chosen> chosen() {
+        var chosen = new ArrayList<DayJobs.Chosen>();
+        for (var choice : choices) {
+            for (var taken : choice.chosen()) {
+                chosen.add(
+                        new DayJobs.Chosen(
+                                choice.enrolment().personId(),
+                                choice.enrolment().treeId(),
+                                content.technique(taken.option().technique()),
+                                taken.usefulness()));
+            }
+        }
+        return chosen;
+    }
+
+    /** The work of a plan in force: what is done of it meanwhile is no option any more. */
+    List<DayJobs.Chosen> chosenIn(DayTimetable plan) {
+        var persons =
+                session.enrolments().stream()
+                        .collect(
+                                Collectors.toMap(
+                                        Session.Enrolment::treeId, Session.Enrolment::personId));
+        var usefulness = new HashMap<String, Double>();
+        chosen().forEach(
+                        one ->
+                                usefulness.put(
+                                        DayJobs.id(one.treeId(), one.technique().code()),
+                                        one.usefulness()));
+        var seen = new HashSet<String>();
+        var chosen = new ArrayList<DayJobs.Chosen>();
+        plan.slots()
+                .forEach(
+                        slot ->
+                                add(
+                                        slot.treeId(),
+                                        slot.technique(),
+                                        persons,
+                                        usefulness,
+                                        seen,
+                                        chosen));
+        plan.leftOut()
+                .forEach(
+                        left ->
+                                add(
+                                        left.treeId(),
+                                        left.technique(),
+                                        persons,
+                                        usefulness,
+                                        seen,
+                                        chosen));
+        return chosen;
+    }
+
+    private void add(
+            long treeId,
+            String technique,
+            Map<Long, Long> persons,
+            Map<String, Double> usefulness,
+            HashSet<String> seen,
+            List<DayJobs.Chosen> chosen) {
+        var id = DayJobs.id(treeId, technique);
+        var person = persons.get(treeId);
+        var known = content.techniques().get(technique);
+        if (person != null && known != null && seen.add(id)) {
+            chosen.add(
+                    new DayJobs.Chosen(
+                            person, treeId, known, usefulness.getOrDefault(id, DONE_MEANWHILE)));
+        }
+    }
+
+    /** Work that is an option no more is mostly done; it is kept before what has not begun. */
+    private static final double DONE_MEANWHILE = 900;
+}

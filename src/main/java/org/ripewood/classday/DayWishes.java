@@ -1,0 +1,53 @@
+package org.ripewood.classday;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import org.ripewood.course.CourseContent;
+import org.ripewood.people.People;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Refused;
+import org.ripewood.platform.Suggestion;
+import org.ripewood.platform.Today;
+import org.ripewood.sessions.Sessions;
+
+/** Takes down what instructors wish for the trees of a class day. */
+@ApplicationScoped
+class DayWishes {
+
+    private final Sessions sessions;
+    private final People people;
+    private final CourseContent content;
+    private final WishBook book;
+    private final Today today;
+
+    DayWishes(Sessions sessions, People people, CourseContent content, WishBook book, Today today) {
+        this.sessions = sessions;
+        this.people = people;
+        this.content = content;
+        this.book = book;
+        this.today = today;
+    }
+
+    void say(Actor actor, long sessionId, NewDayWish wish) {
+        var session = sessions.get(actor, sessionId);
+        people.requireRuns(actor, session.courseId(), "the plan of its sessions");
+        if (session.enrolments().stream().noneMatch(one -> one.treeId() == wish.treeId())) {
+            throw Refused.invalid(
+                    "treeId", "Tree %d does not come to this session.".formatted(wish.treeId()));
+        }
+        var techniques = content.inForce().techniques().keySet();
+        if (!techniques.contains(wish.technique())) {
+            throw Refused.invalid(
+                    "technique",
+                    "There is no technique “%s”.".formatted(wish.technique())
+                            + Suggestion.maybe(techniques, wish.technique()));
+        }
+        var said = new DayWishEntity();
+        said.sessionId = sessionId;
+        said.treeId = wish.treeId();
+        said.technique = wish.technique();
+        said.wish = wish.wish();
+        said.saidBy = actor.personId();
+        said.saidAt = today.now();
+        book.persist(said);
+    }
+}

@@ -1,0 +1,26 @@
+package org.ripewood.classday;
+
+import java.util.List;
+import org.ripewood.sessions.Session;
+import org.ripewood.standing.DayWork;
+
+/**
+ * What was chosen for a tree that comes to a class day.
+ *
+ * @param chosen what it does, the most useful first; empty when it does nothing
+ * @param others what it could do besides, with why it does not
+ */
+record TreeChoice(
+        Session.Enrolment enrolment,
+        DayWork work,
+        List<Taken> chosen,
+        List<SessionPlan.Other> others) {
+
+    /** One piece of work. */
+    record Taken(DayWork.Option option, double usefulness, String why) {}
+
+    TreeChoice {
+        chosen = List.copyOf(chosen);
+        others = List.copyOf(others);
+    }
+}

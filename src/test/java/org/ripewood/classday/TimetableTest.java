@@ -1,0 +1,296 @@
+package org.ripewood.classday;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.ripewood.standing.RefusalAssert.refusalOf;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
+import jakarta.inject.Inject;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.ripewood.School;
+import org.ripewood.SchoolProfile;
+import org.ripewood.platform.Fault;
+import org.ripewood.sessions.NewEnrolment;
+import org.ripewood.sessions.NewSession;
+import org.ripewood.sessions.Session;
+import org.ripewood.sessions.Sessions;
+import org.ripewood.standing.Elm;
+import org.ripewood.standing.Standings;
+import org.ripewood.trees.Tree;
+
+/** A day is laid out, and laid out again while it goes on. */
+@QuarkusTest
+@TestProfile(SchoolProfile.class)
+class TimetableTest {
+
+    private static final LocalDate DAY = School.TODAY.plusDays(8);
+    private static final NewTimetable ANEW = new NewTimetable(null, null, null, null, null);
+
+    @Inject School school;
+    @Inject Standings standings;
+    @Inject Sessions sessions;
+    @Inject ClassDays days;
+
+    School.Group group;
+
+    @BeforeEach
+    void openTheSchool() {
+        group = school.newGroup();
+    }
+
+    private Session session(Tree... trees) {
+        return session(LocalTime.of(9, 0), LocalTime.of(16, 0), trees);
+    }
+
+    private Session session(LocalTime from, LocalTime until, Tree... trees) {
+        var session =
+                sessions.set(
+                        group.instructor(),
+                        new NewSession(
+                                group.course().id(),
+                                DAY,
+                                from,
+                                until,
+                                "wiring-branches",
+                                "long table",
+                                List.of(group.instructor().personId())));
+        int bench = 1;
+        for (var tree : trees) {
+            session =
+                    sessions.enrol(
+                            group.instructor(),
+                            session.id(),
+                            new NewEnrolment(
+                                    tree.keeperId(), tree.id(), Integer.toString(bench++)));
+        }
+        return session;
+    }
+
+    private Tree elm() {
+        return Elm.readyForWiring(school, group, standings);
+    }
+
+    private DayTimetable layOut(Session session, NewTimetable asked) {
+        return days.layOut(group.instructor(), session.id(), asked);
+    }
+
+    private static NewTimetable at(int hour, int minute) {
+        return new NewTimetable(LocalTime.of(hour, minute), null, null, null, null);
+    }
+
+    @Test
+    void aDayLaidOutKeepsHoursBreakAndTheInstructorsTwoHands() {
+        var session = session(elm(), elm());
+        var plan = layOut(session, ANEW);
+        assertThat(plan.revision()).isEqualTo(1);
+        assertThat(plan.leftOut()).isEmpty();
+        var taught = new ArrayList<DayTimetable.Slot>();
+        for (var slot : plan.slots()) {
+            assertThat(slot.fromMinute()).isGreaterThanOrEqualTo(9 * 60);
+            assertThat(slot.toMinute()).isLessThanOrEqualTo(16 * 60);
+            if (slot.instructorId() != null) {
+                assertThat(slot.instructorId()).isEqualTo(group.instructor().personId());
+                taught.add(slot);
+            }
+        }
+        assertThat(taught).hasSize(2);
+        assertThat(taught.get(0).toMinute()).isLessThanOrEqualTo(taught.get(1).fromMinute());
+        // of a day from 9 to 16 the usual break is from 12:00 to 12:45
+        assertThat(taught)
+                .noneMatch(slot -> slot.fromMinute() < 12 * 60 + 45 && slot.toMinute() > 12 * 60);
+        var shown = days.plan(group.instructor(), session.id()).timetable();
+        assertThat(shown).isNotNull();
+        assertThat(shown.stale()).isFalse();
+        assertThat(shown.lines()).hasSameSizeAs(plan.slots());
+    }
+
+    @Test
+    void theSameDayGivesTheSamePlan() {
+        var session = session(elm(), elm(), elm());
+        var first = layOut(session, ANEW);
+        var second = layOut(session, ANEW);
+        assertThat(second.revision()).isEqualTo(2);
+        assertThat(second.slots()).isEqualTo(first.slots());
+    }
+
+    @Test
+    void whatDoesNotFitIsToldAndNothingIsDoubled() {
+        var session = session(LocalTime.of(9, 0), LocalTime.of(10, 45), elm(), elm());
+        var plan = layOut(session, ANEW);
+        assertThat(plan.leftOut()).hasSize(1);
+        assertThat(plan.leftOut().get(0).because()).isNotBlank();
+        assertThat(plan.worth().jobs()).isEqualTo(1);
+    }
+
+    @Test
+    void whatHasBegunIsKeptAndTheRestMoves() {
+        var session = session(elm(), elm());
+        var before = layOut(session, ANEW);
+        var after =
+                layOut(
+                        session,
+                        new NewTimetable(
+                                LocalTime.of(9, 10),
+                                null,
+                                null,
+                                List.of(
+                                        new NewTimetable.Overrun(
+                                                before.slots().get(0).treeId(),
+                                                LocalTime.of(10, 30))),
+                                null));
+        assertThat(after.revision()).isEqualTo(2);
+        assertThat(after.fromMinute()).isEqualTo(9 * 60 + 10);
+        var first = before.slots().get(0);
+        assertThat(after.slots())
+                .anySatisfy(
+                        slot -> {
+                            assertThat(slot.treeId()).isEqualTo(first.treeId());
+                            assertThat(slot.fromMinute()).isEqualTo(first.fromMinute());
+                            assertThat(slot.toMinute()).isEqualTo(10 * 60 + 30);
+                        });
+    }
+
+    @Test
+    void whoIsNotThereIsLeftOutUntilTheyCome() {
+        var session = session(elm(), elm());
+        layOut(session, ANEW);
+        var student = group.student().personId();
+        var without =
+                layOut(
+                        session,
+                        new NewTimetable(LocalTime.of(9, 0), List.of(student), null, null, null));
+        assertThat(without.slots()).isEmpty();
+        assertThat(without.leftOut()).hasSize(2);
+        assertThat(without.leftOut())
+                .allSatisfy(
+                        left -> assertThat(left.because()).isEqualTo("The student is not there."));
+        var with =
+                layOut(
+                        session,
+                        new NewTimetable(
+                                LocalTime.of(9, 30),
+                                null,
+                                List.of(new NewTimetable.Late(student, LocalTime.of(10, 0))),
+                                null,
+                                null));
+        assertThat(with.slots())
+                .isNotEmpty()
+                .allSatisfy(slot -> assertThat(slot.fromMinute()).isGreaterThanOrEqualTo(10 * 60));
+    }
+
+    @Test
+    void aPinOutranksAndADropIsKept() {
+        var tree = elm();
+        var session = session(tree);
+        var other =
+                days.plan(group.instructor(), session.id()).rows().get(0).others().stream()
+                        .findFirst();
+        days.wish(
+                group.instructor(),
+                session.id(),
+                new NewDayWish(tree.id(), Elm.WIRING, DayWish.DROP));
+        var dropped = days.plan(group.instructor(), session.id()).rows().get(0);
+        assertThat(dropped.others())
+                .anySatisfy(
+                        one -> {
+                            assertThat(one.technique()).isEqualTo(Elm.WIRING);
+                            assertThat(one.why()).isEqualTo("Dropped by an instructor.");
+                        });
+        days.wish(
+                group.instructor(),
+                session.id(),
+                new NewDayWish(tree.id(), Elm.WIRING, DayWish.PIN));
+        var pinned = days.plan(group.instructor(), session.id()).rows().get(0);
+        assertThat(pinned.technique()).isNotNull();
+        assertThat(pinned.technique().code()).isEqualTo(Elm.WIRING);
+        assertThat(pinned.why()).startsWith("Pinned.");
+        assertThat(other).isNotNull();
+    }
+
+    @Test
+    void aPlanIsStaleOnceOtherWorkIsChosen() {
+        var tree = elm();
+        var session = session(tree);
+        layOut(session, ANEW);
+        days.wish(
+                group.instructor(),
+                session.id(),
+                new NewDayWish(tree.id(), Elm.WIRING, DayWish.DROP));
+        var shown = days.plan(group.instructor(), session.id()).timetable();
+        assertThat(shown).isNotNull();
+        assertThat(shown.stale()).isTrue();
+    }
+
+    @Test
+    void breaksAreKeptUntilTheyAreChanged() {
+        var session = session(elm());
+        var early = List.of(new NewTimetable.Break(LocalTime.of(9, 0), LocalTime.of(9, 30)));
+        layOut(session, new NewTimetable(null, null, null, null, early));
+        assertThat(layOut(session, ANEW).slots().get(0).fromMinute()).isEqualTo(9 * 60 + 30);
+        layOut(session, new NewTimetable(null, null, null, null, List.of()));
+        assertThat(layOut(session, ANEW).slots().get(0).fromMinute()).isEqualTo(9 * 60);
+        assertThat(days.plan(group.instructor(), session.id()).breaks()).isEmpty();
+    }
+
+    @Test
+    void onlyThoseWhoRunTheCourseLayItOut() {
+        var session = session(elm());
+        assertThat(refusalOf(() -> days.layOut(group.student(), session.id(), ANEW)).status())
+                .isEqualTo(403);
+        var stranger = school.newGroup().instructor();
+        assertThat(refusalOf(() -> days.layOut(stranger, session.id(), ANEW)).status())
+                .isEqualTo(404);
+    }
+
+    @Test
+    void aDayWithNothingToLayOutSaysSo() {
+        assertThat(refusalOf(() -> layOut(session(), ANEW)).status()).isEqualTo(409);
+        var unseen = school.tree(group.instructor(), group.student(), "ulmus_parvifolia");
+        var refusal =
+                refusalOf(
+                        () ->
+                                layOut(
+                                        session(LocalTime.of(17, 0), LocalTime.of(19, 0), unseen),
+                                        ANEW));
+        assertThat(refusal.status()).isEqualTo(409);
+        assertThat(refusal.detail()).contains("None of the trees has work");
+    }
+
+    @Test
+    void whatCannotBeIsNamedFieldByField() {
+        var session = session(elm());
+        assertThat(faulty(session, at(10, 0))).containsExactly("now");
+        layOut(session, ANEW);
+        assertThat(faulty(session, at(8, 59))).containsExactly("now");
+        assertThat(faulty(session, at(16, 0))).containsExactly("now");
+        var stranger = school.newGroup().student().personId();
+        assertThat(
+                        faulty(
+                                session,
+                                new NewTimetable(
+                                        LocalTime.of(10, 0),
+                                        List.of(stranger),
+                                        List.of(
+                                                new NewTimetable.Late(
+                                                        stranger, LocalTime.of(17, 0))),
+                                        List.of(
+                                                new NewTimetable.Overrun(
+                                                        Long.MAX_VALUE, LocalTime.of(11, 0))),
+                                        List.of(
+                                                new NewTimetable.Break(
+                                                        LocalTime.of(13, 0),
+                                                        LocalTime.of(12, 0))))))
+                .contains("absent", "late", "overruns", "breaks");
+    }
+
+    private List<String> faulty(Session session, NewTimetable asked) {
+        var refusal = refusalOf(() -> layOut(session, asked));
+        assertThat(refusal.status()).isEqualTo(400);
+        return refusal.faults().stream().map(Fault::field).toList();
+    }
+}
