@@ -3,10 +3,11 @@ package org.ripewood.classday;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.ripewood.core.bench.Job;
 import org.ripewood.core.bench.WorkPhase;
 import org.ripewood.course.Technique;
@@ -21,7 +22,8 @@ final class DayJobs {
     private final List<Job> jobs = new ArrayList<>();
 
     /**
-     * @param scarce tools of which the school counts how many it has; everybody has the others
+     * @param scarce in small letters, tools of which the school counts how many it has; everybody
+     *     has the others
      */
     DayJobs(Collection<Chosen> work, Set<String> scarce) {
         for (var one : work) {
@@ -61,8 +63,11 @@ final class DayJobs {
         var technique = one.technique();
         int instructor = Math.max(technique.irreversible() ? 1 : 0, technique.instructorMinutes());
         int student = Math.max(1, Math.max(instructor, technique.studentMinutes()));
-        var tools = new HashSet<>(technique.tools());
-        tools.retainAll(scarce);
+        var tools =
+                technique.tools().stream()
+                        .map(tool -> tool.toLowerCase(Locale.ROOT))
+                        .filter(scarce::contains)
+                        .collect(Collectors.toSet());
         return new Job(
                 id,
                 Long.toString(one.personId()),

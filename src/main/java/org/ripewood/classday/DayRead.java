@@ -4,19 +4,21 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.bench.Span;
 import org.ripewood.course.Content;
 import org.ripewood.course.Lesson;
+import org.ripewood.materials.StockSnapshot;
 import org.ripewood.sessions.Session;
 
 /**
  * A class day as it is known: who comes, what their trees do, when there are breaks.
  *
  * @param choices of every tree that comes, in the order of the benches
- * @param toolCounts of tools the school counts
+ * @param stock of the school on that day
  */
 record DayRead(
         Session session,
@@ -25,7 +27,18 @@ record DayRead(
         List<TreeChoice> choices,
         Map<Long, String> names,
         List<Span> breaks,
-        Map<String, Integer> toolCounts) {
+        StockSnapshot stock) {
+
+    /** Tools of which the school counts how many it has, by name in small letters. */
+    Map<String, Integer> toolCounts() {
+        var counts = new HashMap<String, Integer>();
+        stock.tools().forEach((name, count) -> counts.merge(lower(name), count, Integer::sum));
+        return counts;
+    }
+
+    private static String lower(String name) {
+        return name.toLowerCase(Locale.ROOT);
+    }
 
     /** The chosen work of all trees. */
     List<DayJobs.Chosen> chosen() {

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.course.Content;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Lesson;
+import org.ripewood.materials.Materials;
 import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.sessions.Session;
@@ -24,6 +25,7 @@ class DayReader {
     private final People people;
     private final CourseContent content;
     private final Standings standings;
+    private final Materials materials;
     private final WishBook wishes;
     private final BreakBook breaks;
 
@@ -32,12 +34,14 @@ class DayReader {
             People people,
             CourseContent content,
             Standings standings,
+            Materials materials,
             WishBook wishes,
             BreakBook breaks) {
         this.sessions = sessions;
         this.people = people;
         this.content = content;
         this.standings = standings;
+        this.materials = materials;
         this.wishes = wishes;
         this.breaks = breaks;
     }
@@ -62,7 +66,13 @@ class DayReader {
             }
         }
         return new DayRead(
-                session, inForce, lesson, choices, namesOf(session), breaks.of(session), Map.of());
+                session,
+                inForce,
+                lesson,
+                choices,
+                namesOf(session),
+                breaks.of(session),
+                materials.stockOn(actor, session.heldOn()));
     }
 
     private Map<Long, DayWork> workOf(Actor actor, Session session) {

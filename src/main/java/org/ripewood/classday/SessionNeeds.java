@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
@@ -17,9 +18,14 @@ final class SessionNeeds {
     private static final List<String> SIGNALS = List.of("DANGER", "WARNING", "CAUTION");
 
     private final List<SessionPlan.Row> rows;
+    private final Map<String, Integer> toolCounts;
 
-    SessionNeeds(List<SessionPlan.Row> rows) {
+    /**
+     * @param toolCounts of tools the school counts, by name in small letters
+     */
+    SessionNeeds(List<SessionPlan.Row> rows, Map<String, Integer> toolCounts) {
         this.rows = rows;
+        this.toolCounts = toolCounts;
     }
 
     List<SessionPlan.Need> tools() {
@@ -95,7 +101,12 @@ final class SessionNeeds {
             }
         }
         return counts.entrySet().stream()
-                .map(entry -> new SessionPlan.Need(entry.getKey(), entry.getValue()))
+                .map(
+                        entry ->
+                                new SessionPlan.Need(
+                                        entry.getKey(),
+                                        entry.getValue(),
+                                        toolCounts.get(entry.getKey().toLowerCase(Locale.ROOT))))
                 .sorted(
                         Comparator.comparingInt(SessionPlan.Need::trees)
                                 .reversed()

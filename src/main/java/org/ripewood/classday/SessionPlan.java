@@ -1,5 +1,6 @@
 package org.ripewood.classday;
 
+import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.bench.Span;
@@ -21,6 +22,7 @@ public record SessionPlan(
         List<Row> rows,
         List<Need> tools,
         List<Need> materials,
+        List<Want> wants,
         List<Caution> cautions,
         int studentMinutes,
         int instructorMinutes,
@@ -55,8 +57,32 @@ public record SessionPlan(
      */
     public record Other(String technique, String title, String why, @Nullable DayWish wish) {}
 
-    /** A tool or material and how many trees ask for it. */
-    public record Need(String name, int trees) {}
+    /**
+     * A tool or material and how many trees ask for it.
+     *
+     * @param inStock how many of a tool the school counts; null when it counts none such
+     */
+    public record Need(String name, int trees, @Nullable Integer inStock) {}
+
+    /**
+     * What the day takes from stock.
+     *
+     * @param amount as far as it is known
+     * @param unit empty where no amount is known
+     * @param inStock null when the school has no such item counted in that unit
+     * @param missing by how much it is short; 0 when there is enough
+     * @param trees that ask for it
+     * @param unknown those of them of which nobody can say how much, as the container's size is not
+     *     known
+     */
+    public record Want(
+            String item,
+            BigDecimal amount,
+            String unit,
+            @Nullable BigDecimal inStock,
+            BigDecimal missing,
+            List<String> trees,
+            List<String> unknown) {}
 
     public record Caution(String signal, String hazard, String avoid, List<String> trees) {}
 }

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.course.Species;
 import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
+import org.ripewood.trees.Trees;
 
 /** Puts together what a class day needs on paper. */
 @ApplicationScoped
@@ -16,11 +17,13 @@ class SessionPlanner {
 
     private final DayReader reader;
     private final People people;
+    private final Trees trees;
     private final TimetableMaker timetables;
 
-    SessionPlanner(DayReader reader, People people, TimetableMaker timetables) {
+    SessionPlanner(DayReader reader, People people, Trees trees, TimetableMaker timetables) {
         this.reader = reader;
         this.people = people;
+        this.trees = trees;
         this.timetables = timetables;
     }
 
@@ -28,7 +31,7 @@ class SessionPlanner {
         var day = reader.read(actor, sessionId);
         var session = day.session();
         var rows = rows(day);
-        var needs = new SessionNeeds(rows);
+        var needs = new SessionNeeds(rows, day.toolCounts());
         return new SessionPlan(
                 session,
                 people.getCourse(actor, session.courseId()).name(),
@@ -37,6 +40,7 @@ class SessionPlanner {
                 rows,
                 needs.tools(),
                 needs.materials(),
+                wants(day, rows),
                 needs.cautions(speciesOf(day)),
                 needs.studentMinutes(),
                 needs.instructorMinutes(),
@@ -45,6 +49,12 @@ class SessionPlanner {
                         .inForce(sessionId)
                         .map(plan -> TimetableShown.of(plan, day))
                         .orElse(null));
+    }
+
+    private List<SessionPlan.Want> wants(DayRead day, List<SessionPlan.Row> rows) {
+        var ids = rows.stream().map(SessionPlan.Row::treeId).distinct().toList();
+        var heldOn = day.session().heldOn();
+        return new DayShopping(heldOn, day.stock(), trees.containersOn(ids, heldOn)).wants(rows);
     }
 
     /** A row for each piece of work, and one for a tree that does nothing. */

@@ -24,6 +24,7 @@ public record Technique(
         List<Effect> effects,
         List<String> tools,
         List<String> materials,
+        List<Take> takes,
         List<Hazard> hazards,
         List<Aftercare> aftercare,
         List<String> evidence,
@@ -40,6 +41,16 @@ public record Technique(
 
     /** A fact that becomes true at sign-off. */
     public record Effect(Fact fact, Value value) {}
+
+    /**
+     * How much of the stock the work on one tree takes.
+     *
+     * @param item its name in stock; {@link #SUBSTRATE} for all substrates together
+     * @param perContainerLitre whether the amount is for each litre of the tree's container
+     */
+    public record Take(String item, double amount, String unit, boolean perContainerLitre) {
+        public static final String SUBSTRATE = "substrate";
+    }
 
     /** A caution: signal word, hazard, how to avoid it. */
     public record Hazard(String signal, String hazard, String avoid) {}

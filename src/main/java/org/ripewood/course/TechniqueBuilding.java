@@ -33,6 +33,7 @@ final class TechniqueBuilding {
                 technique.each("effects").stream().map(TechniqueBuilding::effect).toList(),
                 technique.texts("tools"),
                 technique.texts("materials"),
+                technique.each("takes").stream().map(TechniqueBuilding::take).toList(),
                 technique.each("hazards").stream().map(TechniqueBuilding::hazard).toList(),
                 technique.each("aftercare").stream().map(AftercareBuilding::aftercare).toList(),
                 technique.texts("evidence"),
@@ -82,6 +83,15 @@ final class TechniqueBuilding {
         var fact = Fact.find(effect.requireText("fact")).orElseThrow();
         Value value = FactCheck.value(effect.at(effect.has("is") ? "is" : "value"));
         return new Technique.Effect(fact, Objects.requireNonNull(value));
+    }
+
+    private static Technique.Take take(Part take) {
+        return new Technique.Take(
+                take.requireText("item"),
+                take.number("amount"),
+                take.requireText("unit"),
+                take.has("perContainerLitre")
+                        && take.at("perContainerLitre").value().booleanValue());
     }
 
     private static Technique.Hazard hazard(Part hazard) {

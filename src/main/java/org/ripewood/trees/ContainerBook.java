@@ -1,7 +1,11 @@
 package org.ripewood.trees;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Refused;
@@ -55,5 +59,15 @@ class ContainerBook {
         return rows.list("treeId = ?1 order by since desc, id desc", treeId).stream()
                 .map(ContainerStayEntity::toStay)
                 .toList();
+    }
+
+    /** What each tree stood in on a day, in one query; trees nobody said it of are absent. */
+    Map<Long, ContainerStay> on(Collection<Long> treeIds, LocalDate day) {
+        var stays = new HashMap<Long, ContainerStay>();
+        if (!treeIds.isEmpty()) {
+            rows.list("treeId in ?1 and since <= ?2 order by since, id", treeIds, day)
+                    .forEach(row -> stays.put(row.treeId, row.toStay()));
+        }
+        return stays;
     }
 }

@@ -233,6 +233,15 @@ public class Trees {
         return containers.of(actor, treeId);
     }
 
+    /**
+     * What each of some trees stood in on a day, in one query; trees nobody said it of are absent.
+     * No reach is asked.
+     */
+    @Transactional
+    public Map<Long, ContainerStay> containersOn(Collection<Long> treeIds, LocalDate day) {
+        return containers.on(treeIds, day);
+    }
+
     /** Records work done; `clock` is the technique's, null for none. */
     @Transactional
     public WorkDone recordWork(

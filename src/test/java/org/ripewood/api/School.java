@@ -282,6 +282,8 @@ class School {
     /** Two of a tool, counted today. */
     StockItem tools() {
         return materials.enter(actor(Who.INSTRUCTOR), Goods.tool(), 2.0);
+    }
+
     /** A session to which a student brings a tree with work to do, laid out. */
     Session workingSession() {
         var step = assignedStep();

@@ -129,7 +129,7 @@ class SessionPlanTest {
             standings.assign(group.instructor(), tree.id(), Elm.wire());
         }
         var plan = plan(session(DAY, null, first, second));
-        assertThat(plan.tools()).contains(new SessionPlan.Need("wire cutters", 2));
+        assertThat(plan.tools()).contains(new SessionPlan.Need("wire cutters", 2, null));
         assertThat(plan.studentMinutes()).isEqualTo(2 * 90);
         assertThat(plan.instructorMinutes()).isEqualTo(2 * 20);
         var signals = plan.cautions().stream().map(SessionPlan.Caution::signal).toList();
