@@ -59,21 +59,46 @@ final class DayJobs {
                 .get(phase);
     }
 
+    /** An instructor looks at what cannot be undone, however short that takes. */
+    static int instructorMinutes(Technique technique) {
+        return Math.max(technique.irreversible() ? 1 : 0, technique.instructorMinutes());
+    }
+
+    /** All the student's time, the instructor's included. */
+    static int studentMinutes(Technique technique) {
+        return Math.max(1, Math.max(instructorMinutes(technique), technique.studentMinutes()));
+    }
+
+    /** How long each scarce tool is in use. */
+    static Map<String, Integer> toolMinutes(Technique technique, Set<String> scarce) {
+        var minutes = new HashMap<String, Integer>();
+        for (var phase : phases(technique, scarce)) {
+            phase.tools().forEach(tool -> minutes.merge(tool, phase.minutes(), Integer::sum));
+        }
+        return minutes;
+    }
+
     private static Job job(String id, Chosen one, Set<String> scarce) {
-        var technique = one.technique();
-        int instructor = Math.max(technique.irreversible() ? 1 : 0, technique.instructorMinutes());
-        int student = Math.max(1, Math.max(instructor, technique.studentMinutes()));
-        var tools =
-                technique.tools().stream()
-                        .map(tool -> tool.toLowerCase(Locale.ROOT))
-                        .filter(scarce::contains)
-                        .collect(Collectors.toSet());
         return new Job(
                 id,
                 Long.toString(one.personId()),
                 one.usefulness(),
                 0,
-                withTools(Job.usualPhases(student, instructor, technique.irreversible()), tools));
+                phases(one.technique(), scarce));
+    }
+
+    private static List<WorkPhase> phases(Technique technique, Set<String> scarce) {
+        var tools =
+                technique.tools().stream()
+                        .map(tool -> tool.toLowerCase(Locale.ROOT))
+                        .filter(scarce::contains)
+                        .collect(Collectors.toSet());
+        return withTools(
+                Job.usualPhases(
+                        studentMinutes(technique),
+                        instructorMinutes(technique),
+                        technique.irreversible()),
+                tools);
     }
 
     /** A scarce tool is at the bench while an instructor works along or something is cut. */

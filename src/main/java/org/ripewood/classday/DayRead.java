@@ -19,6 +19,7 @@ import org.ripewood.sessions.Session;
  *
  * @param choices of every tree that comes, in the order of the benches
  * @param stock of the school on that day
+ * @param takes what work takes of it
  */
 record DayRead(
         Session session,
@@ -27,7 +28,13 @@ record DayRead(
         List<TreeChoice> choices,
         Map<Long, String> names,
         List<Span> breaks,
-        StockSnapshot stock) {
+        StockSnapshot stock,
+        DayTakes takes) {
+
+    /** The same with what was chosen. */
+    DayRead with(List<TreeChoice> chosen) {
+        return new DayRead(session, content, lesson, chosen, names, breaks, stock, takes);
+    }
 
     /** Tools of which the school counts how many it has, by name in small letters. */
     Map<String, Integer> toolCounts() {

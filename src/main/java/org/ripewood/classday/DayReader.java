@@ -3,19 +3,26 @@ package org.ripewood.classday;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.core.bench.DayChoice;
+import org.ripewood.core.bench.DayLimits;
 import org.ripewood.course.Content;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Lesson;
 import org.ripewood.materials.Materials;
+import org.ripewood.materials.StockSnapshot;
 import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
+import org.ripewood.platform.Refused;
+import org.ripewood.platform.Today;
 import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.standing.DayWork;
 import org.ripewood.standing.Standings;
+import org.ripewood.trees.Trees;
 
 /** Reads a class day together; for those who run its course. */
 @ApplicationScoped
@@ -26,8 +33,10 @@ class DayReader {
     private final CourseContent content;
     private final Standings standings;
     private final Materials materials;
+    private final Trees trees;
     private final WishBook wishes;
     private final BreakBook breaks;
+    private final Today today;
 
     DayReader(
             Sessions sessions,
@@ -35,15 +44,19 @@ class DayReader {
             CourseContent content,
             Standings standings,
             Materials materials,
+            Trees trees,
             WishBook wishes,
-            BreakBook breaks) {
+            BreakBook breaks,
+            Today today) {
         this.sessions = sessions;
         this.people = people;
         this.content = content;
         this.standings = standings;
         this.materials = materials;
+        this.trees = trees;
         this.wishes = wishes;
         this.breaks = breaks;
+        this.today = today;
     }
 
     DayRead read(Actor actor, long sessionId) {
@@ -51,28 +64,64 @@ class DayReader {
         people.requireRuns(actor, session.courseId(), "the plan of its sessions");
         var inForce = content.inForce();
         var lesson = lessonOf(inForce, session.lesson());
-        var work = workOf(actor, session);
-        var wished = wishes.of(sessionId);
-        var chooser = new TreeChooser(inForce, lesson);
-        var choices = new ArrayList<TreeChoice>();
+        var coming = coming(session, workOf(actor, session));
+        if (coming.size() > DayChoice.MOST_TREES) {
+            throw Refused.conflict(
+                    "A day has room for %d trees, %d are enrolled."
+                            .formatted(DayChoice.MOST_TREES, coming.size()),
+                    "Maybe hold two sessions.");
+        }
+        var stock = materials.stockOn(actor, session.heldOn());
+        var takes = takes(session, stock);
+        var pauses = breaks.of(session);
+        var read =
+                new DayRead(
+                        session,
+                        inForce,
+                        lesson,
+                        List.of(),
+                        namesOf(session),
+                        pauses,
+                        stock,
+                        takes);
+        var chooser = new DayChooser(inForce, lesson, read.toolCounts().keySet(), takes);
+        return read.with(chooser.choose(coming, limits(read)));
+    }
+
+    /** What can still be bought keeps no tree from its work. */
+    private DayTakes takes(Session session, StockSnapshot stock) {
+        var ids = session.enrolments().stream().map(Session.Enrolment::treeId).toList();
+        return new DayTakes(
+                stock,
+                trees.containersOn(ids, session.heldOn()),
+                session.heldOn().isAfter(today.date()));
+    }
+
+    private static DayLimits limits(DayRead read) {
+        int minutes = OpenMinutes.of(Minutes.hours(read.session()), read.breaks());
+        return new DayLimits(
+                Math.max(1, minutes),
+                Map.of(),
+                minutes * read.session().instructorIds().size(),
+                read.toolCounts(),
+                read.takes().amounts(),
+                1);
+    }
+
+    private List<DayChooser.Coming> coming(Session session, Map<Long, DayWork> work) {
+        var wished = wishes.of(session.id());
+        var coming = new ArrayList<DayChooser.Coming>();
         for (var enrolment : session.enrolments()) {
             var tree = work.get(enrolment.treeId());
             if (tree != null) {
-                choices.add(
-                        chooser.choose(
+                coming.add(
+                        new DayChooser.Coming(
                                 enrolment,
                                 tree,
                                 wished.getOrDefault(enrolment.treeId(), Map.of())));
             }
         }
-        return new DayRead(
-                session,
-                inForce,
-                lesson,
-                choices,
-                namesOf(session),
-                breaks.of(session),
-                materials.stockOn(actor, session.heldOn()));
+        return coming;
     }
 
     private Map<Long, DayWork> workOf(Actor actor, Session session) {

@@ -1,7 +1,6 @@
 package org.ripewood.classday;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -9,32 +8,22 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.supply.Held;
 import org.ripewood.core.supply.Need;
 import org.ripewood.core.supply.Shopping;
-import org.ripewood.core.supply.WireMetal;
-import org.ripewood.course.Technique;
-import org.ripewood.materials.StockSnapshot;
-import org.ripewood.trees.ContainerStay;
 
 /** What the work of a class day takes from stock, and what is short of it. */
 final class DayShopping {
 
-    private static final int DECIMALS = 1;
-    private static final String LITRES = "l";
-
     private final LocalDate day;
-    private final StockSnapshot stock;
-    private final Map<Long, ContainerStay> containers;
+    private final DayTakes takes;
 
-    DayShopping(LocalDate day, StockSnapshot stock, Map<Long, ContainerStay> containers) {
+    DayShopping(LocalDate day, DayTakes takes) {
         this.day = day;
-        this.stock = stock;
-        this.containers = containers;
+        this.takes = takes;
     }
 
     List<SessionPlan.Want> wants(Collection<SessionPlan.Row> rows) {
@@ -48,7 +37,7 @@ final class DayShopping {
             }
             for (var take : technique.takes()) {
                 trees.computeIfAbsent(take.item(), any -> new LinkedHashSet<>()).add(row.tree());
-                var amount = amount(take, row.treeId());
+                var amount = takes.amount(take, row.treeId()).orElse(null);
                 if (amount == null) {
                     unknown.computeIfAbsent(take.item(), any -> new LinkedHashSet<>())
                             .add(row.tree());
@@ -62,7 +51,7 @@ final class DayShopping {
 
     private List<SessionPlan.Want> told(
             List<Need> needs, Map<String, Set<String>> trees, Map<String, Set<String>> unknown) {
-        var held = held();
+        var held = takes.held();
         var shortOf = new HashMap<String, BigDecimal>();
         for (var shortfall : Shopping.list(needs, held).find().orElse(List.of())) {
             shortOf.put(shortfall.item(), shortfall.amount());
@@ -82,42 +71,6 @@ final class DayShopping {
                             List.copyOf(unknown.getOrDefault(item.getKey(), Set.of()))));
         }
         return wants;
-    }
-
-    /** Null where the amount goes by the container and nobody said how large that is. */
-    private @Nullable BigDecimal amount(Technique.Take take, long treeId) {
-        double amount = take.amount();
-        if (take.perContainerLitre()) {
-            var stay = containers.get(treeId);
-            var litres = stay == null ? null : stay.litres();
-            if (litres == null || !(litres > 0)) {
-                return null;
-            }
-            amount *= litres;
-        }
-        return BigDecimal.valueOf(amount).setScale(DECIMALS, RoundingMode.UP).stripTrailingZeros();
-    }
-
-    /** What is in stock under the names needed: wire of one metal, and all substrates, as one. */
-    private List<Held> held() {
-        var held = new ArrayList<Held>();
-        for (var one : stock.held()) {
-            held.add(new Held(lower(one.item()), one.amount(), one.unit()));
-        }
-        for (var metal : WireMetal.values()) {
-            double grams =
-                    stock.wires().stream()
-                            .filter(wire -> wire.metal() == metal)
-                            .mapToDouble(StockSnapshot.WireHeld::grams)
-                            .sum();
-            held.add(new Held(lower(metal.name()) + " wire", BigDecimal.valueOf(grams), "g"));
-        }
-        var substrates = new LinkedHashSet<String>();
-        stock.substrates().forEach(substrate -> substrates.add(substrate.name()));
-        stock.held().stream()
-                .filter(one -> substrates.contains(one.item()) && one.unit().equals(LITRES))
-                .forEach(one -> held.add(new Held(Technique.Take.SUBSTRATE, one.amount(), LITRES)));
-        return held;
     }
 
     private static @Nullable BigDecimal amountOf(String item, String unit, List<Held> held) {
@@ -143,9 +96,5 @@ final class DayShopping {
                 .map(Need::unit)
                 .findFirst()
                 .orElse("");
-    }
-
-    private static String lower(String text) {
-        return text.toLowerCase(Locale.ROOT);
     }
 }

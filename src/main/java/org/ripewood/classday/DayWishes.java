@@ -1,6 +1,8 @@
 package org.ripewood.classday;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Map;
+import org.ripewood.core.bench.TreeWork;
 import org.ripewood.course.CourseContent;
 import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
@@ -40,6 +42,16 @@ class DayWishes {
                     "technique",
                     "There is no technique “%s”.".formatted(wish.technique())
                             + Suggestion.maybe(techniques, wish.technique()));
+        }
+        var before = book.of(sessionId).getOrDefault(wish.treeId(), Map.of());
+        long pinned = before.values().stream().filter(said -> said == DayWish.PIN).count();
+        if (wish.wish() == DayWish.PIN
+                && before.get(wish.technique()) != DayWish.PIN
+                && pinned >= TreeWork.MOST_PINNED) {
+            throw Refused.conflict(
+                    "%d pieces of work are pinned for this tree already."
+                            .formatted(TreeWork.MOST_PINNED),
+                    "Maybe take one of them back.");
         }
         var said = new DayWishEntity();
         said.sessionId = sessionId;

@@ -9,7 +9,6 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.course.Species;
 import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
-import org.ripewood.trees.Trees;
 
 /** Puts together what a class day needs on paper. */
 @ApplicationScoped
@@ -17,13 +16,11 @@ class SessionPlanner {
 
     private final DayReader reader;
     private final People people;
-    private final Trees trees;
     private final TimetableMaker timetables;
 
-    SessionPlanner(DayReader reader, People people, Trees trees, TimetableMaker timetables) {
+    SessionPlanner(DayReader reader, People people, TimetableMaker timetables) {
         this.reader = reader;
         this.people = people;
-        this.trees = trees;
         this.timetables = timetables;
     }
 
@@ -40,7 +37,7 @@ class SessionPlanner {
                 rows,
                 needs.tools(),
                 needs.materials(),
-                wants(day, rows),
+                new DayShopping(session.heldOn(), day.takes()).wants(rows),
                 needs.cautions(speciesOf(day)),
                 needs.studentMinutes(),
                 needs.instructorMinutes(),
@@ -51,24 +48,12 @@ class SessionPlanner {
                         .orElse(null));
     }
 
-    private List<SessionPlan.Want> wants(DayRead day, List<SessionPlan.Row> rows) {
-        var ids = rows.stream().map(SessionPlan.Row::treeId).distinct().toList();
-        var heldOn = day.session().heldOn();
-        return new DayShopping(heldOn, day.stock(), trees.containersOn(ids, heldOn)).wants(rows);
-    }
-
     /** A row for each piece of work, and one for a tree that does nothing. */
     private static List<SessionPlan.Row> rows(DayRead day) {
         var rows = new ArrayList<SessionPlan.Row>();
         for (var choice : day.choices()) {
             if (choice.chosen().isEmpty()) {
-                rows.add(
-                        row(
-                                day,
-                                choice,
-                                null,
-                                choice.work().otherwise(),
-                                choice.work().measureFirst()));
+                rows.add(row(day, choice, null, choice.whyIdle(), choice.work().measureFirst()));
             }
             for (var taken : choice.chosen()) {
                 rows.add(row(day, choice, taken, taken.why(), taken.option().measureFirst()));

@@ -19,6 +19,15 @@ record TreeChoice(
     /** One piece of work. */
     record Taken(DayWork.Option option, double usefulness, String why) {}
 
+    /** Why it does nothing: what bars the first thing it could do, or what the tree waits for. */
+    String whyIdle() {
+        if (others.isEmpty()) {
+            return work.otherwise();
+        }
+        var first = others.get(0);
+        return "“%s”: %s".formatted(first.title(), first.why());
+    }
+
     TreeChoice {
         chosen = List.copyOf(chosen);
         others = List.copyOf(others);

@@ -70,7 +70,10 @@ class DayShoppingTest {
     void substrateGoesByTheContainersAndAllKindsCount() {
         var stock = stock(List.of(), held("pumice", 4, "l"), held("pine bark", 5, "l"));
         var wants =
-                new DayShopping(DAY, stock, Map.of(1L, stay(1, 4.0), 2L, stay(2, 6.0)))
+                new DayShopping(
+                                DAY,
+                                new DayTakes(
+                                        stock, Map.of(1L, stay(1, 4.0), 2L, stay(2, 6.0)), true))
                         .wants(List.of(row(1, "root_pruning_repot"), row(2, "root_pruning_repot")));
         var substrate = want(wants, "substrate");
         assertThat(substrate.amount()).isEqualByComparingTo("11.5");
@@ -82,7 +85,9 @@ class DayShoppingTest {
     @Test
     void aContainerNobodyMeasuredIsToldAndNotGuessed() {
         var wants =
-                new DayShopping(DAY, stock(List.of()), Map.of(1L, stay(1, null)))
+                new DayShopping(
+                                DAY,
+                                new DayTakes(stock(List.of()), Map.of(1L, stay(1, null)), true))
                         .wants(List.of(row(1, "root_pruning_repot")));
         var substrate = want(wants, "substrate");
         assertThat(substrate.amount()).isEqualByComparingTo("0");
@@ -98,7 +103,7 @@ class DayShoppingTest {
                         new StockSnapshot.WireHeld(WireMetal.ALUMINIUM, 3, 40),
                         new StockSnapshot.WireHeld(WireMetal.COPPER, 1, 900));
         var wants =
-                new DayShopping(DAY, stock(wires), Map.of())
+                new DayShopping(DAY, new DayTakes(stock(wires), Map.of(), true))
                         .wants(List.of(row(1, "wiring_primary"), row(2, "wiring_primary")));
         var wire = want(wants, "aluminium wire");
         assertThat(wire.amount()).isEqualByComparingTo("160");
@@ -109,7 +114,12 @@ class DayShoppingTest {
     @Test
     void whatTheSchoolDoesNotCountIsMissingAltogether() {
         var wants =
-                new DayShopping(DAY, stock(List.of(), held("Wound paste", 250, "tubes")), Map.of())
+                new DayShopping(
+                                DAY,
+                                new DayTakes(
+                                        stock(List.of(), held("Wound paste", 250, "tubes")),
+                                        Map.of(),
+                                        true))
                         .wants(List.of(row(1, "branch_removal")));
         var paste = want(wants, "wound paste");
         assertThat(paste.inStock()).isNull();
@@ -131,6 +141,9 @@ class DayShoppingTest {
                         "",
                         List.of(),
                         List.of());
-        assertThat(new DayShopping(DAY, stock(List.of()), Map.of()).wants(List.of(idle))).isEmpty();
+        assertThat(
+                        new DayShopping(DAY, new DayTakes(stock(List.of()), Map.of(), true))
+                                .wants(List.of(idle)))
+                .isEmpty();
     }
 }

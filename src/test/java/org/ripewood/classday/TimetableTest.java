@@ -118,13 +118,52 @@ class TimetableTest {
         assertThat(second.slots()).isEqualTo(first.slots());
     }
 
+    /** An elm's wiring takes a student 90 of the 105 minutes there are. */
     @Test
-    void whatDoesNotFitIsToldAndNothingIsDoubled() {
+    void whatAStudentHasNoTimeForIsNotChosen() {
         var session = session(LocalTime.of(9, 0), LocalTime.of(10, 45), elm(), elm());
-        var plan = layOut(session, ANEW);
-        assertThat(plan.leftOut()).hasSize(1);
-        assertThat(plan.leftOut().get(0).because()).isNotBlank();
-        assertThat(plan.worth().jobs()).isEqualTo(1);
+        var rows = days.plan(group.instructor(), session.id()).rows();
+        assertThat(rows).filteredOn(row -> row.technique() != null).hasSize(1);
+        assertThat(rows)
+                .filteredOn(row -> row.technique() == null)
+                .singleElement()
+                .satisfies(
+                        row ->
+                                assertThat(row.why())
+                                        .contains("The student has 15 minutes left")
+                                        .contains("it takes 90"));
+        assertThat(layOut(session, ANEW).leftOut()).isEmpty();
+    }
+
+    /** A pin is as much time as anything else. */
+    @Test
+    void aPinThatDoesNotFitIsTold() {
+        var first = elm();
+        var second = elm();
+        var session = session(LocalTime.of(9, 0), LocalTime.of(10, 0), first, second);
+        days.wish(
+                group.instructor(),
+                session.id(),
+                new NewDayWish(second.id(), Elm.WIRING, DayWish.PIN));
+        assertThat(days.plan(group.instructor(), session.id()).rows())
+                .allSatisfy(
+                        row -> {
+                            assertThat(row.technique()).isNull();
+                            assertThat(row.others()).isNotEmpty();
+                        });
+    }
+
+    @Test
+    void fivePinsOnATreeAreEnough() {
+        var tree = elm();
+        var session = session(tree);
+        for (var code : List.of("jin", "shari", "pinching", "air_layer", "grow_on")) {
+            days.wish(
+                    group.instructor(), session.id(), new NewDayWish(tree.id(), code, DayWish.PIN));
+        }
+        var sixth = new NewDayWish(tree.id(), "moss_laying", DayWish.PIN);
+        assertThat(refusalOf(() -> days.wish(group.instructor(), session.id(), sixth)).status())
+                .isEqualTo(409);
     }
 
     @Test

@@ -1,0 +1,159 @@
+package org.ripewood.classday;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.core.bench.Candidate;
+import org.ripewood.core.bench.DayChoice;
+import org.ripewood.core.bench.DayLimits;
+import org.ripewood.core.bench.TreeWork;
+import org.ripewood.course.Content;
+import org.ripewood.course.Lesson;
+import org.ripewood.sessions.Session;
+import org.ripewood.standing.DayWork;
+
+/**
+ * Chooses what the trees of a class day do: the instructor's wishes first, then what is assigned,
+ * then what helps most, as far as time, tools and stock go.
+ */
+final class DayChooser {
+
+    /** A tree that comes, with what it could do and what is wished of it. */
+    record Coming(Session.Enrolment enrolment, DayWork work, Map<String, DayWish> wishes) {}
+
+    /** Each place further down a tree's own list is worth a little less. */
+    private static final double PER_PLACE = 2;
+
+    private static final double SURE = 0.9;
+    private static final double LIKELY = 0.5;
+
+    private final Content content;
+    private final @Nullable Lesson lesson;
+    private final Set<String> scarce;
+    private final DayTakes takes;
+
+    /**
+     * @param scarce tools the school counts, in small letters
+     * @param takes what work takes from stock
+     */
+    DayChooser(Content content, @Nullable Lesson lesson, Set<String> scarce, DayTakes takes) {
+        this.content = content;
+        this.lesson = lesson;
+        this.scarce = scarce;
+        this.takes = takes;
+    }
+
+    List<TreeChoice> choose(List<Coming> coming, DayLimits limits) {
+        var choice = DayChoice.of(coming.stream().map(this::treeWork).toList(), limits);
+        var chosen = new ArrayList<TreeChoice>();
+        for (var one : coming) {
+            chosen.add(told(one, choice.find(tree(one)).orElseThrow(), new ChoiceWords(content)));
+        }
+        return chosen;
+    }
+
+    private static String tree(Coming one) {
+        return Long.toString(one.enrolment().treeId());
+    }
+
+    private TreeWork treeWork(Coming one) {
+        var pinned = new HashSet<String>();
+        var dropped = new HashSet<String>();
+        one.wishes()
+                .forEach(
+                        (technique, wish) -> {
+                            if (wish == DayWish.PIN) {
+                                pinned.add(technique);
+                            } else if (wish == DayWish.DROP) {
+                                dropped.add(technique);
+                            }
+                        });
+        var candidates = new ArrayList<Candidate>();
+        var options = one.work().options();
+        for (int place = 0; place < options.size(); place++) {
+            candidates.add(candidate(one, options.get(place), place));
+        }
+        return new TreeWork(
+                tree(one), Long.toString(one.enrolment().personId()), candidates, pinned, dropped);
+    }
+
+    private Candidate candidate(Coming one, DayWork.Option option, int place) {
+        var technique = content.technique(option.technique());
+        return new Candidate(
+                option.technique(),
+                sureness(option),
+                usefulness(option, place),
+                DayJobs.studentMinutes(technique),
+                DayJobs.instructorMinutes(technique),
+                DayJobs.toolMinutes(technique, scarce),
+                takes.of(technique, one.enrolment().treeId()),
+                technique.irreversible(),
+                skill(option));
+    }
+
+    private static Candidate.Sureness sureness(DayWork.Option option) {
+        return switch (option.ground()) {
+            case SENT_BACK, ASSIGNED -> new Candidate.Assigned();
+            case READY, WITH_LESSON -> new Candidate.Ready();
+            case EXPECTED -> new Candidate.Expected(option.sure() ? SURE : LIKELY);
+        };
+    }
+
+    private Candidate.Skill skill(DayWork.Option option) {
+        var missing = option.skillLesson();
+        boolean today = lesson != null && lesson.code().equals(missing);
+        if (missing != null && !today) {
+            return Candidate.Skill.MISSING;
+        }
+        return today || taught(option) ? Candidate.Skill.TAUGHT_TODAY : Candidate.Skill.SHOWN;
+    }
+
+    private boolean taught(DayWork.Option option) {
+        return lesson != null && lesson.teaches().contains(option.technique());
+    }
+
+    /** What the day's lesson teaches is worth a fifth more than what else helps the tree. */
+    private double usefulness(DayWork.Option option, int place) {
+        double ground =
+                switch (option.ground()) {
+                    case SENT_BACK -> 800;
+                    case ASSIGNED -> 750;
+                    case READY, WITH_LESSON, EXPECTED -> 500;
+                };
+        return ground + (taught(option) ? 100 : 0) - place * PER_PLACE;
+    }
+
+    private TreeChoice told(Coming one, DayChoice.OfTree choice, ChoiceWords words) {
+        var options =
+                one.work().options().stream()
+                        .collect(Collectors.toMap(DayWork.Option::technique, option -> option));
+        Map<String, Double> usefulness = new HashMap<>();
+        choice.chosen().forEach(work -> usefulness.put(work.technique(), work.usefulness()));
+        var chosen = new ArrayList<TreeChoice.Taken>();
+        var others = new ArrayList<SessionPlan.Other>();
+        for (var decision : choice.decisions()) {
+            var option = options.get(decision.technique());
+            var why = words.of(decision.reasons());
+            if (decision.chosen() && option != null) {
+                chosen.add(
+                        new TreeChoice.Taken(
+                                option,
+                                usefulness.getOrDefault(decision.technique(), 0.0),
+                                (why + " " + option.why()).strip()));
+            } else {
+                others.add(
+                        new SessionPlan.Other(
+                                decision.technique(),
+                                words.title(decision.technique()),
+                                why,
+                                one.wishes().get(decision.technique())));
+            }
+        }
+        return new TreeChoice(one.enrolment(), one.work(), chosen, others);
+    }
+}
