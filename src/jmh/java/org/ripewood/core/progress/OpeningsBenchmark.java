@@ -128,4 +128,14 @@ public class OpeningsBenchmark {
         var tree = tree();
         return rulebook.openings(tree.subject(), tree.on()).all();
     }
+
+    /** How many trees could do what in each week of two years: one tree's share of the count. */
+    @Benchmark
+    public ReadyWeeks weeksAhead() {
+        var tree = tree();
+        var codes = rulebook.standings(tree.subject(), tree.on()).stream().map(Standing::technique);
+        var count = new ReadyWeeks.Count(tree.on(), ReadyWeeks.MOST_WEEKS, codes.toList());
+        count.add(rulebook.openings(tree.subject(), tree.on()));
+        return count.counted();
+    }
 }
