@@ -18,6 +18,8 @@ import org.ripewood.classday.LessonWeeks;
 import org.ripewood.classday.WeeksProgress;
 import org.ripewood.people.Course;
 import org.ripewood.people.People;
+import org.ripewood.pictures.WeeksDrawing;
+import org.ripewood.pictures.WeeksPicture;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
@@ -43,6 +45,32 @@ class WeeksPages {
                     .filter(row -> row.best() != null)
                     .sorted(Comparator.comparingInt(LessonWeeks.Row::most).reversed())
                     .toList();
+        }
+
+        /** The weeks of all possible techniques; null when there are none. */
+        public @Nullable PictureShown picture() {
+            var rows = possible();
+            if (rows.isEmpty()) {
+                return null;
+            }
+            var drawing =
+                    new WeeksDrawing(
+                            course.name(),
+                            from,
+                            progress.trees(),
+                            rows.stream().map(WeeksSheet::drawn).toList());
+            return PictureShown.of(sheet -> WeeksPicture.of(drawing, sheet));
+        }
+
+        private static WeeksDrawing.Row drawn(LessonWeeks.Row row) {
+            return new WeeksDrawing.Row(
+                    row.technique().title(),
+                    row.weeks().stream()
+                            .map(
+                                    week ->
+                                            new WeeksDrawing.Week(
+                                                    week.possible(), week.likely(), week.sure()))
+                            .toList());
         }
 
         /** Techniques of which nobody can say for any tree. */
