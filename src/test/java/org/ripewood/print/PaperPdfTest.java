@@ -157,6 +157,26 @@ class PaperPdfTest {
         }
     }
 
+    @Test
+    void aHeadingStaysWithTheFirstRowBelowIt() throws IOException {
+        for (int lines = 25; lines < 50; lines++) {
+            var html =
+                    page(
+                            "Passport",
+                            "<h1>Elm</h1>"
+                                    + "<p>line</p>".repeat(lines)
+                                    + "<section><h2>Wounds</h2><table class=\"ledger\"><thead><tr>"
+                                    + "<th>Head</th></tr></thead><tbody><tr><td>first<br>row<br>of<br>"
+                                    + "the<br>table</td></tr><tr><td>second</td></tr></tbody></table>"
+                                    + "</section>");
+            try (var pdf = Pdf.of(html, PaperSize.A4)) {
+                assertThat(pdf.pages())
+                        .as("after %d lines", lines)
+                        .anyMatch(page -> page.matches("(?s).*Wounds\\s+Head\\s+first\\s+row.*"));
+            }
+        }
+    }
+
     /** Otherwise a table's columns would be squeezed to a letter each. */
     @Test
     void anOrdinaryWordIsNotBroken() throws IOException {
