@@ -36,6 +36,7 @@ import org.ripewood.pictures.Sheet;
 import org.ripewood.pictures.TrunkPicture;
 import org.ripewood.sessions.Session;
 import org.ripewood.standing.Checklist;
+import org.ripewood.standing.DayWork;
 import org.ripewood.standing.OpeningView;
 import org.ripewood.standing.ReasonView;
 import org.ripewood.standing.RouteView;
@@ -117,6 +118,7 @@ final class Samples {
                 List.of(),
                 List.of("pliers", "wire cutters"),
                 List.of("aluminium wire", "raffia"),
+                List.of(),
                 List.of(
                         new Technique.Hazard(
                                 "WARNING", "Wire ends spring.", "Wear eye protection."),
@@ -174,10 +176,13 @@ final class Samples {
                         ""),
                 List.of("Ines Instructor", "Otto Other"),
                 rows,
-                List.of(new SessionPlan.Need("pliers", 3), new SessionPlan.Need("turntable", 1)),
                 List.of(
-                        new SessionPlan.Need("aluminium wire", 2),
-                        new SessionPlan.Need("raffia", 1)),
+                        new SessionPlan.Need("pliers", 3, 4),
+                        new SessionPlan.Need("turntable", 1, null)),
+                List.of(
+                        new SessionPlan.Need("aluminium wire", 2, null),
+                        new SessionPlan.Need("raffia", 1, null)),
+                List.of(),
                 List.of(
                         new SessionPlan.Caution(
                                 "DANGER",
@@ -190,7 +195,9 @@ final class Samples {
                                 "Wear eye protection.",
                                 List.of("Elm 2"))),
                 270,
-                60);
+                60,
+                List.of(),
+                null);
     }
 
     private static Technique pick(int number) {
@@ -206,12 +213,14 @@ final class Samples {
                 "Field elm",
                 technique,
                 null,
+                technique == null ? null : DayWork.Ground.READY,
                 technique == null
                         ? "Nothing can be done today: vigour is not known."
                         : "Ready on the day. To be assigned.",
                 technique == null
                         ? List.of("Vigour: Record this season's reference shoots.")
-                        : List.of());
+                        : List.of(),
+                List.of());
     }
 
     private static ReasonView reason(String truth, String title, double howFar) {
