@@ -1,5 +1,6 @@
 package org.ripewood.print;
 
+import java.math.BigDecimal;
 import java.net.URI;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -10,7 +11,12 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.aftercare.CareTask;
 import org.ripewood.aftercare.MeasuringDay;
+import org.ripewood.classday.DayTimetable;
 import org.ripewood.classday.SessionPlan;
+import org.ripewood.classday.TimetableShown;
+import org.ripewood.core.bench.Span;
+import org.ripewood.core.bench.Timetable;
+import org.ripewood.core.bench.WorkPhase;
 import org.ripewood.core.growth.CallusPace;
 import org.ripewood.core.growth.ClosureForecast;
 import org.ripewood.core.growth.TaperProfile;
@@ -118,7 +124,7 @@ final class Samples {
                 List.of(),
                 List.of("pliers", "wire cutters"),
                 List.of("aluminium wire", "raffia"),
-                List.of(),
+                List.of(new Technique.Take("aluminium wire", 80, "g", false)),
                 List.of(
                         new Technique.Hazard(
                                 "WARNING", "Wire ends spring.", "Wear eye protection."),
@@ -177,12 +183,20 @@ final class Samples {
                 List.of("Ines Instructor", "Otto Other"),
                 rows,
                 List.of(
-                        new SessionPlan.Need("pliers", 3, 4),
+                        new SessionPlan.Need("pliers", 3, 2),
                         new SessionPlan.Need("turntable", 1, null)),
                 List.of(
                         new SessionPlan.Need("aluminium wire", 2, null),
                         new SessionPlan.Need("raffia", 1, null)),
-                List.of(),
+                List.of(
+                        new SessionPlan.Want(
+                                "aluminium wire",
+                                BigDecimal.valueOf(160),
+                                "g",
+                                BigDecimal.valueOf(100),
+                                BigDecimal.valueOf(60),
+                                List.of("Elm 1", "Elm 2"),
+                                List.of())),
                 List.of(
                         new SessionPlan.Caution(
                                 "DANGER",
@@ -196,8 +210,61 @@ final class Samples {
                                 List.of("Elm 2"))),
                 270,
                 60,
+                List.of(new Span(660, 675)),
+                timetable(trees));
+    }
+
+    /** The first tree in three phases; the last one has no place. */
+    private static TimetableShown timetable(int trees) {
+        return new TimetableShown(
+                new DayTimetable(
+                        1,
+                        5,
+                        1,
+                        0,
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        750,
+                        12,
+                        new Timetable.Worth(1, 1, 130, 130, Timetable.Found.PROVED),
+                        1,
+                        Instant.EPOCH),
+                null,
+                List.of(
+                        line(9, 30, 9, 53, WorkPhase.Kind.ALONE, false, null),
+                        line(9, 53, 9, 58, WorkPhase.Kind.INSPECTION, false, "Ines Instructor"),
+                        line(9, 58, 10, 13, WorkPhase.Kind.HANDS_ON, true, "Ines Instructor")),
+                List.of(
+                        new TimetableShown.Left(
+                                "Stan Student " + trees,
+                                "Elm " + trees,
+                                "Cut branches back hard",
+                                "The school has no pliers.")),
                 List.of(),
-                null);
+                LocalTime.of(12, 30),
+                false);
+    }
+
+    private static TimetableShown.Line line(
+            int hour,
+            int minute,
+            int endHour,
+            int endMinute,
+            WorkPhase.Kind kind,
+            boolean cuts,
+            @Nullable String instructor) {
+        return new TimetableShown.Line(
+                LocalTime.of(hour, minute),
+                LocalTime.of(endHour, endMinute),
+                "1",
+                "Stan Student 1",
+                1,
+                "Elm 1",
+                "Wire the primary branches",
+                kind,
+                cuts,
+                instructor);
     }
 
     private static Technique pick(int number) {

@@ -7,7 +7,6 @@ import java.util.Objects;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import org.chocosolver.solver.Model;
-import org.chocosolver.solver.Settings;
 import org.chocosolver.solver.variables.BoolVar;
 import org.chocosolver.solver.variables.IntVar;
 import org.chocosolver.solver.variables.Task;
@@ -42,7 +41,8 @@ final class ChocoDay {
      */
     ChocoDay(DayModel day, long above, long least) {
         this.day = day;
-        this.model = new Model("day", Settings.init().setLCG(true));
+        // Without lazy clause generation: choco 5's own assertions on its clauses failed here.
+        this.model = new Model("day");
         this.start = new IntVar[day.blocks.size()];
         this.by = new IntVar[day.blocks.size()];
         this.finish = model.intVar("finish", 0, day.length());

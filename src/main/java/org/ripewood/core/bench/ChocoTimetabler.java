@@ -7,10 +7,10 @@ import java.util.function.BooleanSupplier;
  * small enough for that to tell, by a constraint solver that starts from the best plan and finds a
  * better one or proves that there is none.
  *
- * <p>Measured: within seconds the solver (choco 5, lazy clause generation) settles days of up to
- * about ten trees and adds nothing to larger ones, on which the search through orders does all the
- * work. The same day gives the same plan as long as the limits of moves and failures strike before
- * {@code stop} does; they are set so that thirty trees take less than two seconds.
+ * <p>Measured: within seconds the solver (choco 5) settles days of up to about ten trees and adds
+ * nothing to larger ones, on which the search through orders does all the work. The same day gives
+ * the same plan as long as the limits of moves and failures strike before {@code stop} does; they
+ * are set so that thirty trees take less than two seconds.
  */
 public final class ChocoTimetabler implements Timetabler {
 
@@ -34,7 +34,7 @@ public final class ChocoTimetabler implements Timetabler {
             int turns,
             int fails) {
 
-        static final Effort USUAL = new Effort(5, 40_000, 125_000_000, 200, 24, 250);
+        static final Effort USUAL = new Effort(4, 30_000, 40_000_000, 200, 24, 250);
 
         int searchesFor(int turns) {
             return Math.max(1, Math.min(searches, allMoves(turns) / moves));
@@ -49,6 +49,10 @@ public final class ChocoTimetabler implements Timetabler {
             return (int) Math.min((long) searches * moves, all);
         }
     }
+
+    private static final int SHORT_SEARCHES = 12;
+    private static final int SHORT_MOVES = 3_000;
+    private static final int FROM_ANEW = 99;
 
     private final long seed;
     private final Effort effort;
@@ -73,6 +77,15 @@ public final class ChocoTimetabler implements Timetabler {
         for (int i = 0; i < effort.searchesFor(turns); i++) {
             var found = OrderSearch.from(model, listed.best(), moves, seed + i, stop);
             plan = Plan.better(plan, found);
+        }
+        // Many short searches from anew find a place for a last job sooner than a few long ones.
+        for (int i = 0; i < SHORT_SEARCHES && plan.cost() >= Placing.JOB; i++) {
+            int others = Math.min(moves, SHORT_MOVES);
+            plan =
+                    Plan.better(
+                            plan,
+                            OrderSearch.from(
+                                    model, listed.best(), others, seed + FROM_ANEW + i, stop));
         }
         var bounds = Bounds.of(model, plan, effort.rounds(), stop);
         if (turns <= effort.turns() && !settled(model, plan, bounds)) {
