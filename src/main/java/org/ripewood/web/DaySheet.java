@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.classday.SessionPlan;
 import org.ripewood.classday.TimetableShown;
 import org.ripewood.core.bench.Span;
+import org.ripewood.pictures.TimetablePicture;
 
 /** What the page of a class day shows. */
 record DaySheet(SessionPlan plan, Typed typed) {
@@ -44,6 +45,16 @@ record DaySheet(SessionPlan plan, Typed typed) {
 
     public @Nullable TimetableShown timetable() {
         return plan.timetable();
+    }
+
+    /** The day on the benches; null before it is laid out. */
+    public @Nullable PictureShown picture() {
+        var table = plan.timetable();
+        if (table == null || table.lines().isEmpty()) {
+            return null;
+        }
+        var drawing = DayDrawing.of(plan, table);
+        return PictureShown.of(sheet -> TimetablePicture.of(drawing, sheet));
     }
 
     public List<String> breaks() {
