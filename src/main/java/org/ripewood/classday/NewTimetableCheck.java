@@ -78,19 +78,23 @@ final class NewTimetableCheck {
         var named = new ArrayList<Long>();
         var absent = asked.absent();
         if (absent != null) {
-            absent.forEach(id -> checkStudent("absent", id, named, faults));
+            for (int i = 0; i < absent.size(); i++) {
+                checkStudent("absent[%d]".formatted(i), absent.get(i), named, faults);
+            }
         }
         var late = asked.late();
-        if (late != null) {
-            for (var one : late) {
-                checkStudent("late", one.personId(), named, faults);
-                if (!one.at().isBefore(session.endsAt())) {
-                    faults.add(
-                            new Fault(
-                                    "late",
-                                    "Expected a time before %s; found %s. Maybe the student is absent."
-                                            .formatted(session.endsAt(), one.at())));
-                }
+        if (late == null) {
+            return;
+        }
+        for (int i = 0; i < late.size(); i++) {
+            checkStudent("late[%d].personId".formatted(i), late.get(i).personId(), named, faults);
+            var at = late.get(i).at();
+            if (!at.isBefore(session.endsAt())) {
+                faults.add(
+                        new Fault(
+                                "late[%d].at".formatted(i),
+                                "Expected a time before %s; found %s. Maybe the student is absent."
+                                        .formatted(session.endsAt(), at)));
             }
         }
     }
@@ -117,21 +121,30 @@ final class NewTimetableCheck {
                             "Work can only run on while the day goes on: say what time it is."));
             return;
         }
-        for (var overrun : overruns) {
-            var last = lastBegun(before, overrun.treeId(), Minutes.of(now));
-            if (last.isEmpty()) {
-                faults.add(
-                        new Fault(
-                                "overruns",
-                                "Nothing has begun on tree %d by %s."
-                                        .formatted(overrun.treeId(), now)));
-            } else if (overrun.until().isBefore(now) || overrun.until().isAfter(session.endsAt())) {
-                faults.add(
-                        new Fault(
-                                "overruns",
-                                "Expected a time from %s to %s; found %s."
-                                        .formatted(now, session.endsAt(), overrun.until())));
-            }
+        for (int i = 0; i < overruns.size(); i++) {
+            checkOverrun(i, overruns.get(i), before, now, faults);
+        }
+    }
+
+    private void checkOverrun(
+            int index,
+            NewTimetable.Overrun overrun,
+            DayTimetable plan,
+            LocalTime now,
+            Collection<Fault> faults) {
+        if (lastBegun(plan, overrun.treeId(), Minutes.of(now)).isEmpty()) {
+            faults.add(
+                    new Fault(
+                            "overruns[%d].treeId".formatted(index),
+                            "Nothing has begun on tree %d by %s."
+                                    .formatted(overrun.treeId(), now)));
+        }
+        if (overrun.until().isBefore(now) || overrun.until().isAfter(session.endsAt())) {
+            faults.add(
+                    new Fault(
+                            "overruns[%d].until".formatted(index),
+                            "Expected a time from %s to %s; found %s."
+                                    .formatted(now, session.endsAt(), overrun.until())));
         }
     }
 
@@ -140,11 +153,12 @@ final class NewTimetableCheck {
         if (breaks == null) {
             return;
         }
-        for (var one : breaks) {
+        for (int i = 0; i < breaks.size(); i++) {
+            var one = breaks.get(i);
             if (!one.from().isBefore(one.until()) || outside(one.from()) || outside(one.until())) {
                 faults.add(
                         new Fault(
-                                "breaks",
+                                "breaks[%d]".formatted(i),
                                 "Expected a break that begins before it ends, between %s and %s; found %s to %s."
                                         .formatted(
                                                 session.startsAt(),

@@ -155,16 +155,21 @@ final class Calls {
     private Call day(Endpoint endpoint, String last) {
         var session = school.workingSession();
         var coming = session.enrolments().get(0);
-        var fields =
-                last.equals("wishes")
-                        ? fields(
-                                "treeId",
-                                coming.treeId(),
-                                "technique",
-                                "pest_control",
-                                "wish",
-                                "PIN")
-                        : fields("now", session.startsAt().toString());
+        if (last.equals("wishes")) {
+            return at(
+                    endpoint,
+                    session.id(),
+                    null,
+                    fields("treeId", coming.treeId(), "technique", "pest_control", "wish", "PIN"));
+        }
+        var fields = fields("now", session.startsAt().plusMinutes(5).toString());
+        if (endpoint.api()) {
+            var later = session.startsAt().plusMinutes(40).toString();
+            fields.put("absent", List.of());
+            fields.put("late", List.of(fields("personId", coming.personId(), "at", later)));
+            fields.put("overruns", List.of(fields("treeId", coming.treeId(), "until", later)));
+            fields.put("breaks", List.of(fields("from", later, "until", session.endsAt() + "")));
+        }
         return at(endpoint, session.id(), null, fields);
     }
 

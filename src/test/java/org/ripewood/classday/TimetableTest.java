@@ -324,7 +324,12 @@ class TimetableTest {
                                                 new NewTimetable.Break(
                                                         LocalTime.of(13, 0),
                                                         LocalTime.of(12, 0))))))
-                .contains("absent", "late", "overruns", "breaks");
+                .contains(
+                        "absent[0]",
+                        "late[0].personId",
+                        "late[0].at",
+                        "overruns[0].treeId",
+                        "breaks[0]");
     }
 
     private List<String> faulty(Session session, NewTimetable asked) {
