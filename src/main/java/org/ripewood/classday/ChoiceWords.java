@@ -24,8 +24,7 @@ final class ChoiceWords {
     }
 
     String title(String technique) {
-        var found = content.techniques().get(technique);
-        return found == null ? technique : found.title();
+        return content.titleOf(technique);
     }
 
     private String of(ChoiceReason reason) {

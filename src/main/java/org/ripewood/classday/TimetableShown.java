@@ -81,7 +81,7 @@ public record TimetableShown(
                             student(choice, day),
                             slot.treeId(),
                             tree(choice, slot.treeId()),
-                            title(slot.technique(), day),
+                            day.content().titleOf(slot.technique()),
                             slot.kind(),
                             slot.cuts(),
                             instructor == null
@@ -96,7 +96,7 @@ public record TimetableShown(
                                         new Left(
                                                 student(byTree.get(one.treeId()), day),
                                                 tree(byTree.get(one.treeId()), one.treeId()),
-                                                title(one.technique(), day),
+                                                day.content().titleOf(one.technique()),
                                                 one.because()))
                         .toList();
         return new TimetableShown(
@@ -142,10 +142,5 @@ public record TimetableShown(
 
     private static String tree(@Nullable TreeChoice choice, long treeId) {
         return choice == null ? "Tree " + treeId : choice.work().tree().label();
-    }
-
-    private static String title(String technique, DayRead day) {
-        var found = day.content().techniques().get(technique);
-        return found == null ? technique : found.title();
     }
 }

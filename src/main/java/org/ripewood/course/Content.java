@@ -49,6 +49,12 @@ public record Content(
         return technique;
     }
 
+    /** A technique's title; its code where the content does not have it, or no longer. */
+    public String titleOf(String technique) {
+        var found = techniques.get(technique);
+        return found == null ? technique : found.title();
+    }
+
     public Species species(String code) {
         var found = species.get(code);
         if (found == null) {

@@ -114,13 +114,8 @@ class PassportDesk {
 
     private List<Passport.Worked> works(Content content, Actor actor, long treeId) {
         return trees.works(actor, treeId).stream()
-                .map(work -> new Passport.Worked(work, title(content, work.work().technique())))
+                .map(work -> new Passport.Worked(work, content.titleOf(work.work().technique())))
                 .toList();
-    }
-
-    private static String title(Content content, String code) {
-        var technique = content.techniques().get(code);
-        return technique == null ? code : technique.title();
     }
 
     private static List<CareTask> open(Care care) {

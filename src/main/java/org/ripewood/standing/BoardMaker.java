@@ -104,7 +104,6 @@ class BoardMaker {
         var step = lead.step();
         var standing = lead.standing();
         var code = step != null ? step.technique : standing != null ? standing.technique() : null;
-        var technique = code == null ? null : gathered.content().techniques().get(code);
         return new Board.Row(
                 tree.id(),
                 tree.label(),
@@ -113,7 +112,7 @@ class BoardMaker {
                 keeper == null ? "" : keeper.name(),
                 lead.headline(),
                 code,
-                technique == null ? code : technique.title(),
+                code == null ? null : gathered.content().titleOf(code),
                 step == null ? null : step.id(),
                 verdicts(gathered.standings()),
                 headlines.sentence(lead),

@@ -115,8 +115,7 @@ final class Headlines {
     }
 
     private static String sentence(Lead lead, StepEntity step) {
-        var technique = lead.tree().content().techniques().get(step.technique);
-        var title = technique == null ? step.technique : technique.title();
+        var title = lead.tree().content().titleOf(step.technique);
         var doneOn = step.doneOn;
         var until = step.untilDay;
         if (step.state == StepState.REPORTED && doneOn != null) {

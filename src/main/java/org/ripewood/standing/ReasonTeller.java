@@ -24,7 +24,7 @@ final class ReasonTeller {
     }
 
     List<ReasonView> tell(Standing standing) {
-        var title = titleOf(standing.technique());
+        var title = content.titleOf(standing.technique());
         return standing.reasons().stream().map(reason -> tell(reason, title)).toList();
     }
 
@@ -112,7 +112,7 @@ final class ReasonTeller {
     }
 
     private ReasonView tell(Reason.OfOrder reason, String technique) {
-        return new ReasonWords(reason, titleOf(reason.technique()))
+        return new ReasonWords(reason, content.titleOf(reason.technique()))
                 .required("signed off first")
                 .observed(
                         switch (reason.truth()) {
@@ -211,11 +211,6 @@ final class ReasonTeller {
     /** What a reason is about. */
     String titleOf(Reason reason) {
         return tell(reason, "").title();
-    }
-
-    private String titleOf(String code) {
-        var technique = content.techniques().get(code);
-        return technique == null ? code : technique.title();
     }
 
     private String hows(List<Fact> facts) {

@@ -37,8 +37,7 @@ final class RouteWords {
     }
 
     String titleOf(String technique) {
-        var found = content.techniques().get(technique);
-        return found == null ? technique : found.title();
+        return content.titleOf(technique);
     }
 
     /** What decides a step's day; empty for nothing. */

@@ -80,7 +80,6 @@ class SignOffsWaiting {
     }
 
     private Waiting told(StepEntity step, Tree tree, Map<Long, String> names) {
-        var technique = content.inForce().techniques().get(step.technique);
         Instant reportedAt = requireNonNull(step.reportedAt);
         return new Waiting(
                 step.id(),
@@ -88,7 +87,7 @@ class SignOffsWaiting {
                 tree.label(),
                 names.getOrDefault(tree.keeperId(), ""),
                 step.technique,
-                technique == null ? step.technique : technique.title(),
+                content.inForce().titleOf(step.technique),
                 reportedAt);
     }
 
