@@ -72,7 +72,8 @@ class ClassDayResource {
             description = "A pin outranks what would be chosen; what is dropped is not chosen.")
     @APIResponseSchema(value = PlanAnswer.class, responseCode = "200")
     public PlanAnswer wish(@PathParam("id") long id, @Nullable NewDayWish wish) {
-        return PlanAnswer.of(days.wish(user.actor(), id, inputs.check(wish)));
+        days.wish(user.actor(), id, inputs.check(wish));
+        return plan(id);
     }
 
     @POST

@@ -37,9 +37,8 @@ public class ClassDays {
      * Says what a tree is to do that day, or not; for those who run the course. A wish of the same
      * technique said before is replaced, and stays on record.
      */
-    public SessionPlan wish(Actor actor, long sessionId, NewDayWish wish) {
+    public void wish(Actor actor, long sessionId, NewDayWish wish) {
         wishes.say(actor, sessionId, wish);
-        return plans.plan(actor, sessionId);
     }
 
     /**

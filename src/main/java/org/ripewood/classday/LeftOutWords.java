@@ -35,7 +35,7 @@ final class LeftOutWords {
                     .formatted(
                             day.minutes(),
                             Minutes.time(day.fromMinute()),
-                            Minutes.time(day.toMinute() % LAST_MINUTE));
+                            Minutes.time(day.toMinute()));
         }
         if (reason instanceof LeftOut.NoRoom room) {
             return "There is no room for it beside the rest: it asks for %d minutes of an instructor, %d are left%s."
@@ -46,8 +46,6 @@ final class LeftOutWords {
         }
         throw new IllegalStateException("no words for " + reason);
     }
-
-    private static final int LAST_MINUTE = 24 * 60;
 
     private String name(String id) {
         return names.getOrDefault(Long.valueOf(id), "Person " + id);
