@@ -2,6 +2,7 @@ package org.ripewood.classday;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -98,12 +99,14 @@ class DayReader {
     }
 
     private static DayLimits limits(DayRead read) {
+        var tools = new HashMap<>(read.toolCounts());
+        tools.replaceAll((name, count) -> Math.min(count, DayLimits.MOST_OF_A_TOOL));
         int minutes = OpenMinutes.of(Minutes.hours(read.session()), read.breaks());
         return new DayLimits(
                 Math.max(1, minutes),
                 Map.of(),
                 minutes * read.session().instructorIds().size(),
-                read.toolCounts(),
+                tools,
                 read.takes().amounts(),
                 1);
     }

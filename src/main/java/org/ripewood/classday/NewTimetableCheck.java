@@ -132,7 +132,9 @@ final class NewTimetableCheck {
             DayTimetable plan,
             LocalTime now,
             Collection<Fault> faults) {
-        if (lastBegun(plan, overrun.treeId(), Minutes.of(now)).isEmpty()) {
+        boolean comes =
+                session.enrolments().stream().anyMatch(one -> one.treeId() == overrun.treeId());
+        if (!comes || lastBegun(plan, overrun.treeId(), Minutes.of(now)).isEmpty()) {
             faults.add(
                     new Fault(
                             "overruns[%d].treeId".formatted(index),

@@ -14,6 +14,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
+import org.ripewood.materials.Materials;
+import org.ripewood.materials.NewStockTool;
 import org.ripewood.platform.Fault;
 import org.ripewood.sessions.NewEnrolment;
 import org.ripewood.sessions.NewSession;
@@ -35,6 +37,7 @@ class TimetableTest {
     @Inject Standings standings;
     @Inject Sessions sessions;
     @Inject ClassDays days;
+    @Inject Materials materials;
 
     School.Group group;
 
@@ -263,6 +266,33 @@ class TimetableTest {
         var shown = days.plan(group.instructor(), session.id()).timetable();
         assertThat(shown).isNotNull();
         assertThat(shown.stale()).isTrue();
+    }
+
+    /** The tree has gone home; its work is in the plan before, and in none to come. */
+    @Test
+    void workOfATreeTakenOffTheSessionCannotRunOn() {
+        var gone = elm();
+        var session = session(elm(), gone);
+        layOut(session, ANEW);
+        var enrolment =
+                session.enrolments().stream()
+                        .filter(one -> one.treeId() == gone.id())
+                        .findFirst()
+                        .orElseThrow();
+        sessions.withdraw(group.instructor(), session.id(), enrolment.id());
+        var overrun = new NewTimetable.Overrun(gone.id(), LocalTime.of(15, 0));
+        var asked = new NewTimetable(LocalTime.of(14, 0), null, null, List.of(overrun), null);
+        assertThat(faulty(session, asked)).containsExactly("overruns[0].treeId");
+        assertThat(layOut(session, at(14, 0)).slots())
+                .noneMatch(slot -> slot.treeId() == gone.id());
+    }
+
+    /** However many the school has counted, a day is planned, and the count is told. */
+    @Test
+    void toolsInAnyNumberAreNoHindrance() {
+        var session = session(elm());
+        materials.enter(group.instructor(), new NewStockTool("Spare pliers"), 20_000.0);
+        assertThat(days.plan(group.instructor(), session.id()).rows()).hasSize(1);
     }
 
     @Test

@@ -21,6 +21,9 @@ public record DayLimits(
         Map<String, Double> materials,
         int mostPerTree) {
 
+    /** More of one tool than any day can use. */
+    public static final int MOST_OF_A_TOOL = 10_000;
+
     public DayLimits {
         requireBetween("a day's minutes", 1, Span.DAY_MINUTES, dayMinutes);
         requireBetween(
@@ -34,7 +37,8 @@ public record DayLimits(
         materials = Map.copyOf(materials);
         new TreeMap<>(studentMinutes)
                 .forEach((who, minutes) -> requireBetween(who, 0, Span.DAY_MINUTES, minutes));
-        new TreeMap<>(tools).forEach((tool, count) -> requireBetween(tool, 0, 10_000, count));
+        new TreeMap<>(tools)
+                .forEach((tool, count) -> requireBetween(tool, 0, MOST_OF_A_TOOL, count));
         new TreeMap<>(materials).forEach(DayLimits::requireAmount);
     }
 
