@@ -9,14 +9,33 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
-import org.ripewood.core.supply.Held;
 import org.ripewood.core.supply.Need;
 import org.ripewood.core.supply.Shopping;
 
 /** What the work of a class day takes from stock, and what is short of it. */
 final class DayShopping {
+
+    private static final String FOR_THE_DAY = "class day";
+
+    /** An item in one unit: nobody can say how many metres a piece is. */
+    private record Ware(String item, String unit) {}
+
+    /** What all trees together take of one. */
+    private static final class Wanted {
+        private BigDecimal amount = BigDecimal.ZERO;
+        private final Set<String> trees = new LinkedHashSet<>();
+        private final Set<String> unknown = new LinkedHashSet<>();
+
+        void add(String tree, Optional<BigDecimal> taken) {
+            trees.add(tree);
+            if (taken.isEmpty()) {
+                unknown.add(tree);
+            }
+            amount = amount.add(taken.orElse(BigDecimal.ZERO));
+        }
+    }
 
     private final LocalDate day;
     private final DayTakes takes;
@@ -27,74 +46,49 @@ final class DayShopping {
     }
 
     List<SessionPlan.Want> wants(Collection<SessionPlan.Row> rows) {
-        var needs = new ArrayList<Need>();
-        var trees = new LinkedHashMap<String, Set<String>>();
-        var unknown = new LinkedHashMap<String, Set<String>>();
+        var wanted = new LinkedHashMap<Ware, Wanted>();
         for (var row : rows) {
             var technique = row.technique();
-            if (technique == null) {
-                continue;
-            }
-            for (var take : technique.takes()) {
-                trees.computeIfAbsent(take.item(), any -> new LinkedHashSet<>()).add(row.tree());
-                var amount = takes.amount(take, row.treeId()).orElse(null);
-                if (amount == null) {
-                    unknown.computeIfAbsent(take.item(), any -> new LinkedHashSet<>())
-                            .add(row.tree());
-                } else {
-                    needs.add(new Need(take.item(), amount, take.unit(), day, row.tree()));
+            if (technique != null) {
+                for (var take : technique.takes()) {
+                    wanted.computeIfAbsent(new Ware(take.item(), take.unit()), any -> new Wanted())
+                            .add(row.tree(), takes.amount(take, row.treeId()));
                 }
             }
         }
-        return told(needs, trees, unknown);
+        return told(wanted);
     }
 
-    private List<SessionPlan.Want> told(
-            List<Need> needs, Map<String, Set<String>> trees, Map<String, Set<String>> unknown) {
+    private List<SessionPlan.Want> told(Map<Ware, Wanted> wanted) {
+        var needs = new ArrayList<Need>();
+        wanted.forEach(
+                (ware, of) -> {
+                    if (of.amount.signum() > 0) {
+                        needs.add(new Need(ware.item(), of.amount, ware.unit(), day, FOR_THE_DAY));
+                    }
+                });
         var held = takes.held();
-        var shortOf = new HashMap<String, BigDecimal>();
+        var missing = new HashMap<Ware, BigDecimal>();
         for (var shortfall : Shopping.list(needs, held).find().orElse(List.of())) {
-            shortOf.put(shortfall.item(), shortfall.amount());
+            missing.put(new Ware(shortfall.item(), shortfall.unit()), shortfall.amount());
         }
+        var inStock = new HashMap<Ware, BigDecimal>();
+        held.forEach(
+                one ->
+                        inStock.merge(
+                                new Ware(one.item(), one.unit()), one.amount(), BigDecimal::add));
         var wants = new ArrayList<SessionPlan.Want>();
-        for (var item : trees.entrySet()) {
-            var unit = unitOf(item.getKey(), needs);
-            var inStock = amountOf(item.getKey(), unit, held);
-            wants.add(
-                    new SessionPlan.Want(
-                            item.getKey(),
-                            sum(item.getKey(), needs),
-                            unit,
-                            inStock,
-                            shortOf.getOrDefault(item.getKey(), BigDecimal.ZERO),
-                            List.copyOf(item.getValue()),
-                            List.copyOf(unknown.getOrDefault(item.getKey(), Set.of()))));
-        }
+        wanted.forEach(
+                (ware, of) ->
+                        wants.add(
+                                new SessionPlan.Want(
+                                        ware.item(),
+                                        of.amount,
+                                        ware.unit(),
+                                        inStock.get(ware),
+                                        missing.getOrDefault(ware, BigDecimal.ZERO),
+                                        List.copyOf(of.trees),
+                                        List.copyOf(of.unknown))));
         return wants;
-    }
-
-    private static @Nullable BigDecimal amountOf(String item, String unit, List<Held> held) {
-        BigDecimal amount = null;
-        for (var one : held) {
-            if (one.item().equals(item) && one.unit().equals(unit)) {
-                amount = amount == null ? one.amount() : amount.add(one.amount());
-            }
-        }
-        return amount;
-    }
-
-    private static BigDecimal sum(String item, List<Need> needs) {
-        return needs.stream()
-                .filter(need -> need.item().equals(item))
-                .map(Need::amount)
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
-    }
-
-    private static String unitOf(String item, List<Need> needs) {
-        return needs.stream()
-                .filter(need -> need.item().equals(item))
-                .map(Need::unit)
-                .findFirst()
-                .orElse("");
     }
 }

@@ -44,10 +44,7 @@ final class DayTakes {
             }
             amount *= litres;
         }
-        return Optional.of(
-                BigDecimal.valueOf(amount)
-                        .setScale(DECIMALS, RoundingMode.UP)
-                        .stripTrailingZeros());
+        return Optional.of(plain(BigDecimal.valueOf(amount).setScale(DECIMALS, RoundingMode.UP)));
     }
 
     /** What one tree's work takes of what bars it when it is short, by item and unit. */
@@ -79,6 +76,12 @@ final class DayTakes {
         return amounts;
     }
 
+    /** Without needless noughts, and never as a power of ten. */
+    private static BigDecimal plain(BigDecimal amount) {
+        var stripped = amount.stripTrailingZeros();
+        return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
+    }
+
     private static String name(String item, String unit) {
         return "%s (%s)".formatted(item, unit);
     }
@@ -95,7 +98,8 @@ final class DayTakes {
                             .filter(wire -> wire.metal() == metal)
                             .mapToDouble(StockSnapshot.WireHeld::grams)
                             .sum();
-            held.add(new Held(lower(metal.name()) + " wire", BigDecimal.valueOf(grams), "g"));
+            held.add(
+                    new Held(lower(metal.name()) + " wire", plain(BigDecimal.valueOf(grams)), "g"));
         }
         var substrates = new LinkedHashSet<String>();
         stock.substrates().forEach(substrate -> substrates.add(substrate.name()));

@@ -68,7 +68,6 @@ public record SessionPlan(
      * What the day takes from stock.
      *
      * @param amount as far as it is known
-     * @param unit empty where no amount is known
      * @param inStock null when the school has no such item counted in that unit
      * @param missing by how much it is short; 0 when there is enough
      * @param trees that ask for it

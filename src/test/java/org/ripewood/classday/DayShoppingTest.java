@@ -16,6 +16,7 @@ import org.ripewood.core.supply.Held;
 import org.ripewood.core.supply.Substrate;
 import org.ripewood.core.supply.WireMetal;
 import org.ripewood.course.CourseContent;
+import org.ripewood.course.Technique;
 import org.ripewood.materials.StockSnapshot;
 import org.ripewood.standing.DayWork;
 import org.ripewood.trees.ContainerStay;
@@ -30,13 +31,17 @@ class DayShoppingTest {
     @Inject CourseContent content;
 
     private SessionPlan.Row row(long treeId, String technique) {
+        return row(treeId, content.inForce().technique(technique));
+    }
+
+    private static SessionPlan.Row row(long treeId, Technique technique) {
         return new SessionPlan.Row(
                 "1",
                 "somebody",
                 treeId,
                 "tree " + treeId,
                 "elm",
-                content.inForce().technique(technique),
+                technique,
                 null,
                 DayWork.Ground.READY,
                 "",
@@ -111,6 +116,20 @@ class DayShoppingTest {
         assertThat(wire.missing()).isEqualByComparingTo("60");
     }
 
+    /** As people write them, without needless noughts or powers of ten. */
+    @Test
+    void amountsArePlain() {
+        var wires = List.of(new StockSnapshot.WireHeld(WireMetal.ALUMINIUM, 2, 100));
+        var takes = new DayTakes(stock(wires), Map.of(), true);
+        var wire =
+                want(
+                        new DayShopping(DAY, takes)
+                                .wants(List.of(row(1, "wiring_primary"), row(2, "wiring_primary"))),
+                        "aluminium wire");
+        assertThat(List.of(wire.amount(), wire.inStock(), wire.missing()))
+                .hasToString("[160, 100, 60]");
+    }
+
     @Test
     void whatTheSchoolDoesNotCountIsMissingAltogether() {
         var wants =
@@ -124,6 +143,42 @@ class DayShoppingTest {
         var paste = want(wants, "wound paste");
         assertThat(paste.inStock()).isNull();
         assertThat(paste.missing()).isEqualByComparingTo("5");
+    }
+
+    /** Nobody can say how many metres a piece is. */
+    @Test
+    void anItemInTwoUnitsIsTwo() {
+        var mesh = content.inForce().technique("root_pruning_repot");
+        var pieces =
+                new Technique(
+                        mesh.rule(),
+                        mesh.title(),
+                        mesh.stage(),
+                        mesh.summary(),
+                        mesh.teaching(),
+                        mesh.lessons(),
+                        mesh.startsClock(),
+                        mesh.studentMinutes(),
+                        mesh.instructorMinutes(),
+                        mesh.irreversible(),
+                        mesh.asks(),
+                        mesh.effects(),
+                        mesh.tools(),
+                        mesh.materials(),
+                        List.of(
+                                new Technique.Take("mesh", 2, "pieces", false),
+                                new Technique.Take("mesh", 0.5, "m", false)),
+                        mesh.hazards(),
+                        mesh.aftercare(),
+                        mesh.evidence(),
+                        mesh.source());
+        var takes = new DayTakes(stock(List.of(), held("mesh", 3, "m")), Map.of(), true);
+        var wants = new DayShopping(DAY, takes).wants(List.of(row(1, pieces)));
+        assertThat(wants).extracting(SessionPlan.Want::unit).containsExactly("pieces", "m");
+        assertThat(wants.get(0).missing()).isEqualByComparingTo("2");
+        assertThat(wants.get(0).inStock()).isNull();
+        assertThat(wants.get(1).missing()).isEqualByComparingTo("0");
+        assertThat(wants.get(1).inStock()).isEqualByComparingTo("3");
     }
 
     @Test
