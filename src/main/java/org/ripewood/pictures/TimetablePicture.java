@@ -19,6 +19,8 @@ public final class TimetablePicture {
     private final Pen pen;
     private final boolean narrow;
     private final Scale minutes;
+    private final Map<String, List<TimetableDrawing.Phase>> teaching;
+    private final Map<String, String> letters = new TreeMap<>();
 
     private TimetablePicture(TimetableDrawing drawing, Sheet sheet) {
         this.drawing = drawing;
@@ -27,30 +29,57 @@ public final class TimetablePicture {
         double left = narrow ? 6 : sheet.widthPx() * 0.3;
         this.minutes =
                 new Scale(drawing.fromMinute(), drawing.toMinute(), left, sheet.widthPx() - 8.0);
+        this.teaching = teaching();
+        nameInstructors();
+    }
+
+    /** Initials, with a number where those of several are the same. */
+    private void nameInstructors() {
+        var count = new TreeMap<String, Integer>();
+        for (var name : teaching.keySet()) {
+            letters.put(name, initials(name) + count.merge(initials(name), 1, Integer::sum));
+        }
+        letters.replaceAll(
+                (name, letter) ->
+                        count.getOrDefault(initials(name), 0) > 1 ? letter : initials(name));
+    }
+
+    private static String initials(String name) {
+        var initials = new StringBuilder();
+        for (var word : name.strip().split("\\s+", 3)) {
+            if (!word.isEmpty() && initials.length() < 2) {
+                initials.append(word, 0, word.offsetByCodePoints(0, 1));
+            }
+        }
+        return initials.toString().toUpperCase(Locale.ROOT);
+    }
+
+    private String letter(String instructor) {
+        return letters.getOrDefault(instructor, "");
     }
 
     /**
      * Draws it.
      *
      * <p>Plain boxes are work alone, hatched ones work with an instructor, filled ones the look at
-     * a cut before it is made; a cut has a thick edge. Breaks are upright bands. Edge cases:
-     * without benches the hours are drawn alone; what lies outside the class is held at its edges.
+     * a cut before it is made; a cut has a thick edge. Who stands by is named in the box, or over
+     * it by the initials that stand before the name below; there a box has its bench. A broken line
+     * is a wait. Breaks are upright bands, over which work alone stops. Edge cases: names for which
+     * there is no room are left out and stand in the table; without benches the hours are drawn
+     * alone; what lies outside the class is held at its edges.
      */
     public static Picture of(TimetableDrawing drawing, Sheet sheet) {
         return new TimetablePicture(drawing, sheet).draw();
     }
 
     private Picture draw() {
-        var teaching = teaching();
         double lines = drawing.benches().size() + (teaching.isEmpty() ? 0 : teaching.size() + 0.6);
         double end = TOP + lines * rowPx() + 4;
         hours(end);
         double y = TOP;
         for (var bench : drawing.benches()) {
             words(bench.bench() + "  " + bench.tree(), y);
-            for (var phase : bench.phases()) {
-                box(phase, y + boxOffset());
-            }
+            bench(bench, y + boxOffset());
             y += rowPx();
         }
         if (!teaching.isEmpty()) {
@@ -58,10 +87,8 @@ public final class TimetablePicture {
             pen.line(4, line, pen.sheet().widthPx() - 8.0, line, Stroke.of(Ink.EDGE, 1));
             y += rowPx() * 0.6;
             for (var one : teaching.entrySet()) {
-                words(one.getKey(), y);
-                for (var phase : one.getValue()) {
-                    box(phase, y + boxOffset());
-                }
+                words(letter(one.getKey()) + "  " + one.getKey(), y);
+                instructor(one.getKey(), y + boxOffset());
                 y += rowPx();
             }
         }
@@ -73,11 +100,11 @@ public final class TimetablePicture {
 
     /** Words stand beside the boxes, or above them. */
     private double rowPx() {
-        return narrow ? ROW_PX + 16 : ROW_PX;
+        return boxOffset() + ROW_PX - 3;
     }
 
     private double boxOffset() {
-        return narrow ? 18 : 3;
+        return Marks.HEIGHT_PX + (narrow ? 18 : 3);
     }
 
     /** By instructor the phases they stand by. */
@@ -98,10 +125,116 @@ public final class TimetablePicture {
         double room = narrow ? pen.sheet().widthPx() - 12.0 : minutes.startPx() - 10;
         pen.write(
                 4,
-                top + (narrow ? 13 : 16),
+                top + (narrow ? 13 : boxOffset() + 13),
                 Pen.Anchor.START,
                 Ink.INK,
                 XmlText.fitted(words, Pen.LETTER_PX, room));
+    }
+
+    private void bench(TimetableDrawing.Bench bench, double top) {
+        var marks = new Marks(pen, 1);
+        int before = Integer.MAX_VALUE;
+        for (var phase : bench.phases()) {
+            waits(before, phase.fromMinute(), top + BOX_PX / 2);
+            before = phase.toMinute();
+            box(phase, top);
+            pauses(phase, top);
+        }
+        for (var visit : visits(bench.phases())) {
+            named(visit, letter(visit.get(0).instructor()), top, marks);
+        }
+    }
+
+    private void instructor(String name, double top) {
+        var marks = new Marks(pen, 1);
+        for (var bench : drawing.benches()) {
+            for (var phase : bench.phases()) {
+                if (phase.instructor().equals(name)) {
+                    box(phase, top);
+                }
+            }
+        }
+        var visits = new TreeMap<Integer, TimetableDrawing.Bench>();
+        for (var bench : drawing.benches()) {
+            for (var visit : visits(bench.phases())) {
+                if (visit.get(0).instructor().equals(name)) {
+                    visits.put(visit.get(0).fromMinute(), bench);
+                }
+            }
+        }
+        visits.forEach(
+                (from, bench) ->
+                        visits(bench.phases()).stream()
+                                .filter(visit -> visit.get(0).fromMinute() == from)
+                                .forEach(visit -> named(visit, bench.bench(), top, marks)));
+    }
+
+    /** Phases right after one another with one instructor. */
+    private static List<List<TimetableDrawing.Phase>> visits(List<TimetableDrawing.Phase> phases) {
+        var visits = new ArrayList<List<TimetableDrawing.Phase>>();
+        TimetableDrawing.Phase before = null;
+        for (var phase : phases) {
+            boolean goesOn =
+                    before != null
+                            && before.toMinute() == phase.fromMinute()
+                            && before.instructor().equals(phase.instructor());
+            if (!phase.instructor().isEmpty()) {
+                if (!goesOn) {
+                    visits.add(new ArrayList<>());
+                }
+                visits.get(visits.size() - 1).add(phase);
+            }
+            before = phase;
+        }
+        return visits;
+    }
+
+    /** In the longest box of a visit, or over all of them. */
+    private void named(List<TimetableDrawing.Phase> visit, String word, double top, Marks marks) {
+        var longest = visit.get(0);
+        for (var phase : visit) {
+            int minutes = phase.toMinute() - phase.fromMinute();
+            longest = minutes > longest.toMinute() - longest.fromMinute() ? phase : longest;
+        }
+        double from = minutes.px(longest.fromMinute());
+        double to = minutes.px(longest.toMinute());
+        if (XmlText.widthPx(word, Pen.LETTER_PX) <= to - from - 6) {
+            pen.writeOver((from + to) / 2, top + 13, Pen.Anchor.MIDDLE, Ink.INK, word);
+        } else {
+            double first = minutes.px(visit.get(0).fromMinute());
+            double last = minutes.px(visit.get(visit.size() - 1).toMinute());
+            marks.write((first + last) / 2, top, word);
+        }
+    }
+
+    /** Not over a break for all. */
+    private void waits(int sinceMinute, int untilMinute, double y) {
+        int since = sinceMinute;
+        for (var pause : drawing.breaks()) {
+            if (pause.fromMinute() >= since && pause.toMinute() <= untilMinute) {
+                waitSign(minutes.px(since), minutes.px(pause.fromMinute()), y);
+                since = pause.toMinute();
+            }
+        }
+        if (since < untilMinute) {
+            waitSign(minutes.px(since), minutes.px(untilMinute), y);
+        }
+    }
+
+    private void waitSign(double from, double to, double y) {
+        if (to - from > 2) {
+            pen.line(from + 1, y, to - 1, y, Stroke.of(Ink.EDGE, 1.5).dashed("2 3"));
+        }
+    }
+
+    private void pauses(TimetableDrawing.Phase phase, double top) {
+        for (var pause : drawing.breaks()) {
+            double from = minutes.px(Math.max(pause.fromMinute(), phase.fromMinute()));
+            double to = minutes.px(Math.min(pause.toMinute(), phase.toMinute()));
+            if (to - from > 1) {
+                pen.box(from, top + 0.5, to - from, BOX_PX - 1, pen.plain(Ink.SHADE), null);
+            }
+        }
     }
 
     private void hours(double end) {
@@ -157,6 +290,7 @@ public final class TimetablePicture {
                         "look before the cut",
                         (x, y) -> sign(x, y, TimetableDrawing.Kind.INSPECTION, false))
                 .add("cut", (x, y) -> sign(x, y, TimetableDrawing.Kind.TOGETHER, true))
+                .add("waits", (x, y) -> waitSign(x - 9, x + 9, y))
                 .draw(4, top);
     }
 

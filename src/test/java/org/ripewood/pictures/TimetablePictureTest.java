@@ -35,6 +35,14 @@ class TimetablePictureTest {
                         wired("A1", "Hornbeam, just arrived", 540, "Ines Instructor"),
                         wired("A2", "Maple with circling roots", 560, "Otto Other"),
                         new Bench(
+                                "A3",
+                                "Elm",
+                                List.of(
+                                        new Phase(540, 555, Kind.ALONE, false, ""),
+                                        new Phase(670, 674, Kind.TOGETHER, false, "Otto Other"),
+                                        new Phase(785, 789, Kind.TOGETHER, false, "Otto Other"),
+                                        new Phase(789, 795, Kind.ALONE, false, ""))),
+                        new Bench(
                                 "B1",
                                 "Larch whose long leader is to be chopped this year",
                                 List.of(
@@ -54,13 +62,32 @@ class TimetablePictureTest {
     @Test
     void everyPhaseIsInTheTable() {
         var table = TimetablePicture.of(day(), Sheet.PHONE).table();
-        assertThat(table.rows()).hasSize(10);
-        assertThat(table.rows().get(7))
+        assertThat(table.rows()).hasSize(14);
+        assertThat(table.rows().get(11))
                 .containsExactly(
                         "B1, Larch whose long leader is to be chopped this year",
                         "10:40 to 10:45",
                         "look before the cut",
                         "Otto Other");
+    }
+
+    @Test
+    void whoStandsByIsNamedAtTheBox() {
+        var texts = Svg.texts(TimetablePicture.of(day(), Sheet.PAGE));
+        assertThat(texts).contains("II Ines Instructor", "OO Otto Other", "II", "OO", "A3");
+    }
+
+    @Test
+    void instructorsOfTheSameInitialsAreToldApart() {
+        var day =
+                new TimetableDrawing(
+                        "a day",
+                        540,
+                        660,
+                        List.of(),
+                        List.of(wired("A", "Elm", 540, "Mara"), wired("B", "Oak", 560, "Milo")));
+        assertThat(Svg.texts(TimetablePicture.of(day, Sheet.PAGE)))
+                .contains("M1 Mara", "M2 Milo", "M1", "M2");
     }
 
     @Test
