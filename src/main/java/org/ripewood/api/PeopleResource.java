@@ -21,7 +21,9 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.assess.Assessments;
 import org.ripewood.assess.NewSkillJudgement;
 import org.ripewood.assess.SkillJudgement;
+import org.ripewood.people.NewGuest;
 import org.ripewood.people.NewPerson;
+import org.ripewood.people.PasswordLinks;
 import org.ripewood.people.People;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
@@ -34,12 +36,19 @@ import org.ripewood.platform.Inputs;
 class PeopleResource {
 
     private final People people;
+    private final PasswordLinks links;
     private final Assessments assessments;
     private final CurrentUser user;
     private final Inputs inputs;
 
-    PeopleResource(People people, Assessments assessments, CurrentUser user, Inputs inputs) {
+    PeopleResource(
+            People people,
+            PasswordLinks links,
+            Assessments assessments,
+            CurrentUser user,
+            Inputs inputs) {
         this.people = people;
+        this.links = links;
         this.assessments = assessments;
         this.user = user;
         this.inputs = inputs;
@@ -65,6 +74,32 @@ class PeopleResource {
         var entered = people.enter(user.actor(), inputs.check(person));
         return Answers.created(
                 "people/" + entered.id(), entered.version(), PersonAnswer.of(entered));
+    }
+
+    @POST
+    @Path("people/invitations")
+    @RolesAllowed(REGISTRAR_NAME)
+    @Operation(summary = "Enter a person, who chooses their password by a link told this once")
+    @APIResponseSchema(
+            value = PasswordLinkAnswer.class,
+            responseCode = "201",
+            responseDescription = "Entered")
+    public RestResponse<PasswordLinkAnswer> invite(@Nullable NewGuest guest) {
+        var link = links.invite(user.actor(), inputs.check(guest));
+        return Answers.created("people/" + link.person().id(), PasswordLinkAnswer.of(link));
+    }
+
+    @POST
+    @Path("people/{id}/password-link")
+    @RolesAllowed(REGISTRAR_NAME)
+    @Operation(summary = "Make a person another link to choose a password by, told this once")
+    @APIResponseSchema(
+            value = PasswordLinkAnswer.class,
+            responseCode = "201",
+            responseDescription = "Made")
+    public RestResponse<PasswordLinkAnswer> makeLink(@PathParam("id") long id) {
+        var link = links.make(user.actor(), id);
+        return Answers.created("people/" + id, PasswordLinkAnswer.of(link));
     }
 
     @GET

@@ -2,13 +2,7 @@ package org.ripewood.people;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.security.SecureRandom;
 import java.time.Instant;
-import java.util.Base64;
-import java.util.HexFormat;
 import java.util.Optional;
 import java.util.UUID;
 import org.ripewood.platform.Actor;
@@ -17,19 +11,15 @@ import org.ripewood.platform.Today;
 /**
  * Private links by which a calendar program, which cannot sign in, reads a person's dates.
  *
- * <p>The secret in a link is 256 random bits and is told once. Only its hash is kept: a plain one
- * serves, since nobody can guess so long a secret the way passwords are guessed.
+ * <p>The {@link Secret} in a link is told once.
  */
 @ApplicationScoped
 @Transactional
 public class CalendarLinks {
 
-    private static final int SECRET_BYTES = 32;
-
     private final CalendarLinkRows rows;
     private final Persons persons;
     private final Today today;
-    private final SecureRandom random = new SecureRandom();
 
     CalendarLinks(CalendarLinkRows rows, Persons persons, Today today) {
         this.rows = rows;
@@ -54,10 +44,8 @@ public class CalendarLinks {
                                     rows.persist(first);
                                     return first;
                                 });
-        var bytes = new byte[SECRET_BYTES];
-        random.nextBytes(bytes);
-        var secret = Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
-        link.tokenHash = hash(secret);
+        var secret = Secret.fresh();
+        link.tokenHash = Secret.hash(secret);
         link.madeAt = today.now();
         rows.flush();
         return secret;
@@ -75,21 +63,12 @@ public class CalendarLinks {
 
     /** Whose calendar a secret opens; nobody's when it was revoked or they are not active. */
     public Optional<CalendarOwner> findBySecret(String secret) {
-        return rows.find("tokenHash", hash(secret))
+        return rows.find("tokenHash", Secret.hash(secret))
                 .firstResultOptional()
                 .map(
                         link ->
                                 new CalendarOwner(
                                         persons.require(link.personId).toRecord(), link.seed))
                 .filter(owner -> owner.person().active());
-    }
-
-    private static String hash(String secret) {
-        try {
-            var digest = MessageDigest.getInstance("SHA-256");
-            return HexFormat.of().formatHex(digest.digest(secret.getBytes(StandardCharsets.UTF_8)));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
     }
 }

@@ -11,12 +11,19 @@ final class Identity {
 
     private Identity() {}
 
-    static SecurityIdentity of(Person person) {
+    /**
+     * By a session. The framework seals the principal's name into the cookie and gives it back, so
+     * it is the session's secret and not a name of the person's.
+     */
+    static SecurityIdentity inSession(Person person, String secret, long sessionId) {
+        return of(person, secret).addAttribute(CurrentUser.SESSION_ID, sessionId).build();
+    }
+
+    private static QuarkusSecurityIdentity.Builder of(Person person, String principal) {
         return QuarkusSecurityIdentity.builder()
-                .setPrincipal(new QuarkusPrincipal(person.login()))
+                .setPrincipal(new QuarkusPrincipal(principal))
                 .addRoles(person.roles().stream().map(Enum::name).collect(Collectors.toSet()))
-                .addAttribute(CurrentUser.PERSON_ID, person.id())
-                .build();
+                .addAttribute(CurrentUser.PERSON_ID, person.id());
     }
 
     static SecurityIdentity nobody() {

@@ -13,12 +13,13 @@ public record NewPerson(
         @NotBlank @Size(max = 120) String name,
         @NotBlank
                 @Size(max = 60)
-                @Pattern(
-                        regexp = "[a-z0-9][a-z0-9._-]*",
-                        message = "small letters, digits, dot, hyphen and underscore only")
+                @Pattern(regexp = NewPerson.LOGIN, message = NewPerson.LOGIN_WORDS)
                 String login,
         @NotBlank @Size(min = LEAST_PASSWORD, max = 72) String password,
         @NotEmpty Set<@NotNull Role> roles) {
+
+    static final String LOGIN = "[a-z0-9][a-z0-9._-]*";
+    static final String LOGIN_WORDS = "small letters, digits, dot, hyphen and underscore only";
 
     /** Long rather than contrived (NIST SP 800-63B asks for 8 at least; from memory). */
     static final int LEAST_PASSWORD = 12;

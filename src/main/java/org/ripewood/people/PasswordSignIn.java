@@ -17,10 +17,12 @@ class PasswordSignIn implements IdentityProvider<UsernamePasswordAuthenticationR
     private static final Logger LOG = Logger.getLogger(PasswordSignIn.class);
 
     private final Accounts accounts;
+    private final SignIns signIns;
     private final SignInPause pause;
 
-    PasswordSignIn(Accounts accounts, SignInPause pause) {
+    PasswordSignIn(Accounts accounts, SignIns signIns, SignInPause pause) {
         this.accounts = accounts;
+        this.signIns = signIns;
         this.pause = pause;
     }
 
@@ -50,6 +52,7 @@ class PasswordSignIn implements IdentityProvider<UsernamePasswordAuthenticationR
             throw new AuthenticationFailedException("login or password is wrong");
         }
         pause.forget(login);
-        return Identity.of(account.person());
+        var opened = signIns.open(account.person().id());
+        return Identity.inSession(account.person(), opened.secret(), opened.sessionId());
     }
 }

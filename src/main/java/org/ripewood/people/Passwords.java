@@ -34,6 +34,26 @@ final class Passwords {
         return BcryptUtil.bcryptHash(password, COST);
     }
 
+    /**
+     * The hash of a password that its owner chose.
+     *
+     * @throws Refused 400 when it is too short or longer than bcrypt reads
+     */
+    static String chosen(String field, String password) {
+        if (password.length() < NewPerson.LEAST_PASSWORD) {
+            throw Refused.invalid(
+                    field,
+                    "expected at least %d characters, found %d"
+                            .formatted(NewPerson.LEAST_PASSWORD, password.length()));
+        }
+        return hash(field, password);
+    }
+
+    /** For somebody who has not chosen one yet: no guess meets it. */
+    static String nobodyKnows() {
+        return BcryptUtil.bcryptHash(Secret.fresh(), COST);
+    }
+
     /** Takes as long for an unknown login as for a known one, so that nobody can ask for logins. */
     static boolean matches(@Nullable String hash, String password) {
         boolean readable = bytes(password) <= MOST_BYTES;

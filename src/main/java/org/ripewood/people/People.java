@@ -75,15 +75,23 @@ public class People {
         return register.enter(person).toRecord();
     }
 
-    /** Lets a person sign in or no longer; registrars only, and never for themselves. */
+    /**
+     * Lets a person sign in or no longer, which ends their sessions; registrars only, and never for
+     * themselves.
+     */
     public Person setActive(Actor actor, long personId, long version, boolean active) {
         actor.require(Role.REGISTRAR, "say who may sign in");
         return register.setActive(actor, personId, version, active).toRecord();
     }
 
-    /** Changes the actor's own password. */
-    public void changePassword(Actor actor, String oldPassword, String newPassword) {
-        register.changePassword(actor, oldPassword, newPassword);
+    /**
+     * Changes the actor's own password and ends their other sessions.
+     *
+     * @param session the one that goes on; null ends all
+     */
+    public void changePassword(
+            Actor actor, @Nullable Long session, String oldPassword, String newPassword) {
+        register.changePassword(actor, session, oldPassword, newPassword);
     }
 
     /** Opens a course; registrars only. */

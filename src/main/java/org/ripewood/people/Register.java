@@ -2,6 +2,7 @@ package org.ripewood.people;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.EnumSet;
+import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
@@ -12,9 +13,11 @@ class Register {
 
     private final Persons persons;
     private final SetUpCode setUpCode;
+    private final Endings endings;
 
-    Register(Persons persons, SetUpCode setUpCode) {
+    Register(Persons persons, SetUpCode setUpCode, Endings endings) {
         this.persons = persons;
+        this.endings = endings;
         this.setUpCode = setUpCode;
     }
 
@@ -31,17 +34,27 @@ class Register {
     }
 
     PersonEntity enter(NewPerson person) {
-        if (persons.byLogin(person.login()).isPresent()) {
+        var hash = Passwords.hash("password", person.password());
+        return enter(new NewGuest(person.name(), person.login(), person.roles()), hash);
+    }
+
+    /** Enters somebody who is to choose their own password; until then none is theirs. */
+    PersonEntity invite(NewGuest guest) {
+        return enter(guest, Passwords.nobodyKnows());
+    }
+
+    private PersonEntity enter(NewGuest guest, String passwordHash) {
+        if (persons.byLogin(guest.login()).isPresent()) {
             throw Refused.invalid(
                     "login",
-                    "expected a login that nobody has yet, found \"%s\"".formatted(person.login()));
+                    "expected a login that nobody has yet, found \"%s\"".formatted(guest.login()));
         }
         var entity = new PersonEntity();
-        entity.name = person.name().strip();
-        entity.login = Persons.normal(person.login());
-        entity.passwordHash = Passwords.hash("password", person.password());
+        entity.name = guest.name().strip();
+        entity.login = Persons.normal(guest.login());
+        entity.passwordHash = passwordHash;
         entity.active = true;
-        entity.roles = EnumSet.copyOf(person.roles());
+        entity.roles = EnumSet.copyOf(guest.roles());
         persons.persistAndFlush(entity);
         return entity;
     }
@@ -56,21 +69,19 @@ class Register {
                     "You cannot shut yourself out.", "Maybe another registrar can do it.");
         }
         person.active = active;
+        if (!active) {
+            endings.shutOut(personId);
+        }
         persons.flush();
         return person;
     }
 
-    void changePassword(Actor actor, String old, String fresh) {
+    void changePassword(Actor actor, @Nullable Long session, String old, String fresh) {
         var person = persons.require(actor.personId());
         if (!Passwords.matches(person.passwordHash, old)) {
             throw Refused.invalid("oldPassword", "expected your password of now, found another");
         }
-        if (fresh.length() < NewPerson.LEAST_PASSWORD) {
-            throw Refused.invalid(
-                    "newPassword",
-                    "expected at least %d characters, found %d"
-                            .formatted(NewPerson.LEAST_PASSWORD, fresh.length()));
-        }
-        person.passwordHash = Passwords.hash("newPassword", fresh);
+        person.passwordHash = Passwords.chosen("newPassword", fresh);
+        endings.newPassword(person.id, session);
     }
 }

@@ -8,17 +8,16 @@ import io.smallrye.mutiny.Uni;
 import jakarta.enterprise.context.ApplicationScoped;
 
 /**
- * Knows a person again by their session cookie. Roles are read afresh at each request, so that what
- * a registrar takes away is gone at once; a person no longer there is nobody, not an error, or else
- * the sign-in page itself could not be shown.
+ * Knows a person again by their session cookie. A session that was ended, or whose person is no
+ * longer there, is nobody's and not an error, or else the sign-in page itself could not be shown.
  */
 @ApplicationScoped
 class SessionSignIn implements IdentityProvider<TrustedAuthenticationRequest> {
 
-    private final Accounts accounts;
+    private final SignIns signIns;
 
-    SessionSignIn(Accounts accounts) {
-        this.accounts = accounts;
+    SessionSignIn(SignIns signIns) {
+        this.signIns = signIns;
     }
 
     @Override
@@ -32,11 +31,9 @@ class SessionSignIn implements IdentityProvider<TrustedAuthenticationRequest> {
         return context.runBlocking(() -> resume(request.getPrincipal()));
     }
 
-    private SecurityIdentity resume(String login) {
-        return accounts.find(login)
-                .map(Accounts.Account::person)
-                .filter(Person::active)
-                .map(Identity::of)
+    private SecurityIdentity resume(String secret) {
+        return signIns.find(secret)
+                .map(found -> Identity.inSession(found.person(), secret, found.sessionId()))
                 .orElseGet(Identity::nobody);
     }
 }

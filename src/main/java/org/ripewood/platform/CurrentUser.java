@@ -5,6 +5,7 @@ import io.quarkus.security.identity.SecurityIdentity;
 import io.quarkus.vertx.http.runtime.security.FormAuthenticationMechanism;
 import jakarta.enterprise.context.RequestScoped;
 import java.util.EnumSet;
+import org.jspecify.annotations.Nullable;
 
 /** Who is signed in on this request. */
 @RequestScoped
@@ -12,6 +13,9 @@ public class CurrentUser {
 
     /** Attribute of the identity that holds the person's id. */
     public static final String PERSON_ID = "personId";
+
+    /** Attribute of the identity that holds the session's id; absent without a session. */
+    public static final String SESSION_ID = "sessionId";
 
     private final SecurityIdentity identity;
 
@@ -38,7 +42,12 @@ public class CurrentUser {
         return new Actor(personId, roles);
     }
 
-    /** Ends the session of this browser. */
+    /** The session this request belongs to; null when it came without one. */
+    public @Nullable Long session() {
+        return identity.getAttribute(SESSION_ID);
+    }
+
+    /** Takes the session's cookie from this browser. */
     public void signOut() {
         if (signedIn()) {
             FormAuthenticationMechanism.logout(identity);

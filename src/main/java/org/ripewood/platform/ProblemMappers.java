@@ -72,9 +72,9 @@ class ProblemMappers {
         return answers.answer(Problems.of(e).orElseGet(() -> ourFault(e, uri)), uri);
     }
 
-    /** The address of a calendar is a secret, and a log is read by others. */
+    /** Addresses that are secrets are not for a log, which is read by others. */
     static String loggable(String path) {
-        return path.replaceFirst("^(/+calendar/+).*", "$1…");
+        return SecretAddress.hidden(path);
     }
 
     /** Told with an id to find it in the log by, and nothing of what happened inside. */

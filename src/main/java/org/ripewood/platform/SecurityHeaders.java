@@ -30,7 +30,7 @@ class SecurityHeaders {
         var headers = response.headers();
         headers.set("Content-Security-Policy", CONTENT_SECURITY_POLICY);
         headers.set("X-Content-Type-Options", "nosniff");
-        headers.set("Referrer-Policy", "same-origin");
+        headers.set("Referrer-Policy", SecretAddress.is(path) ? "no-referrer" : "same-origin");
         if (!isAsset(path) && !headers.contains("Cache-Control")) {
             headers.set("Cache-Control", "no-store");
         }

@@ -14,10 +14,12 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.time.Instant;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.people.CalendarLinks;
 import org.ripewood.people.People;
 import org.ripewood.people.Person;
+import org.ripewood.people.SignIns;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
 
@@ -32,18 +34,22 @@ class AccountPages {
                 Person person,
                 boolean changed,
                 Typed typed,
+                List<Instant> signedIn,
                 @Nullable Instant linkMadeAt,
                 @Nullable String link);
     }
 
     private final CurrentUser user;
     private final People people;
+    private final SignIns signIns;
     private final CalendarLinks links;
     private final Inputs inputs;
 
-    AccountPages(CurrentUser user, People people, CalendarLinks links, Inputs inputs) {
+    AccountPages(
+            CurrentUser user, People people, SignIns signIns, CalendarLinks links, Inputs inputs) {
         this.user = user;
         this.people = people;
+        this.signIns = signIns;
         this.links = links;
         this.inputs = inputs;
     }
@@ -60,10 +66,23 @@ class AccountPages {
         return Answer.to(
                 () -> {
                     var change = inputs.read(form, NewPassword.class);
-                    people.changePassword(user.actor(), change.oldPassword(), change.newPassword());
+                    people.changePassword(
+                            user.actor(),
+                            user.session(),
+                            change.oldPassword(),
+                            change.newPassword());
                     return "/account?changed=yes";
                 },
                 problem -> page(false, Typed.refused("password", form, problem)));
+    }
+
+    /** Ends every session, this one as well. */
+    @POST
+    @Path("sign-out-everywhere")
+    public Response signOutEverywhere() {
+        signIns.endEverywhere(user.actor());
+        user.signOut();
+        return Answer.seeOther("/sign-in");
     }
 
     /** Makes a link, or another in its place, and shows it this once. */
@@ -92,6 +111,7 @@ class AccountPages {
                 people.get(actor.personId()),
                 changed,
                 typed,
+                signIns.since(actor),
                 links.madeAt(actor).orElse(null),
                 link);
     }

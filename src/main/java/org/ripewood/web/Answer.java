@@ -39,8 +39,19 @@ final class Answer {
      * @param act answers the path to go on to
      */
     static Response to(Supplier<String> act, Function<Problem, TemplateInstance> again) {
+        return answer(() -> seeOther(act.get()), again);
+    }
+
+    /** The like for what is shown once, and so cannot be gone on to. */
+    static Response orAgain(
+            Supplier<TemplateInstance> act, Function<Problem, TemplateInstance> again) {
+        return answer(() -> page(act.get()), again);
+    }
+
+    private static Response answer(
+            Supplier<Response> act, Function<Problem, TemplateInstance> again) {
         try {
-            return seeOther(act.get());
+            return act.get();
         } catch (Refused refused) {
             var problem = refused.problem();
             if (problem.status() == NOT_FOUND) {

@@ -3,8 +3,6 @@ package org.ripewood.web;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.quarkus.security.Authenticated;
-import io.quarkus.security.identity.SecurityIdentity;
-import io.quarkus.vertx.http.runtime.security.FormAuthenticationMechanism;
 import jakarta.annotation.security.PermitAll;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
@@ -17,6 +15,7 @@ import jakarta.ws.rs.core.Response;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.people.NewPerson;
 import org.ripewood.people.People;
+import org.ripewood.people.SignIns;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
 import org.ripewood.platform.Role;
@@ -27,7 +26,7 @@ class FrontPages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance signIn(boolean wrong, boolean paused);
+        static native TemplateInstance signIn(boolean wrong, boolean paused, boolean chosen);
 
         static native TemplateInstance setUp(Typed typed);
     }
@@ -35,13 +34,13 @@ class FrontPages {
     private final People people;
     private final CurrentUser user;
     private final Inputs inputs;
-    private final SecurityIdentity identity;
+    private final SignIns signIns;
 
-    FrontPages(People people, CurrentUser user, Inputs inputs, SecurityIdentity identity) {
+    FrontPages(People people, CurrentUser user, Inputs inputs, SignIns signIns) {
         this.people = people;
         this.user = user;
         this.inputs = inputs;
-        this.identity = identity;
+        this.signIns = signIns;
     }
 
     @GET
@@ -53,17 +52,21 @@ class FrontPages {
     @GET
     @Path("sign-in")
     @PermitAll
-    public Response signIn(@QueryParam("wrong") @Nullable String wrong) {
+    public Response signIn(
+            @QueryParam("wrong") @Nullable String wrong,
+            @QueryParam("chosen") @Nullable String chosen) {
         return people.empty()
                 ? Answer.seeOther("/set-up")
-                : Answer.page(Templates.signIn(wrong != null, "paused".equals(wrong)));
+                : Answer.page(
+                        Templates.signIn(wrong != null, "paused".equals(wrong), chosen != null));
     }
 
     @POST
     @Path("sign-out")
     @Authenticated
     public Response signOut() {
-        FormAuthenticationMechanism.logout(identity);
+        signIns.end(user.actor(), user.session());
+        user.signOut();
         return Answer.seeOther("/sign-in");
     }
 

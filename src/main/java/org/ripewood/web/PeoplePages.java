@@ -9,13 +9,20 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedHashMap;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.ripewood.people.Course;
 import org.ripewood.people.NewCourse;
+import org.ripewood.people.NewGuest;
 import org.ripewood.people.NewPerson;
+import org.ripewood.people.PasswordLinks;
 import org.ripewood.people.People;
 import org.ripewood.people.Person;
 import org.ripewood.platform.CurrentUser;
@@ -33,7 +40,21 @@ class PeoplePages {
     record CourseMembers(Course course, List<Person> instructors, List<Person> students) {}
 
     record Register(
-            Paged<Person> people, List<CourseMembers> courses, List<Role> roles, Typed typed) {
+            Paged<Person> people,
+            Set<Long> invited,
+            List<Person> wishing,
+            List<CourseMembers> courses,
+            List<Role> roles,
+            Typed typed,
+            @Nullable LinkShown link) {
+
+        public Typed guest() {
+            return typed.orFresh("guest", Typed.fresh("guest"));
+        }
+
+        public boolean isInvited(Person person) {
+            return invited.contains(person.id());
+        }
 
         public Typed person() {
             return typed.orFresh("person", Typed.fresh("person"));
@@ -57,11 +78,13 @@ class PeoplePages {
 
     private final CurrentUser user;
     private final People people;
+    private final PasswordLinks links;
     private final Inputs inputs;
 
-    PeoplePages(CurrentUser user, People people, Inputs inputs) {
+    PeoplePages(CurrentUser user, People people, PasswordLinks links, Inputs inputs) {
         this.user = user;
         this.people = people;
+        this.links = links;
         this.inputs = inputs;
     }
 
@@ -79,6 +102,31 @@ class PeoplePages {
                     return "/people#everybody";
                 },
                 problem -> page(0, Typed.refused("person", form, problem)));
+    }
+
+    /** Enters a person and shows, this once, the link by which they choose their password. */
+    @POST
+    @Path("invitations")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response invite(MultivaluedMap<String, String> form, @Context UriInfo uri) {
+        return Answer.orAgain(
+                () -> {
+                    var link = links.invite(user.actor(), inputs.read(form, NewGuest.class));
+                    return page(0, Typed.fresh("none"), LinkShown.of(link, uri));
+                },
+                problem -> page(0, Typed.refused("guest", form, problem)));
+    }
+
+    /** Makes a person another link, and shows it this once. */
+    @POST
+    @Path("{id: \\d{1,18}}/password-link")
+    public Response makeLink(long id, @Context UriInfo uri) {
+        return Answer.orAgain(
+                () -> {
+                    var link = links.make(user.actor(), id);
+                    return page(0, Typed.fresh("none"), LinkShown.of(link, uri));
+                },
+                problem -> page(0, Typed.refused("link", new MultivaluedHashMap<>(), problem)));
     }
 
     @POST
@@ -120,7 +168,12 @@ class PeoplePages {
     }
 
     private TemplateInstance page(int page, Typed typed) {
+        return page(page, typed, null);
+    }
+
+    private TemplateInstance page(int page, Typed typed, @Nullable LinkShown link) {
         var actor = user.actor();
+        var everybody = people.everybody(actor, new PageRequest(page, ROWS));
         var courses =
                 people.courses(actor).stream()
                         .map(
@@ -132,9 +185,12 @@ class PeoplePages {
                         .toList();
         return Templates.people(
                 new Register(
-                        people.everybody(actor, new PageRequest(page, ROWS)),
+                        everybody,
+                        links.invited(everybody.items().stream().map(Person::id).toList()),
+                        links.wishing(actor),
                         courses,
                         List.of(Role.values()),
-                        typed));
+                        typed,
+                        link));
     }
 }

@@ -56,7 +56,11 @@ record Call(
                     .formParam("csrf-token", TOKEN)
                     .formParams(body == null ? Map.of() : body);
         }
-        return request.request(endpoint.verb(), url);
+        var answer = request.request(endpoint.verb(), url);
+        if (url.contains("sign-out")) {
+            school.forgetSessions();
+        }
+        return answer;
     }
 
     String json() {

@@ -31,6 +31,7 @@ final class Calls {
             case "sites" -> words.size() == 1 ? call(endpoint, site()) : site(endpoint, last);
             case "stock" -> new StockCalls(school).of(endpoint, words);
             case "calendar" -> new Call(endpoint, "/calendar/" + school.calendarFile(), null, null);
+            case "password" -> password(endpoint, last);
             case "content", "lessons" -> at(endpoint, null, null, null);
             default -> call(endpoint, front(last));
         };
@@ -207,6 +208,12 @@ final class Calls {
                                     "judgedOn",
                                     today()));
             case "active" -> active(endpoint);
+            case "password-link" -> at(endpoint, school.newcomer().id(), null, fields());
+            case "invitations" -> {
+                var guest = newPerson();
+                guest.remove("password");
+                yield call(endpoint, guest);
+            }
             case "courses" -> course(endpoint, 1, last);
             case "members" ->
                     call(
@@ -220,6 +227,17 @@ final class Calls {
                                     "STUDENT"));
             default -> call(endpoint, newPerson());
         };
+    }
+
+    /** By a link of somebody new, or the next sign-in of the tests would not work. */
+    private Call password(Endpoint endpoint, String last) {
+        return last.equals("forgotten")
+                ? call(endpoint, fields("login", "nobody.here"))
+                : new Call(
+                        endpoint,
+                        "/password/" + school.passwordSecret(),
+                        endpoint.writes() ? fields("newPassword", School.PASSWORD) : null,
+                        null);
     }
 
     private Call active(Endpoint endpoint) {

@@ -87,6 +87,8 @@ final class RoleTable {
             PUT  /api/v1/stock/supplies/{id}                  | 401 | 403 403 | 200 200 | 200
             GET  /api/v1/people/me                            | 401 | 200 200 | 200 200 | 200
             POST /api/v1/people                               | 401 | 403 403 | 403 403 | 201
+            POST /api/v1/people/invitations                   | 401 | 403 403 | 403 403 | 201
+            POST /api/v1/people/{id}/password-link            | 401 | 403 403 | 403 403 | 201
             GET  /api/v1/people/{id}/skills                   | 401 | 200 404 | 200 404 | 200
             POST /api/v1/people/{id}/skills                   | 401 | 403 403 | 201 404 | 403
             GET  /api/v1/content                              | 401 | 200 200 | 200 200 | 200
@@ -106,6 +108,11 @@ final class RoleTable {
             GET  /home                                        | 303 | 200 200 | 200 200 | 200
             GET  /account                                     | 303 | 200 200 | 200 200 | 200
             POST /account/password                            | 303 | 400 400 | 400 400 | 400
+            POST /account/sign-out-everywhere                 | 303 | 303 303 | 303 303 | 303
+            GET  /password/forgotten                          | 200 | 200 200 | 200 200 | 200
+            POST /password/forgotten                          | 200 | 200 200 | 200 200 | 200
+            GET  /password/{secret}                           | 200 | 200 200 | 200 200 | 200
+            POST /password/{secret}                           | 303 | 303 303 | 303 303 | 303
             POST /account/calendar                            | 303 | 200 200 | 200 200 | 200
             POST /account/calendar/revoke                     | 303 | 303 303 | 303 303 | 303
             GET  /calendar/{file}                             | 200 | 200 200 | 200 200 | 200
@@ -162,6 +169,8 @@ final class RoleTable {
             POST /sessions/{id}/enrolments/{enrolmentId}/withdraw | 303 | 403 403 | 303 404 | 303
             GET  /people                                      | 303 | 403 403 | 403 403 | 200
             POST /people                                      | 303 | 403 403 | 403 403 | 303
+            POST /people/invitations                          | 303 | 403 403 | 403 403 | 200
+            POST /people/{id}/password-link                   | 303 | 403 403 | 403 403 | 200
             POST /people/{id}/active                          | 303 | 403 403 | 403 403 | 303
             POST /people/courses                              | 303 | 403 403 | 403 403 | 303
             POST /people/members                              | 303 | 403 403 | 403 403 | 303

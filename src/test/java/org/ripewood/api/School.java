@@ -25,6 +25,7 @@ import org.ripewood.people.CalendarLinks;
 import org.ripewood.people.Course;
 import org.ripewood.people.NewCourse;
 import org.ripewood.people.NewPerson;
+import org.ripewood.people.PasswordLinks;
 import org.ripewood.people.People;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
@@ -63,6 +64,7 @@ class School {
     private final Aftercare aftercare;
     private final Materials materials;
     private final CalendarLinks links;
+    private final PasswordLinks passwordLinks;
     private final Today today;
     private final Map<Who, Person> persons = new EnumMap<>(Who.class);
     private final Map<Who, String> cookies = new EnumMap<>(Who.class);
@@ -80,6 +82,7 @@ class School {
             Aftercare aftercare,
             Materials materials,
             CalendarLinks links,
+            PasswordLinks passwordLinks,
             Today today) {
         this.people = people;
         this.trees = trees;
@@ -89,6 +92,7 @@ class School {
         this.aftercare = aftercare;
         this.materials = materials;
         this.links = links;
+        this.passwordLinks = passwordLinks;
         this.today = today;
     }
 
@@ -224,6 +228,11 @@ class School {
         return links.make(actor(Who.STUDENT)) + ".ics";
     }
 
+    /** What a new link opens, by which a newcomer chooses a password. */
+    String passwordSecret() {
+        return passwordLinks.make(actor(Who.REGISTRAR), newcomer().id()).secret();
+    }
+
     Step assignedStep() {
         return standings.assign(
                 actor(Who.INSTRUCTOR),
@@ -307,6 +316,11 @@ class School {
 
     private synchronized String cookie(Who who) {
         return cookies.computeIfAbsent(who, key -> signIn(persons.get(key).login()));
+    }
+
+    /** The next request signs in anew, after one that signed out. */
+    synchronized void forgetSessions() {
+        cookies.clear();
     }
 
     private static String signIn(String login) {

@@ -234,14 +234,18 @@ class PeopleTest {
     @Test
     void aPasswordIsChangedByWhoKnowsTheOldOne() {
         var me = actor(student);
-        assertThat(status(() -> people.changePassword(me, "wrong one", "twelve letters")))
+        assertThat(status(() -> people.changePassword(me, null, "wrong one", "twelve letters")))
                 .isEqualTo(400);
-        assertThat(status(() -> people.changePassword(me, "a long password", "short")))
+        assertThat(status(() -> people.changePassword(me, null, "a long password", "short")))
                 .isEqualTo(400);
 
-        people.changePassword(me, "a long password", "twelve letters");
+        people.changePassword(me, null, "a long password", "twelve letters");
 
-        assertThat(status(() -> people.changePassword(me, "a long password", "twelve letters")))
+        assertThat(
+                        status(
+                                () ->
+                                        people.changePassword(
+                                                me, null, "a long password", "twelve letters")))
                 .isEqualTo(400);
     }
 

@@ -11,10 +11,12 @@ class SecretAddressTest {
     @CsvSource({
         "/calendar/aSecret.ics, /calendar/…",
         "//calendar//aSecret.ics, //calendar//…",
+        "/password/aSecret, /password/…",
+        "/account/password, /account/password",
         "/trees/7/calendar, /trees/7/calendar",
         "/home, /home"
     })
-    void theAddressOfACalendarIsNotLogged(String path, String logged) {
+    void anAddressThatIsASecretIsNotLogged(String path, String logged) {
         assertThat(ProblemMappers.loggable(path)).isEqualTo(logged);
     }
 }

@@ -1,0 +1,35 @@
+package org.ripewood.people;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import org.jspecify.annotations.Nullable;
+
+/** What ends with a password or with a person's place at the school, on every node at once. */
+@ApplicationScoped
+class Endings {
+
+    private final SignInSessions sessions;
+    private final PasswordLinkRows links;
+
+    Endings(SignInSessions sessions, PasswordLinkRows links) {
+        this.sessions = sessions;
+        this.links = links;
+    }
+
+    /** Whoever was signed in by the old password is out; the session that changed it may go on. */
+    void newPassword(long personId, @Nullable Long sparedSession) {
+        sessions.endAll(personId, sparedSession);
+        links.deleteById(personId);
+    }
+
+    /** Whoever may have had the lost one is out. */
+    void lostPassword(long personId) {
+        sessions.endAll(personId, null);
+        links.deleteById(personId);
+    }
+
+    /** Nothing opens the house to them any more, not even after they are let in again. */
+    void shutOut(long personId) {
+        sessions.endAll(personId, null);
+        links.deleteById(personId);
+    }
+}

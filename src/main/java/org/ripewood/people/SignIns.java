@@ -1,0 +1,95 @@
+package org.ripewood.people;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Today;
+
+/**
+ * In which browsers a person is signed in. A session's cookie holds a secret that is looked up at
+ * each request, so that it can be ended from anywhere; the cookie's own seal ends idle ones.
+ */
+@ApplicationScoped
+@Transactional
+public class SignIns {
+
+    private final SignInSessions sessions;
+    private final Persons persons;
+    private final Today today;
+    private final Duration longest;
+
+    /**
+     * @param longest after so long one signs in anew, however busy one was; a week lets a phone at
+     *     the bench be (NIST SP 800-63B asks for 30 days at most where a password is all there is;
+     *     from memory)
+     */
+    SignIns(
+            SignInSessions sessions,
+            Persons persons,
+            Today today,
+            @ConfigProperty(name = "ripewood.session.longest", defaultValue = "P7D")
+                    Duration longest) {
+        this.sessions = sessions;
+        this.persons = persons;
+        this.today = today;
+        this.longest = longest;
+    }
+
+    /** Who is signed in by a secret, and which session it is. */
+    record Resumed(Person person, long sessionId) {}
+
+    /** Opens a session; its secret is told here only. Sessions grown too old are cleared away. */
+    Opened open(long personId) {
+        sessions.delete("signedInAt < ?1", oldest());
+        var session = new SignInSessionEntity();
+        var secret = Secret.fresh();
+        session.personId = personId;
+        session.secretHash = Secret.hash(secret);
+        session.signedInAt = today.now();
+        sessions.persistAndFlush(session);
+        return new Opened(secret, session.id);
+    }
+
+    record Opened(String secret, long sessionId) {}
+
+    /** The person is read afresh, so that what a registrar takes away is gone at once. */
+    Optional<Resumed> find(String secret) {
+        return sessions.bySecret(secret)
+                .filter(session -> session.signedInAt.isAfter(oldest()))
+                .map(
+                        session ->
+                                new Resumed(
+                                        persons.require(session.personId).toRecord(), session.id))
+                .filter(resumed -> resumed.person().active());
+    }
+
+    /** When the actor signed in, browser by browser, the latest first. */
+    public List<Instant> since(Actor actor) {
+        return sessions.of(actor.personId()).stream()
+                .map(session -> session.signedInAt)
+                .filter(moment -> moment.isAfter(oldest()))
+                .toList();
+    }
+
+    /** Ends one session of the actor's; null ends nothing. */
+    public void end(Actor actor, @Nullable Long sessionId) {
+        if (sessionId != null) {
+            sessions.delete("id = ?1 and personId = ?2", sessionId, actor.personId());
+        }
+    }
+
+    /** Ends every session of the actor's, this one as well. */
+    public void endEverywhere(Actor actor) {
+        sessions.endAll(actor.personId(), null);
+    }
+
+    private Instant oldest() {
+        return today.now().minus(longest);
+    }
+}

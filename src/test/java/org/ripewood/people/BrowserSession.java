@@ -1,0 +1,48 @@
+package org.ripewood.people;
+
+import static io.restassured.RestAssured.given;
+
+import io.restassured.response.Response;
+
+/** Requests as a browser makes them, with a session's cookie or without. */
+final class BrowserSession {
+
+    static final String COOKIE = "ripewood-session";
+
+    /** Sixteen bytes, as the form token has them. */
+    private static final String TOKEN = "c2l4dGVlbiBieXRlcy4uLg";
+
+    private BrowserSession() {}
+
+    /** The session's cookie; null when it was not let in. */
+    static String signIn(String login, String password) {
+        return answer(login, password).getCookie(COOKIE);
+    }
+
+    static Response answer(String login, String password) {
+        return given().redirects()
+                .follow(false)
+                .formParam("j_username", login)
+                .formParam("j_password", password)
+                .post("/j_security_check");
+    }
+
+    static Response get(String path, String session) {
+        return given().redirects().follow(false).cookie(COOKIE, session).get(path);
+    }
+
+    /** Sends a form with its token. */
+    static Response post(String path, String session, Object... fields) {
+        var request =
+                given().redirects()
+                        .follow(false)
+                        .cookie(COOKIE, session)
+                        .cookie("ripewood-csrf", TOKEN)
+                        .contentType("application/x-www-form-urlencoded; charset=UTF-8")
+                        .formParam("csrf-token", TOKEN);
+        for (int i = 0; i < fields.length; i += 2) {
+            request.formParam((String) fields[i], fields[i + 1]);
+        }
+        return request.post(path);
+    }
+}

@@ -1,0 +1,112 @@
+package org.ripewood.people;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.endsWith;
+
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Role;
+
+/** Sessions end when and where they are said to. */
+@QuarkusTest
+class SignInsTest {
+
+    private static final AtomicInteger NEXT = new AtomicInteger();
+    private static final Actor OFFICE = new Actor(-1, Set.of(Role.REGISTRAR));
+    private static final String PASSWORD = "a long password";
+
+    @Inject People people;
+    @Inject SignIns signIns;
+    @Inject SignInSessions rows;
+
+    private Person person;
+    private String here;
+    private String there;
+
+    @BeforeEach
+    void signedInTwice() {
+        var login = "often." + NEXT.incrementAndGet();
+        var entered = new NewPerson("Arvid Lund", login, PASSWORD, Set.of(Role.STUDENT));
+        person = people.enter(OFFICE, entered);
+        here = BrowserSession.signIn(login, PASSWORD);
+        there = BrowserSession.signIn(login, PASSWORD);
+        assertThat(isOpen(here)).isTrue();
+        assertThat(isOpen(there)).isTrue();
+    }
+
+    @Test
+    void signingOutEndsTheSessionForWhoeverHasItsCookie() {
+        BrowserSession.post("/sign-out", here)
+                .then()
+                .statusCode(303)
+                .header("Location", endsWith("/sign-in"));
+        assertThat(isOpen(here)).isFalse();
+        assertThat(isOpen(there)).isTrue();
+    }
+
+    @Test
+    void signingOutEverywhereEndsThemAll() {
+        BrowserSession.post("/account/sign-out-everywhere", here).then().statusCode(303);
+        assertThat(isOpen(here)).isFalse();
+        assertThat(isOpen(there)).isFalse();
+    }
+
+    @Test
+    void aNewPasswordEndsEveryOtherSessionAtOnce() {
+        BrowserSession.post(
+                        "/account/password",
+                        here,
+                        "oldPassword",
+                        PASSWORD,
+                        "newPassword",
+                        "another long password")
+                .then()
+                .statusCode(303);
+        assertThat(isOpen(here)).isTrue();
+        assertThat(isOpen(there)).isFalse();
+    }
+
+    @Test
+    void whoIsShutOutAndLetInAgainSignsInAnew() {
+        var out = people.setActive(OFFICE, person.id(), person.version(), false);
+        people.setActive(OFFICE, person.id(), out.version(), true);
+        assertThat(isOpen(here)).isFalse();
+    }
+
+    @Test
+    void aSessionEndsAfterAWeekHoweverBusy() {
+        age(Duration.ofDays(7).minusMinutes(5));
+        assertThat(isOpen(here)).isTrue();
+        age(Duration.ofDays(7));
+        assertThat(isOpen(here)).isFalse();
+        assertThat(signIns.since(new Actor(person.id(), person.roles()))).isEmpty();
+    }
+
+    @Test
+    void onlyTheHashOfASessionIsKept() {
+        var hashes =
+                QuarkusTransaction.requiringNew()
+                        .call(() -> rows.of(person.id()).stream().map(s -> s.secretHash).toList());
+        assertThat(hashes).hasSize(2).allSatisfy(hash -> assertThat(hash).hasSize(64));
+    }
+
+    private void age(Duration by) {
+        QuarkusTransaction.requiringNew()
+                .run(
+                        () ->
+                                rows.of(person.id())
+                                        .forEach(row -> row.signedInAt = Instant.now().minus(by)));
+    }
+
+    private static boolean isOpen(String session) {
+        return BrowserSession.get("/rehearsal/mine", session).statusCode() == 200;
+    }
+}
