@@ -71,6 +71,7 @@ class PeopleResource {
             responseCode = "201",
             responseDescription = "Entered")
     public RestResponse<PersonAnswer> enter(@Nullable NewPerson person) {
+        user.requireSession("enter persons");
         var entered = people.enter(user.actor(), inputs.check(person));
         return Answers.created(
                 "people/" + entered.id(), entered.version(), PersonAnswer.of(entered));
@@ -85,6 +86,7 @@ class PeopleResource {
             responseCode = "201",
             responseDescription = "Entered")
     public RestResponse<PasswordLinkAnswer> invite(@Nullable NewGuest guest) {
+        user.requireSession("invite persons");
         var link = links.invite(user.actor(), inputs.check(guest));
         return Answers.created("people/" + link.person().id(), PasswordLinkAnswer.of(link));
     }
@@ -98,6 +100,7 @@ class PeopleResource {
             responseCode = "201",
             responseDescription = "Made")
     public RestResponse<PasswordLinkAnswer> makeLink(@PathParam("id") long id) {
+        user.requireSession("make links to choose a password");
         var link = links.make(user.actor(), id);
         return Answers.created("people/" + id, PasswordLinkAnswer.of(link));
     }

@@ -29,6 +29,7 @@ public class ProblemResponses implements OASFilter {
             api.setComponents(OASFactory.createComponents());
         }
         api.getComponents().addSchema(FAULT, fault()).addSchema(PROBLEM, problem());
+        Security.describe(api);
         if (api.getPaths() != null && api.getPaths().getPathItems() != null) {
             api.getPaths().getPathItems().forEach(ProblemResponses::describe);
         }

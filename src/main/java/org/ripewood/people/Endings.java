@@ -9,27 +9,32 @@ class Endings {
 
     private final SignInSessions sessions;
     private final PasswordLinkRows links;
+    private final ApiTokenRows tokens;
 
-    Endings(SignInSessions sessions, PasswordLinkRows links) {
+    Endings(SignInSessions sessions, PasswordLinkRows links, ApiTokenRows tokens) {
         this.sessions = sessions;
         this.links = links;
+        this.tokens = tokens;
     }
 
-    /** Whoever was signed in by the old password is out; the session that changed it may go on. */
+    /**
+     * Whoever was signed in by the old password is out; the session that changed it may go on, and
+     * so may programs, which never knew it.
+     */
     void newPassword(long personId, @Nullable Long sparedSession) {
         sessions.endAll(personId, sparedSession);
         links.deleteById(personId);
     }
 
-    /** Whoever may have had the lost one is out. */
+    /** Whoever may have had the lost one is out, with their programs. */
     void lostPassword(long personId) {
-        sessions.endAll(personId, null);
-        links.deleteById(personId);
+        shutOut(personId);
     }
 
     /** Nothing opens the house to them any more, not even after they are let in again. */
     void shutOut(long personId) {
         sessions.endAll(personId, null);
+        tokens.endAll(personId);
         links.deleteById(personId);
     }
 }

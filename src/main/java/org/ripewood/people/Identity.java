@@ -19,6 +19,11 @@ final class Identity {
         return of(person, secret).addAttribute(CurrentUser.SESSION_ID, sessionId).build();
     }
 
+    /** By a token: no session, and the name is nobody's to seal anywhere. */
+    static SecurityIdentity byToken(Person person, boolean writes) {
+        return of(person, "").addAttribute(CurrentUser.TOKEN_WRITES, writes).build();
+    }
+
     private static QuarkusSecurityIdentity.Builder of(Person person, String principal) {
         return QuarkusSecurityIdentity.builder()
                 .setPrincipal(new QuarkusPrincipal(principal))

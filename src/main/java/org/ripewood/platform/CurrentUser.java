@@ -17,6 +17,9 @@ public class CurrentUser {
     /** Attribute of the identity that holds the session's id; absent without a session. */
     public static final String SESSION_ID = "sessionId";
 
+    /** Attribute of the identity that says whether its token may write; absent without one. */
+    public static final String TOKEN_WRITES = "tokenWrites";
+
     private final SecurityIdentity identity;
 
     CurrentUser(SecurityIdentity identity) {
@@ -45,6 +48,28 @@ public class CurrentUser {
     /** The session this request belongs to; null when it came without one. */
     public @Nullable Long session() {
         return identity.getAttribute(SESSION_ID);
+    }
+
+    /** Whether this request came by a token and not by a session. */
+    public boolean byToken() {
+        return identity.getAttribute(TOKEN_WRITES) != null;
+    }
+
+    /** Whether it came by a token that only reads. */
+    boolean readsOnly() {
+        return Boolean.FALSE.equals(identity.getAttribute(TOKEN_WRITES));
+    }
+
+    /**
+     * Goes on for a session only: a token must not make what opens more than the token itself.
+     *
+     * @throws Refused 403 otherwise
+     */
+    public void requireSession(String toDoWhat) {
+        if (byToken()) {
+            throw Refused.forbidden(
+                    "A token may not %s; sign in with your password.".formatted(toDoWhat));
+        }
     }
 
     /** Takes the session's cookie from this browser. */

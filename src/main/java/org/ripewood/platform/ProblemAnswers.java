@@ -43,7 +43,7 @@ class ProblemAnswers {
     }
 
     static boolean isApi(String path) {
-        return path.equals("/api") || path.startsWith("/api/");
+        return ApiAddress.is(path);
     }
 
     String body(Problem problem, String path) {

@@ -48,7 +48,8 @@ class ProblemMappers {
             return signInFirst.redirect();
         }
         var problem = Problems.plain(401, "Maybe your session has ended.");
-        return Uni.createFrom().item(answers.answer(problem, uri));
+        var answer = Response.fromResponse(answers.answer(problem, uri));
+        return Uni.createFrom().item(answer.header("WWW-Authenticate", "Bearer").build());
     }
 
     @ServerExceptionMapper(ForbiddenException.class)

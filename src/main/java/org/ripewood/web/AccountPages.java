@@ -16,7 +16,10 @@ import jakarta.ws.rs.core.UriInfo;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.people.ApiToken;
+import org.ripewood.people.ApiTokens;
 import org.ripewood.people.CalendarLinks;
+import org.ripewood.people.NewApiToken;
 import org.ripewood.people.People;
 import org.ripewood.people.Person;
 import org.ripewood.people.SignIns;
@@ -35,6 +38,8 @@ class AccountPages {
                 boolean changed,
                 Typed typed,
                 List<Instant> signedIn,
+                List<ApiToken> tokens,
+                @Nullable String token,
                 @Nullable Instant linkMadeAt,
                 @Nullable String link);
     }
@@ -42,14 +47,21 @@ class AccountPages {
     private final CurrentUser user;
     private final People people;
     private final SignIns signIns;
+    private final ApiTokens tokens;
     private final CalendarLinks links;
     private final Inputs inputs;
 
     AccountPages(
-            CurrentUser user, People people, SignIns signIns, CalendarLinks links, Inputs inputs) {
+            CurrentUser user,
+            People people,
+            SignIns signIns,
+            ApiTokens tokens,
+            CalendarLinks links,
+            Inputs inputs) {
         this.user = user;
         this.people = people;
         this.signIns = signIns;
+        this.tokens = tokens;
         this.links = links;
         this.inputs = inputs;
     }
@@ -85,13 +97,34 @@ class AccountPages {
         return Answer.seeOther("/sign-in");
     }
 
+    /** Makes a token for a program and shows it this once. */
+    @POST
+    @Path("tokens")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response makeToken(MultivaluedMap<String, String> form) {
+        return Answer.orAgain(
+                () -> {
+                    var wanted = inputs.read(form, NewApiToken.class);
+                    var made = tokens.make(user.actor(), wanted);
+                    return page(false, Typed.fresh("password"), null, made.secret());
+                },
+                problem -> page(false, Typed.refused("token", form, problem)));
+    }
+
+    @POST
+    @Path("tokens/{id: \\d{1,18}}/end")
+    public Response endToken(long id) {
+        tokens.end(user.actor(), id);
+        return Answer.seeOther("/account#tokens");
+    }
+
     /** Makes a link, or another in its place, and shows it this once. */
     @POST
     @Path("calendar")
     public Response makeLink(@Context UriInfo uri) {
         var secret = links.make(user.actor());
         var link = uri.getBaseUriBuilder().path("calendar/" + secret + ".ics").build();
-        return Answer.page(page(false, Typed.fresh("password"), link.toString()));
+        return Answer.page(page(false, Typed.fresh("password"), link.toString(), null));
     }
 
     @POST
@@ -102,16 +135,19 @@ class AccountPages {
     }
 
     private TemplateInstance page(boolean changed, Typed typed) {
-        return page(changed, typed, null);
+        return page(changed, typed, null, null);
     }
 
-    private TemplateInstance page(boolean changed, Typed typed, @Nullable String link) {
+    private TemplateInstance page(
+            boolean changed, Typed typed, @Nullable String link, @Nullable String token) {
         var actor = user.actor();
         return Templates.account(
                 people.get(actor.personId()),
                 changed,
                 typed,
                 signIns.since(actor),
+                tokens.of(actor),
+                token,
                 links.madeAt(actor).orElse(null),
                 link);
     }

@@ -18,6 +18,7 @@ import org.ripewood.core.progress.Value;
 import org.ripewood.core.progress.Verdict;
 import org.ripewood.core.progress.WorkLedger;
 import org.ripewood.course.Technique;
+import org.ripewood.people.ApiToken;
 import org.ripewood.platform.Fault;
 import org.ripewood.standing.Board.Headline;
 import org.ripewood.standing.ReasonView;
@@ -98,6 +99,13 @@ final class Shown {
     /** The unit as people say it. */
     static String unit(Fact fact) {
         return fact.unit().equals("d") ? "days" : fact.unit();
+    }
+
+    static String words(ApiToken.Scope scope) {
+        return switch (scope) {
+            case READ -> "reads";
+            case READ_AND_WRITE -> "reads and writes";
+        };
     }
 
     static String word(Source source) {

@@ -54,6 +54,11 @@ public record Typed(String form, Map<String, List<String>> values, @Nullable Pro
         return form.equals(other) ? this : fresh;
     }
 
+    /** What stands in one of several forms of a page. */
+    public Typed formOr(String other) {
+        return orFresh(other, fresh(other));
+    }
+
     public boolean refused() {
         return problem != null;
     }

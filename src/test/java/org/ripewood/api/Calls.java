@@ -32,6 +32,10 @@ final class Calls {
             case "stock" -> new StockCalls(school).of(endpoint, words);
             case "calendar" -> new Call(endpoint, "/calendar/" + school.calendarFile(), null, null);
             case "password" -> password(endpoint, last);
+            case "account" ->
+                    last.equals("end")
+                            ? at(endpoint, school.tokenId(), null, fields())
+                            : call(endpoint, front(last));
             case "content", "lessons" -> at(endpoint, null, null, null);
             default -> call(endpoint, front(last));
         };
@@ -250,6 +254,9 @@ final class Calls {
     }
 
     private Map<String, Object> front(String last) {
+        if (last.equals("tokens")) {
+            return fields("name", "Weather station", "scope", "READ", "days", 30);
+        }
         if (last.equals("password")) {
             // the wrong one, or the next sign-in of the tests would not work
             return fields("oldPassword", "not the old one", "newPassword", School.PASSWORD);

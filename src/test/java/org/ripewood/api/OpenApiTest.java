@@ -68,6 +68,15 @@ class OpenApiTest {
         assertThat(asked).contains("application/problem+json", "schemas/OddValues");
     }
 
+    @Test
+    void bothWaysOfSigningInAreDescribed() {
+        Map<String, Object> api = given().get("/openapi?format=json").path("");
+        var schemes = child(child(api, "components"), "securitySchemes");
+        assertThat(child(schemes, "token")).containsEntry("scheme", "bearer");
+        assertThat(child(schemes, "session")).containsEntry("in", "cookie");
+        assertThat(api.get("security").toString()).contains("token", "session");
+    }
+
     private static List<String> problems(Map<String, Object> operation) {
         var problems = new ArrayList<String>();
         child(operation, "responses")

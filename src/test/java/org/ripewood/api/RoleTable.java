@@ -113,6 +113,8 @@ final class RoleTable {
             POST /password/forgotten                          | 200 | 200 200 | 200 200 | 200
             GET  /password/{secret}                           | 200 | 200 200 | 200 200 | 200
             POST /password/{secret}                           | 303 | 303 303 | 303 303 | 303
+            POST /account/tokens                              | 303 | 200 200 | 200 200 | 200
+            POST /account/tokens/{id}/end                     | 303 | 303 404 | 404 404 | 404
             POST /account/calendar                            | 303 | 200 200 | 200 200 | 200
             POST /account/calendar/revoke                     | 303 | 303 303 | 303 303 | 303
             GET  /calendar/{file}                             | 200 | 200 200 | 200 200 | 200

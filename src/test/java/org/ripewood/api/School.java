@@ -21,8 +21,11 @@ import org.ripewood.materials.Goods;
 import org.ripewood.materials.Materials;
 import org.ripewood.materials.NewStock;
 import org.ripewood.materials.StockItem;
+import org.ripewood.people.ApiToken;
+import org.ripewood.people.ApiTokens;
 import org.ripewood.people.CalendarLinks;
 import org.ripewood.people.Course;
+import org.ripewood.people.NewApiToken;
 import org.ripewood.people.NewCourse;
 import org.ripewood.people.NewPerson;
 import org.ripewood.people.PasswordLinks;
@@ -65,6 +68,7 @@ class School {
     private final Materials materials;
     private final CalendarLinks links;
     private final PasswordLinks passwordLinks;
+    private final ApiTokens tokens;
     private final Today today;
     private final Map<Who, Person> persons = new EnumMap<>(Who.class);
     private final Map<Who, String> cookies = new EnumMap<>(Who.class);
@@ -83,6 +87,7 @@ class School {
             Materials materials,
             CalendarLinks links,
             PasswordLinks passwordLinks,
+            ApiTokens tokens,
             Today today) {
         this.people = people;
         this.trees = trees;
@@ -93,6 +98,7 @@ class School {
         this.materials = materials;
         this.links = links;
         this.passwordLinks = passwordLinks;
+        this.tokens = tokens;
         this.today = today;
     }
 
@@ -231,6 +237,16 @@ class School {
     /** What a new link opens, by which a newcomer chooses a password. */
     String passwordSecret() {
         return passwordLinks.make(actor(Who.REGISTRAR), newcomer().id()).secret();
+    }
+
+    /** A new token of the student's. */
+    long tokenId() {
+        var wanted = new NewApiToken("Weather station", ApiToken.Scope.READ, 30);
+        var made = tokens.make(actor(Who.STUDENT), wanted);
+        tokens.of(actor(Who.STUDENT)).stream()
+                .filter(old -> old.id() != made.token().id())
+                .forEach(old -> tokens.end(actor(Who.STUDENT), old.id()));
+        return made.token().id();
     }
 
     Step assignedStep() {
