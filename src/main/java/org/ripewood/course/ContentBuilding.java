@@ -138,7 +138,12 @@ final class ContentBuilding {
                         ? null
                         : new Rubric.Feeds(
                                 fact, feeds.each("perLevel").stream().map(Part::number).toList()),
+                rubric.has("shows") ? shows(rubric.at("shows")) : null,
                 rubric.requireText("source"));
+    }
+
+    private static Rubric.Shows shows(Part shows) {
+        return new Rubric.Shows(shows.texts("lessons"), shows.requireInt("fromLevel"));
     }
 
     private <T> Map<String, T> each(ContentKind kind, Function<Part, T> make) {

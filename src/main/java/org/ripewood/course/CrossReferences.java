@@ -33,7 +33,8 @@ final class CrossReferences {
         shelf.all(ContentKind.TECHNIQUE).values().forEach(one -> techniqueCheck.check(one.top()));
         TechniqueOrder.of(shelf).refuseCircles(faults);
         new LessonCheck(shelf, techniques, faults).check();
-        var rubricCheck = new RubricCheck(faults);
+        var lessons = new Codes("lesson", shelf.codes(ContentKind.LESSON));
+        var rubricCheck = new RubricCheck(lessons, faults);
         shelf.all(ContentKind.RUBRIC).values().forEach(one -> rubricCheck.check(one.top()));
     }
 

@@ -12,6 +12,7 @@ public record Rubric(
         String question,
         List<Level> levels,
         @Nullable Feeds feeds,
+        @Nullable Shows shows,
         String source) {
 
     /** What is judged. */
@@ -24,4 +25,19 @@ public record Rubric(
 
     /** The fact a judgement becomes evidence of; one value per level. */
     public record Feeds(Fact fact, List<Double> perLevel) {}
+
+    /**
+     * The lessons whose skill a student has shown at a level or a higher one, and has not at a
+     * lower.
+     */
+    public record Shows(List<String> lessons, int fromLevel) {
+        public Shows {
+            lessons = List.copyOf(lessons);
+        }
+    }
+
+    /** Whether this is a level of the rubric. */
+    public boolean has(int level) {
+        return level >= 0 && level < levels.size();
+    }
 }

@@ -2,12 +2,14 @@ package org.ripewood.course;
 
 import org.ripewood.core.progress.Fact;
 
-/** What the schema cannot say of a rubric: its levels, and the fact they become. */
+/** What the schema cannot say of a rubric: its levels, and the fact or the skill they become. */
 final class RubricCheck {
 
+    private final Codes lessons;
     private final Faults faults;
 
-    RubricCheck(Faults faults) {
+    RubricCheck(Codes lessons, Faults faults) {
+        this.lessons = lessons;
         this.faults = faults;
     }
 
@@ -24,6 +26,22 @@ final class RubricCheck {
         }
         if (rubric.has("feeds")) {
             checkFeeds(rubric, levels.size());
+        }
+        if (rubric.has("shows")) {
+            checkShows(rubric, levels.size());
+        }
+    }
+
+    private void checkShows(Part rubric, int levels) {
+        var shows = rubric.at("shows");
+        if ("tree".equals(rubric.text("subject"))) {
+            faults.add(shows, "a skill of a student from judging a tree", "no shows");
+        }
+        shows.each("lessons").forEach(lesson -> lessons.check(lesson, faults));
+        var from = shows.at("fromLevel");
+        if (from.number() >= levels) {
+            faults.add(
+                    from, "level " + from.value(), "a level of the rubric, 1 to " + (levels - 1));
         }
     }
 

@@ -375,6 +375,27 @@ class ContentFaultsTest {
                         "a fact of the tree from judging a student",
                         "no feeds"),
                 new Edit(
+                        "rubrics/wiring-skill.yaml",
+                        "subject: student",
+                        "subject: tree",
+                        "shows:",
+                        "a skill of a student from judging a tree",
+                        "no shows"),
+                new Edit(
+                        "rubrics/wiring-skill.yaml",
+                        "fromLevel: 3",
+                        "fromLevel: 5",
+                        "fromLevel",
+                        "level 5",
+                        "a level of the rubric, 1 to 4"),
+                new Edit(
+                        "rubrics/wiring-skill.yaml",
+                        "lessons: [wiring-branches]",
+                        "lessons: [wiring-branch]",
+                        "lessons",
+                        "\"wiring-branch\"",
+                        "the code of a lesson. Maybe “wiring-branches”."),
+                new Edit(
                         VIGOUR,
                         "perLevel: [10, 32, 55, 70, 88]",
                         "perLevel: [10, 32, 55, 70]",
