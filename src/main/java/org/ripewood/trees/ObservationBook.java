@@ -75,6 +75,11 @@ class ObservationBook {
                 found.stream().map(ObservationEntity::toObservation).toList(), page, query.count());
     }
 
+    boolean isInForce(long id) {
+        var row = rows.findById(id);
+        return row != null && row.supersededBy == null;
+    }
+
     void setFacts(Actor actor, long treeId, Map<Fact, Value> facts, LocalDate on, String note) {
         actor.require(Role.INSTRUCTOR, "set facts by signing work off");
         reach.require(actor, treeId);

@@ -175,6 +175,12 @@ public class Trees {
         return observations.list(actor, treeId, page);
     }
 
+    /** Whether an entry is there that nobody has corrected; no reach is asked. */
+    @Transactional
+    public boolean isInForce(long observationId) {
+        return observations.isInForce(observationId);
+    }
+
     /** Enters a wound. */
     @Transactional
     public Wound addWound(Actor actor, long treeId, NewWound wound) {
