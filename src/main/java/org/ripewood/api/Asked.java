@@ -78,6 +78,18 @@ final class Asked {
                 field, "expected one of %s, found \"%s\"".formatted(known, Excerpt.of(text)));
     }
 
+    /** Whether something is asked for; it is not unless said. */
+    static boolean yes(String field, @Nullable String text) {
+        if (text == null || text.equals("false")) {
+            return false;
+        }
+        if (!text.equals("true")) {
+            throw Refused.invalid(
+                    field, "expected true or false, found \"%s\"".formatted(Excerpt.of(text)));
+        }
+        return true;
+    }
+
     static int whole(String field, @Nullable String text, int otherwise) {
         return text == null
                 ? otherwise

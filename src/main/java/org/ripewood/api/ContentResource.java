@@ -84,6 +84,13 @@ class ContentResource {
     }
 
     @GET
+    @Path("content/rubrics")
+    @Operation(summary = "Rubrics with their levels in words")
+    public List<RubricAnswer> rubrics() {
+        return content.inForce().rubrics().values().stream().map(RubricAnswer::of).toList();
+    }
+
+    @GET
     @Path("content/facts")
     @Operation(summary = "What can be known of a tree and how it is measured")
     public List<FactAnswer> facts() {

@@ -26,6 +26,7 @@ final class Calls {
             case "trees" -> words.size() == 1 ? call(endpoint, tree()) : tree(endpoint, last);
             case "sessions" -> session(endpoint, words, last);
             case "courses" -> course(endpoint, words.size(), last);
+            case "judgements" -> judgement(endpoint, last);
             case "decisions" -> at(endpoint, school.assignedStep().decisionId(), null, null);
             case "people", "students" -> person(endpoint, last);
             case "sites" -> words.size() == 1 ? call(endpoint, site()) : site(endpoint, last);
@@ -41,7 +42,37 @@ final class Calls {
         };
     }
 
+    /** A draft of the instructor's, or a signed judgement that waits for a second. */
+    private Call judgement(Endpoint endpoint, String last) {
+        var draft = school.draft();
+        var found = last.startsWith("open") ? school.signed(draft) : draft;
+        return at(
+                endpoint,
+                found.id(),
+                found.version(),
+                endpoint.api() ? judgement(4) : fields("version", found.version()));
+    }
+
+    private Map<String, Object> judgement(int level) {
+        return fields("rubric", "root-flare", "level", level, "judgedOn", today(), "note", "even");
+    }
+
+    private Call judge(Endpoint endpoint, long id, String rubric) {
+        var fields = judgement(1);
+        if (endpoint.api()) {
+            fields.put("rubric", rubric);
+        } else {
+            fields.remove("rubric");
+            fields.put("do", "keep");
+        }
+        var filled = endpoint.path().replace("{rubric}", rubric).replace("{id}", "" + id);
+        return new Call(endpoint, filled, endpoint.writes() ? fields : null, null);
+    }
+
     private Call tree(Endpoint endpoint, String last) {
+        if (endpoint.path().contains("/judgements")) {
+            return judge(endpoint, school.tree().id(), "root-flare");
+        }
         if (last.equals("new") || last.equals("sites")) {
             return call(endpoint, site());
         }
@@ -198,6 +229,10 @@ final class Calls {
     }
 
     private Call person(Endpoint endpoint, String last) {
+        if (endpoint.path().contains("/judgements")) {
+            school.discardDrafts();
+            return judge(endpoint, school.id(Who.STUDENT), "wiring-skill");
+        }
         return switch (last) {
             case "skills" ->
                     at(

@@ -38,6 +38,27 @@ final class RoleTable {
             POST /api/v1/trees/{id}/aftercare/{task}/not-needed | 401 | 200 404 | 200 404 | 403
             POST /api/v1/trees/{id}/aftercare/{task}/taken-back | 401 | 200 404 | 200 404 | 403
             GET  /api/v1/trees/{id}/route                     | 401 | 200 404 | 200 404 | 200
+            GET  /api/v1/trees/{id}/judgements                | 401 | 200 404 | 200 404 | 200
+            POST /api/v1/trees/{id}/judgements                | 401 | 403 403 | 201 404 | 403
+            GET  /api/v1/people/{id}/judgements               | 401 | 200 404 | 200 404 | 200
+            POST /api/v1/people/{id}/judgements               | 401 | 403 403 | 201 404 | 403
+            GET  /api/v1/judgements/{id}                      | 401 | 404 404 | 200 404 | 404
+            PUT  /api/v1/judgements/{id}                      | 401 | 403 403 | 200 404 | 403
+            DELETE /api/v1/judgements/{id}                    | 401 | 403 403 | 200 404 | 403
+            POST /api/v1/judgements/{id}/signature            | 401 | 403 403 | 200 404 | 403
+            POST /api/v1/judgements/{id}/opening              | 401 | 403 403 | 200 404 | 403
+            GET  /api/v1/agreement                            | 401 | 403 403 | 200 200 | 200
+            GET  /api/v1/content/rubrics                      | 401 | 200 200 | 200 200 | 200
+            GET  /trees/{id}/judgements                       | 303 | 200 404 | 200 404 | 200
+            GET  /trees/{id}/judgements/{rubric}              | 303 | 403 403 | 200 404 | 403
+            POST /trees/{id}/judgements/{rubric}              | 303 | 403 403 | 303 404 | 403
+            GET  /students/{id}/judgements                    | 303 | 200 404 | 200 404 | 200
+            GET  /students/{id}/judgements/{rubric}           | 303 | 403 403 | 200 404 | 403
+            POST /students/{id}/judgements/{rubric}           | 303 | 403 403 | 303 404 | 403
+            POST /judgements/{id}/discard                     | 303 | 403 403 | 303 404 | 403
+            POST /judgements/{id}/sign                        | 303 | 403 403 | 303 404 | 403
+            POST /judgements/{id}/open                        | 303 | 403 403 | 303 404 | 403
+            GET  /agreement                                   | 303 | 403 403 | 200 200 | 200
             GET  /api/v1/trees/{id}/steps                     | 401 | 200 404 | 200 404 | 200
             POST /api/v1/trees/{id}/steps                     | 401 | 403 403 | 201 404 | 403
             POST /api/v1/trees/{id}/found-done                | 401 | 403 403 | 201 404 | 403

@@ -14,6 +14,10 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.aftercare.NewWord;
 import org.ripewood.aftercare.Saying;
+import org.ripewood.assess.Judged;
+import org.ripewood.assess.Judgement;
+import org.ripewood.assess.Judgements;
+import org.ripewood.assess.NewJudgement;
 import org.ripewood.classday.ClassDays;
 import org.ripewood.classday.NewTimetable;
 import org.ripewood.core.progress.Work;
@@ -66,6 +70,7 @@ class School {
     private final ClassDays days;
     private final Aftercare aftercare;
     private final Materials materials;
+    private final Judgements judgements;
     private final CalendarLinks links;
     private final PasswordLinks passwordLinks;
     private final ApiTokens tokens;
@@ -85,6 +90,7 @@ class School {
             ClassDays days,
             Aftercare aftercare,
             Materials materials,
+            Judgements judgements,
             CalendarLinks links,
             PasswordLinks passwordLinks,
             ApiTokens tokens,
@@ -96,6 +102,7 @@ class School {
         this.days = days;
         this.aftercare = aftercare;
         this.materials = materials;
+        this.judgements = judgements;
         this.links = links;
         this.passwordLinks = passwordLinks;
         this.tokens = tokens;
@@ -273,6 +280,24 @@ class School {
                         null,
                         null,
                         null));
+    }
+
+    /** A draft of the instructor's on a new tree. */
+    Judgement draft() {
+        var judgement = new NewJudgement("root-flare", 2, today.date(), null, true, null);
+        return judgements.begin(actor(Who.INSTRUCTOR), Judged.tree(tree().id()), judgement);
+    }
+
+    Judgement signed(Judgement draft) {
+        return judgements.sign(actor(Who.INSTRUCTOR), draft.id(), draft.version());
+    }
+
+    /** There is one student, and one draft of a judge by a rubric at a time. */
+    void discardDrafts() {
+        var instructor = actor(Who.INSTRUCTOR);
+        judgements
+                .findDraft(instructor, Judged.student(id(Who.STUDENT)), "wiring-skill")
+                .ifPresent(draft -> judgements.discard(instructor, draft.id(), draft.version()));
     }
 
     Session session() {

@@ -3,6 +3,8 @@ package org.ripewood.api;
 import com.fasterxml.jackson.databind.util.RawValue;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotEmpty;
 import jakarta.validation.constraints.NotNull;
@@ -37,6 +39,7 @@ record Spoilt(String field, String how, Call call) {
                     "fact",
                     "value",
                     "lesson",
+                    "rubric",
                     "kind",
                     "containerKind",
                     "login",
@@ -111,6 +114,8 @@ record Spoilt(String field, String how, Call call) {
             numbers(part, values);
         } else if (type == Long.class) {
             ids(values);
+        } else if (type == Integer.class) {
+            wholes(part, values);
         } else if (type == LocalDate.class) {
             NO_DAYS.forEach(day -> values.put("day " + day, day));
             values.put("a number for a day", 20260101);
@@ -191,6 +196,18 @@ record Spoilt(String field, String how, Call call) {
         if (least > 0) {
             values.put("negative zero", raw("-0.0"));
         }
+    }
+
+    private static void wholes(RecordComponent part, Map<String, Object> values) {
+        values.put("too little", find(part, Min.class).value() - 1);
+        values.put("too much", find(part, Max.class).value() + 1);
+        values.put("a word", "five");
+        values.put("a number in quotation marks", "1");
+        values.put("half", 1.5);
+        values.put("too long for a number", raw("99999999999999999999"));
+        values.put("1e400", raw("1e400"));
+        values.put("true", true);
+        values.put("a list", List.of(1));
     }
 
     private static void ids(Map<String, Object> values) {

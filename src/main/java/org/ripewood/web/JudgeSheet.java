@@ -1,0 +1,11 @@
+package org.ripewood.web;
+
+import org.ripewood.course.Rubric;
+
+/**
+ * The form by which something is judged.
+ *
+ * @param at address of the judgements' page
+ * @param of what is judged, by name
+ */
+public record JudgeSheet(String at, String of, Rubric rubric, Typed typed) {}

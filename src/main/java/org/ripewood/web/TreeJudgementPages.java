@@ -1,0 +1,58 @@
+package org.ripewood.web;
+
+import io.quarkus.security.Authenticated;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.DefaultValue;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.assess.Judged;
+import org.ripewood.platform.Role;
+
+/** Judgements of a tree, and the form for one. */
+@Path("/trees/{id: \\d{1,18}}/judgements")
+@Authenticated
+class TreeJudgementPages {
+
+    private static final String RUBRIC = "{rubric: [a-z-]{1,60}}";
+
+    private final JudgementDesk desk;
+
+    TreeJudgementPages(JudgementDesk desk) {
+        this.desk = desk;
+    }
+
+    @GET
+    public Response judgements(long id, @QueryParam("page") @DefaultValue("0") int page) {
+        var sheet = desk.lay(Judged.tree(id), page, Typed.fresh("none"));
+        return Answer.page(JudgementPages.Templates.judgements(sheet));
+    }
+
+    @GET
+    @Path(RUBRIC)
+    @RolesAllowed(Role.INSTRUCTOR_NAME)
+    public Response form(long id, String rubric, @QueryParam("corrects") @Nullable Long corrects) {
+        var sheet = desk.form(Judged.tree(id), rubric, corrects);
+        return Answer.page(JudgementPages.Templates.judge(sheet));
+    }
+
+    @POST
+    @Path(RUBRIC)
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @RolesAllowed(Role.INSTRUCTOR_NAME)
+    public Response judge(long id, String rubric, MultivaluedMap<String, String> form) {
+        var of = Judged.tree(id);
+        return Answer.to(
+                () -> desk.take(of, rubric, form),
+                problem -> {
+                    var typed = Typed.refused(JudgementDesk.FORM, form, problem);
+                    return JudgementPages.Templates.judge(desk.form(of, rubric, typed));
+                });
+    }
+}
