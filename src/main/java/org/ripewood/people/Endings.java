@@ -10,8 +10,14 @@ class Endings {
     private final SignInSessions sessions;
     private final PasswordLinkRows links;
     private final ApiTokenRows tokens;
+    private final KnownBrowserRows browsers;
 
-    Endings(SignInSessions sessions, PasswordLinkRows links, ApiTokenRows tokens) {
+    Endings(
+            SignInSessions sessions,
+            PasswordLinkRows links,
+            ApiTokenRows tokens,
+            KnownBrowserRows browsers) {
+        this.browsers = browsers;
         this.sessions = sessions;
         this.links = links;
         this.tokens = tokens;
@@ -35,6 +41,7 @@ class Endings {
     void shutOut(long personId) {
         sessions.endAll(personId, null);
         tokens.endAll(personId);
+        browsers.forgetAll(personId);
         links.deleteById(personId);
     }
 }

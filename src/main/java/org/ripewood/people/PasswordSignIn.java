@@ -8,7 +8,10 @@ import io.quarkus.security.identity.request.UsernamePasswordAuthenticationReques
 import io.quarkus.vertx.http.runtime.security.HttpSecurityUtils;
 import io.smallrye.mutiny.Uni;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Duration;
 import org.jboss.logging.Logger;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.platform.Today;
 
 /** Signs a person in by login and password. */
 @ApplicationScoped
@@ -19,9 +22,18 @@ class PasswordSignIn implements IdentityProvider<UsernamePasswordAuthenticationR
     private final Accounts accounts;
     private final SignIns signIns;
     private final SignInPause pause;
+    private final KnownBrowsers browsers;
+    private final Today today;
 
-    PasswordSignIn(Accounts accounts, SignIns signIns, SignInPause pause) {
+    PasswordSignIn(
+            Accounts accounts,
+            SignIns signIns,
+            SignInPause pause,
+            KnownBrowsers browsers,
+            Today today) {
         this.accounts = accounts;
+        this.browsers = browsers;
+        this.today = today;
         this.signIns = signIns;
         this.pause = pause;
     }
@@ -38,21 +50,36 @@ class PasswordSignIn implements IdentityProvider<UsernamePasswordAuthenticationR
     }
 
     private SecurityIdentity signIn(UsernamePasswordAuthenticationRequest request) {
+        var context = HttpSecurityUtils.getRoutingContextAttribute(request);
         var login = Persons.normal(request.getUsername());
-        if (pause.isOn(login)) {
-            LOG.infof("Sign-in paused after too many failures");
-            SignInPage.showPause(HttpSecurityUtils.getRoutingContextAttribute(request));
-            throw new AuthenticationFailedException("too many failures for this login");
-        }
         var account = accounts.find(login).filter(found -> found.person().active()).orElse(null);
+        var browser = BrowserCookie.read(context);
+        var tried = tried(login, account, browser, Network.of(context));
+        var until = pause.begin(tried);
+        if (until.isPresent()) {
+            LOG.infof("Sign-in paused after too many failures");
+            SignInPage.showPause(context, Duration.between(today.now(), until.get()));
+            throw new AuthenticationFailedException("too many failures");
+        }
         var password = new String(request.getPassword().getPassword());
         if (!Passwords.matches(account == null ? null : account.passwordHash(), password)
                 || account == null) {
-            pause.countFailure(login);
             throw new AuthenticationFailedException("login or password is wrong");
         }
-        pause.forget(login);
+        pause.succeeded(tried);
+        browsers.remember(browser, account.person().id())
+                .ifPresent(secret -> BrowserCookie.write(context, secret));
         var opened = signIns.open(account.person().id());
         return Identity.inSession(account.person(), opened.secret(), opened.sessionId());
+    }
+
+    private SignInPause.Try tried(
+            String login,
+            Accounts.@Nullable Account account,
+            @Nullable String browser,
+            String network) {
+        return account != null && browser != null && browsers.knows(browser, account.person().id())
+                ? SignInPause.Try.ofBrowser(login, browser, network)
+                : SignInPause.Try.ofLogin(login, network);
     }
 }

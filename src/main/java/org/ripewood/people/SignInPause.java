@@ -1,75 +1,86 @@
 package org.ripewood.people;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.InstantSource;
-import java.util.ArrayDeque;
-import java.util.Deque;
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.ripewood.platform.Today;
 
 /**
- * Refuses a login for a while after many failures, so that passwords cannot be guessed. Unknown
- * logins are counted alike. Kept in memory only: a restart forgets, and nobody is shut out for
- * good.
+ * Refuses tries to sign in for a while after many failures, so that passwords cannot be guessed.
+ * Kept in the database, so that every node counts the same. Unknown names are counted alike.
+ *
+ * <p>Whoever fails on purpose with somebody's name must not lock them out: a browser in which they
+ * signed in before counts for itself, and no pause of the name or of the network holds for it.
  */
 @ApplicationScoped
+@Transactional
 class SignInPause {
 
     /** Room for slips, none for guessing (common practice, no source). */
     static final int MOST_FAILURES = 10;
 
+    /** A whole class may sit behind one address (common practice, no source). */
+    static final int MOST_FROM_ADDRESS = 100;
+
     static final Duration WINDOW = Duration.ofMinutes(15);
 
-    /** So that a flood of invented logins cannot fill the memory; the least recent go first. */
-    static final int MOST_LOGINS = 10_000;
+    private final SignInFailures failures;
+    private final Today today;
 
-    private final InstantSource clock;
-
-    private final Map<String, Deque<Instant>> failures =
-            new LinkedHashMap<>(16, 0.75f, true) {
-                @Override
-                protected boolean removeEldestEntry(Map.Entry<String, Deque<Instant>> eldest) {
-                    return size() > MOST_LOGINS;
-                }
-            };
-
-    @Inject
-    SignInPause(Today today) {
-        this(today::now);
+    SignInPause(SignInFailures failures, Today today) {
+        this.failures = failures;
+        this.today = today;
     }
 
-    SignInPause(InstantSource clock) {
-        this.clock = clock;
-    }
+    /** A try with a name from a network, out of any browser. */
+    record Try(String loginKey, String addressKey, boolean fromKnownBrowser) {
 
-    /** Until fewer than the most failures lie within the window. */
-    synchronized boolean isOn(String login) {
-        var times = failures.get(login);
-        if (times == null) {
-            return false;
+        static Try ofLogin(String login, String network) {
+            return new Try(Secret.hash("login " + login), Secret.hash(network), false);
         }
-        var start = clock.instant().minus(WINDOW);
-        times.removeIf(time -> time.isBefore(start));
-        return times.size() >= MOST_FAILURES;
-    }
 
-    synchronized void countFailure(String login) {
-        var times = failures.computeIfAbsent(login, unused -> new ArrayDeque<>());
-        times.addLast(clock.instant());
-        if (times.size() > MOST_FAILURES) {
-            times.removeFirst();
+        static Try ofBrowser(String login, String secret, String network) {
+            var key = Secret.hash("browser " + secret + " " + login);
+            return new Try(key, Secret.hash(network), true);
         }
     }
 
-    synchronized void forget(String login) {
-        failures.remove(login);
+    /**
+     * Until when no try like this is judged; empty when this one may be. It is counted before it is
+     * judged, or else many at once would pass.
+     */
+    Optional<Instant> begin(Try tried) {
+        var until = until(tried);
+        if (until.isEmpty()) {
+            var failure = new SignInFailureEntity();
+            failure.loginKey = tried.loginKey();
+            failure.addressKey = tried.addressKey();
+            failure.failedAt = today.now();
+            failures.persist(failure);
+        }
+        return until;
     }
 
-    synchronized int loginsCounted() {
-        return failures.size();
+    private Optional<Instant> until(Try tried) {
+        var since = today.now().minus(WINDOW);
+        var login = failures.nthLatest("loginKey", tried.loginKey(), MOST_FAILURES, since);
+        var address =
+                tried.fromKnownBrowser()
+                        ? Optional.<Instant>empty()
+                        : failures.nthLatest(
+                                "addressKey", tried.addressKey(), MOST_FROM_ADDRESS, since);
+        return Stream.of(login, address)
+                .flatMap(Optional::stream)
+                .map(oldest -> oldest.plus(WINDOW))
+                .max(Instant::compareTo);
+    }
+
+    /** Forgets the failures of whoever signed in, and of everybody those that are too old. */
+    void succeeded(Try tried) {
+        failures.delete(
+                "loginKey = ?1 or failedAt <= ?2", tried.loginKey(), today.now().minus(WINDOW));
     }
 }

@@ -26,7 +26,8 @@ class FrontPages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance signIn(boolean wrong, boolean paused, boolean chosen);
+        static native TemplateInstance signIn(
+                boolean wrong, @Nullable Long minutes, boolean chosen);
 
         static native TemplateInstance setUp(Typed typed);
     }
@@ -54,11 +55,16 @@ class FrontPages {
     @PermitAll
     public Response signIn(
             @QueryParam("wrong") @Nullable String wrong,
+            @QueryParam("minutes") @Nullable String minutes,
             @QueryParam("chosen") @Nullable String chosen) {
         return people.empty()
                 ? Answer.seeOther("/set-up")
-                : Answer.page(
-                        Templates.signIn(wrong != null, "paused".equals(wrong), chosen != null));
+                : Answer.page(Templates.signIn(wrong != null, minutes(minutes), chosen != null));
+    }
+
+    /** How long a pause lasts, as the redirect says it; null for none. */
+    private static @Nullable Long minutes(@Nullable String said) {
+        return said != null && said.matches("\\d{1,2}") ? Long.valueOf(said) : null;
     }
 
     @POST

@@ -161,8 +161,42 @@ class SignInTest {
         }
         var paused = signIn(person.login(), PASSWORD);
 
-        paused.then().statusCode(303).header("Location", endsWith("/sign-in?wrong=paused"));
+        paused.then()
+                .statusCode(303)
+                .header("Location", endsWith("/sign-in?wrong=paused&minutes=15"));
         assertThat(paused.getCookie(SESSION)).isNull();
+        asked("/sign-in?wrong=paused&minutes=15", "")
+                .then()
+                .statusCode(200)
+                .body(containsString("Try again in 15 minutes"));
+    }
+
+    @Test
+    void nobodyIsLockedOutOfTheBrowserTheySignedInWithBefore() {
+        var known = signIn(person.login(), PASSWORD).getDetailedCookie("ripewood-browser");
+        assertThat(known.isHttpOnly()).isTrue();
+        assertThat(known.getPath()).isEqualTo("/j_security_check");
+        for (int i = 0; i < SignInPause.MOST_FAILURES; i++) {
+            signIn(person.login(), "guess number " + i);
+        }
+        signIn(person.login(), PASSWORD).then().header("Location", containsString("paused"));
+
+        var there = signInFrom(known.getValue(), person.login(), PASSWORD);
+        assertThat(there.getCookie(SESSION)).isNotNull();
+        assertThat(there.getCookie("ripewood-browser")).isNull();
+        var forged = signInFrom("A".repeat(43), person.login(), PASSWORD);
+        assertThat(forged.getCookie(SESSION)).isNull();
+        var guessed = signInFrom(known.getValue(), person.login(), "a guess");
+        assertThat(guessed.getCookie(SESSION)).isNull();
+    }
+
+    private static Response signInFrom(String browser, String login, String password) {
+        return given().redirects()
+                .follow(false)
+                .cookie("ripewood-browser", browser)
+                .formParam("j_username", login)
+                .formParam("j_password", password)
+                .post("/j_security_check");
     }
 
     @Test
