@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.Map;
 
 /**
@@ -18,15 +19,11 @@ public class SchoolProfile implements QuarkusTestProfile {
     @Override
     public Map<String, String> getConfigOverrides() {
         copyContent();
-        return Map.of(
-                "ripewood.today",
-                School.TODAY.toString(),
-                "ripewood.content",
-                CONTENT.toAbsolutePath().toString(),
-                "quarkus.datasource.jdbc.url",
-                "jdbc:h2:mem:school;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH",
-                "quarkus.hibernate-orm.statistics",
-                "true");
+        var settings = new HashMap<String, String>(Database.named("school"));
+        settings.put("ripewood.today", School.TODAY.toString());
+        settings.put("ripewood.content", CONTENT.toAbsolutePath().toString());
+        settings.put("quarkus.hibernate-orm.statistics", "true");
+        return settings;
     }
 
     private static void copyContent() {

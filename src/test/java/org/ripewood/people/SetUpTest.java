@@ -10,6 +10,7 @@ import jakarta.inject.Inject;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.ripewood.Database;
 import org.ripewood.platform.Fault;
 import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
@@ -22,10 +23,7 @@ class SetUpTest {
     public static class EmptySchool implements QuarkusTestProfile {
         @Override
         public Map<String, String> getConfigOverrides() {
-            return Map.of(
-                    "quarkus.datasource.jdbc.url",
-                    "jdbc:h2:mem:empty-school;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;"
-                            + "DEFAULT_NULL_ORDERING=HIGH");
+            return Database.named("empty-school");
         }
     }
 
