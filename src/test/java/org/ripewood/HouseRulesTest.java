@@ -38,6 +38,7 @@ class HouseRulesTest {
                     "core.agreement");
     private static final List<String> KEEPING =
             List.of(
+                    "audit",
                     "people",
                     "course",
                     "trees",
@@ -66,10 +67,12 @@ class HouseRulesTest {
         PLAN.put("core.supply", List.of());
         PLAN.put("core.agreement", List.of());
         PLAN.put("core.route", List.of("core.season", "core.growth", "core.progress"));
-        PLAN.put("people", List.of());
+        PLAN.put("audit", List.of());
+        PLAN.put("people", List.of("audit"));
         PLAN.put("course", List.of());
         PLAN.put("materials", List.of());
-        PLAN.put("trees", List.of("people", "course"));
+        // Readings are rows without an entity, so their room says itself that they changed.
+        PLAN.put("trees", List.of("audit", "people", "course"));
         PLAN.put("aftercare", List.of("people", "course", "trees"));
         PLAN.put("assess", List.of("people", "course", "trees"));
         PLAN.put("sessions", List.of("people", "course", "trees", "materials"));

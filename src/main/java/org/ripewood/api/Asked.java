@@ -22,6 +22,10 @@ final class Asked {
 
     private Asked() {}
 
+    static @Nullable LocalDate dayIfAny(String field, @Nullable String text) {
+        return text == null ? null : day(field, text, FIRST_DAY);
+    }
+
     static LocalDate day(String field, @Nullable String text, LocalDate otherwise) {
         if (text == null) {
             return otherwise;

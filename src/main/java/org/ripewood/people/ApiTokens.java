@@ -4,6 +4,8 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.List;
 import java.util.Optional;
+import org.ripewood.audit.Audit;
+import org.ripewood.audit.Deed;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Refused;
 import org.ripewood.platform.Today;
@@ -25,9 +27,11 @@ public class ApiTokens {
 
     private final ApiTokenRows rows;
     private final Persons persons;
+    private final Audit audit;
     private final Today today;
 
-    ApiTokens(ApiTokenRows rows, Persons persons, Today today) {
+    ApiTokens(ApiTokenRows rows, Persons persons, Audit audit, Today today) {
+        this.audit = audit;
         this.rows = rows;
         this.persons = persons;
         this.today = today;
@@ -60,6 +64,7 @@ public class ApiTokens {
         token.madeAt = today.now();
         token.lastDay = today.date().plusDays(wanted.days());
         rows.persistAndFlush(token);
+        audit.note(Deed.TOKEN_MADE, null);
         return new Made(token.toRecord(), secret);
     }
 
@@ -70,6 +75,7 @@ public class ApiTokens {
                         .filter(found -> found.personId == actor.personId())
                         .orElseThrow(() -> Refused.notFound("token", tokenId));
         rows.delete(token);
+        audit.note(Deed.TOKEN_ENDED, null);
     }
 
     /** Whose token it is; nobody's when it ran out or its owner is no longer active. */

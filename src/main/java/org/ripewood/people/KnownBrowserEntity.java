@@ -7,9 +7,11 @@ import jakarta.persistence.Id;
 import jakarta.persistence.SequenceGenerator;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import org.ripewood.audit.NotAudited;
 
 /** A browser in which a person signed in before. */
 @Entity
+@NotAudited
 @Table(name = "known_browser")
 class KnownBrowserEntity {
 

@@ -6,6 +6,8 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.ripewood.audit.Audit;
+import org.ripewood.audit.Deed;
 import org.ripewood.people.PasswordLink.Kind;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Problem;
@@ -29,6 +31,7 @@ public class PasswordLinks {
     private final Persons persons;
     private final Register register;
     private final Endings endings;
+    private final Audit audit;
     private final Today today;
 
     PasswordLinks(
@@ -37,7 +40,9 @@ public class PasswordLinks {
             Persons persons,
             Register register,
             Endings endings,
+            Audit audit,
             Today today) {
+        this.audit = audit;
         this.links = links;
         this.wishes = wishes;
         this.persons = persons;
@@ -82,6 +87,7 @@ public class PasswordLinks {
         link.expiresAt = today.now().plus(kind.holds);
         links.persistAndFlush(link);
         wishes.deleteById(person.id);
+        audit.note(Deed.LINK_MADE, null);
         return new PasswordLink(person.toRecord(), kind, secret, link.expiresAt);
     }
 
@@ -113,6 +119,7 @@ public class PasswordLinks {
         person.passwordHash = Passwords.chosen("newPassword", newPassword);
         wishes.deleteById(person.id);
         endings.lostPassword(person.id);
+        audit.note(Deed.LINK_USED, person.id);
     }
 
     /**

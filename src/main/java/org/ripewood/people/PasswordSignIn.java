@@ -64,6 +64,7 @@ class PasswordSignIn implements IdentityProvider<UsernamePasswordAuthenticationR
         var password = new String(request.getPassword().getPassword());
         if (!Passwords.matches(account == null ? null : account.passwordHash(), password)
                 || account == null) {
+            pause.failed(tried, account == null ? null : account.person().id());
             throw new AuthenticationFailedException("login or password is wrong");
         }
         pause.succeeded(tried);

@@ -3,6 +3,8 @@ package org.ripewood.people;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.EnumSet;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.audit.Audit;
+import org.ripewood.audit.Deed;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
@@ -13,9 +15,11 @@ class Register {
 
     private final Persons persons;
     private final SetUpCode setUpCode;
+    private final Audit audit;
     private final Endings endings;
 
-    Register(Persons persons, SetUpCode setUpCode, Endings endings) {
+    Register(Persons persons, SetUpCode setUpCode, Endings endings, Audit audit) {
+        this.audit = audit;
         this.persons = persons;
         this.endings = endings;
         this.setUpCode = setUpCode;
@@ -83,5 +87,6 @@ class Register {
         }
         person.passwordHash = Passwords.chosen("newPassword", fresh);
         endings.newPassword(person.id, session);
+        audit.note(Deed.PASSWORD_CHANGED, null);
     }
 }

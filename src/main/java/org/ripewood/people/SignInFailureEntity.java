@@ -7,9 +7,11 @@ import jakarta.persistence.Id;
 import jakarta.persistence.SequenceGenerator;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import org.ripewood.audit.NotAudited;
 
 /** A try to sign in that did not turn out well, or is not judged yet. */
 @Entity
+@NotAudited
 @Table(name = "sign_in_failure")
 class SignInFailureEntity {
 

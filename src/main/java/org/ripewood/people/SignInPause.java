@@ -6,6 +6,9 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.audit.Audit;
+import org.ripewood.audit.Deed;
 import org.ripewood.platform.Today;
 
 /**
@@ -28,9 +31,11 @@ class SignInPause {
     static final Duration WINDOW = Duration.ofMinutes(15);
 
     private final SignInFailures failures;
+    private final Audit audit;
     private final Today today;
 
-    SignInPause(SignInFailures failures, Today today) {
+    SignInPause(SignInFailures failures, Audit audit, Today today) {
+        this.audit = audit;
         this.failures = failures;
         this.today = today;
     }
@@ -62,6 +67,14 @@ class SignInPause {
             failures.persist(failure);
         }
         return until;
+    }
+
+    /** Notes a try that failed, and whether tries are held from now on. */
+    void failed(Try tried, @Nullable Long personId) {
+        audit.note(Deed.SIGN_IN_FAILED, personId);
+        if (until(tried).isPresent()) {
+            audit.note(Deed.SIGN_IN_PAUSED, personId);
+        }
     }
 
     private Optional<Instant> until(Try tried) {

@@ -7,9 +7,11 @@ import jakarta.persistence.Id;
 import jakarta.persistence.SequenceGenerator;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import org.ripewood.audit.NotAudited;
 
 /** A browser in which somebody is signed in. */
 @Entity
+@NotAudited
 @Table(name = "sign_in_session")
 class SignInSessionEntity {
 

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.audit.Audit;
+import org.ripewood.audit.Deed;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Today;
 
@@ -21,6 +23,7 @@ public class SignIns {
 
     private final SignInSessions sessions;
     private final Persons persons;
+    private final Audit audit;
     private final Today today;
     private final Duration longest;
 
@@ -32,11 +35,13 @@ public class SignIns {
     SignIns(
             SignInSessions sessions,
             Persons persons,
+            Audit audit,
             Today today,
             @ConfigProperty(name = "ripewood.session.longest", defaultValue = "P7D")
                     Duration longest) {
         this.sessions = sessions;
         this.persons = persons;
+        this.audit = audit;
         this.today = today;
         this.longest = longest;
     }
@@ -53,6 +58,7 @@ public class SignIns {
         session.secretHash = Secret.hash(secret);
         session.signedInAt = today.now();
         sessions.persistAndFlush(session);
+        audit.note(Deed.SIGNED_IN, personId);
         return new Opened(secret, session.id);
     }
 
@@ -81,12 +87,14 @@ public class SignIns {
     public void end(Actor actor, @Nullable Long sessionId) {
         if (sessionId != null) {
             sessions.delete("id = ?1 and personId = ?2", sessionId, actor.personId());
+            audit.note(Deed.SIGNED_OUT, actor.personId());
         }
     }
 
     /** Ends every session of the actor's, this one as well. */
     public void endEverywhere(Actor actor) {
         sessions.endAll(actor.personId(), null);
+        audit.note(Deed.SIGNED_OUT_EVERYWHERE, actor.personId());
     }
 
     private Instant oldest() {

@@ -50,6 +50,11 @@ public class Today {
         return asOf == null ? now : now.atZone(clock.getZone()).with(asOf).toInstant();
     }
 
+    /** The moment itself, also while a day gone by is being told again. */
+    public Instant moment() {
+        return clock.instant().truncatedTo(ChronoUnit.MICROS);
+    }
+
     /**
      * Does some work as on another day, so that a record from the past is judged and dated by the
      * day it was made; only this thread is taken back.

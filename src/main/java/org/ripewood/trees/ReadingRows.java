@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hibernate.Session;
+import org.ripewood.audit.Audit;
+import org.ripewood.audit.Change;
 import org.ripewood.core.season.DayReading;
 
 /**
@@ -26,9 +28,11 @@ class ReadingRows {
                     + " and read_on between ? and ? order by read_on";
 
     private final SiteRows sites;
+    private final Audit audit;
 
-    ReadingRows(SiteRows sites) {
+    ReadingRows(SiteRows sites, Audit audit) {
         this.sites = sites;
+        this.audit = audit;
     }
 
     /** Days of which a site has readings. */
@@ -76,6 +80,7 @@ class ReadingRows {
                             var changed = changed(connection, siteId, readings);
                             delete(connection, siteId, changed);
                             insert(connection, siteId, changed);
+                            audit.noteRows("site_reading", Change.Kind.CHANGED, changed.size());
                             return changed.size();
                         });
     }

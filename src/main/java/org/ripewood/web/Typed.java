@@ -1,9 +1,12 @@
 package org.ripewood.web;
 
 import jakarta.ws.rs.core.MultivaluedMap;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Fault;
 import org.ripewood.platform.Problem;
@@ -22,6 +25,10 @@ public record Typed(String form, Map<String, List<String>> values, @Nullable Pro
 
     static Typed fresh(String form) {
         return new Typed(form, Map.of(), null);
+    }
+
+    static Typed of(String form, MultivaluedMap<String, String> asked) {
+        return new Typed(form, new HashMap<>(asked), null);
     }
 
     static Typed refused(String form, MultivaluedMap<String, String> sent, Problem problem) {
@@ -72,6 +79,20 @@ public record Typed(String form, Map<String, List<String>> values, @Nullable Pro
     public String nth(String field, int index) {
         var found = values.getOrDefault(field, List.of());
         return index < found.size() ? found.get(index) : "";
+    }
+
+    /** The fields that are filled in, as the rest of an address's question. */
+    String query(List<String> fields) {
+        return fields.stream()
+                .filter(field -> !value(field).isEmpty())
+                .map(
+                        field ->
+                                "&%s=%s"
+                                        .formatted(
+                                                field,
+                                                URLEncoder.encode(
+                                                        value(field), StandardCharsets.UTF_8)))
+                .collect(Collectors.joining());
     }
 
     public boolean has(String field, Object value) {

@@ -112,6 +112,7 @@ final class RoleTable {
             POST /api/v1/people/{id}/password-link            | 401 | 403 403 | 403 403 | 201
             GET  /api/v1/people/{id}/skills                   | 401 | 200 404 | 200 404 | 200
             POST /api/v1/people/{id}/skills                   | 401 | 403 403 | 201 404 | 403
+            GET  /api/v1/audit                                | 401 | 403 403 | 403 403 | 200
             GET  /api/v1/content                              | 401 | 200 200 | 200 200 | 200
             GET  /api/v1/content/techniques                   | 401 | 200 200 | 200 200 | 200
             GET  /api/v1/content/techniques/{code}            | 401 | 200 200 | 200 200 | 200
@@ -190,6 +191,7 @@ final class RoleTable {
             GET  /sessions/{id}/plan.pdf                      | 303 | 403 403 | 200 404 | 200
             POST /sessions/{id}/enrolments                    | 303 | 403 403 | 303 404 | 303
             POST /sessions/{id}/enrolments/{enrolmentId}/withdraw | 303 | 403 403 | 303 404 | 303
+            GET  /audit                                       | 303 | 403 403 | 403 403 | 200
             GET  /people                                      | 303 | 403 403 | 403 403 | 200
             POST /people                                      | 303 | 403 403 | 403 403 | 303
             POST /people/invitations                          | 303 | 403 403 | 403 403 | 200

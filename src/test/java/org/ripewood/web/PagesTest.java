@@ -141,7 +141,7 @@ class PagesTest {
         for (var path : ofStudents) {
             assertThat(pupil.get(path).statusCode()).as(path).isEqualTo(200);
         }
-        for (var path : all(ofTeachers, List.of("/people"))) {
+        for (var path : all(ofTeachers, List.of("/people", "/audit"))) {
             assertThat(pupil.get(path).statusCode()).as(path).isEqualTo(403);
         }
     }
@@ -194,7 +194,10 @@ class PagesTest {
     @Test
     void theRegistrarSeesEverybody() {
         var office = Visitor.of(people, school.person("Rika Registrar", Role.REGISTRAR));
-        for (var path : all(ofTeachers, List.of("/people", "/home"))) {
+        for (var path :
+                all(
+                        ofTeachers,
+                        List.of("/people", "/home", "/audit", "/audit?thing=tree&login="))) {
             assertThat(office.get(path).statusCode()).as(path).isEqualTo(200);
         }
     }

@@ -1,0 +1,38 @@
+package org.ripewood.audit;
+
+import org.jspecify.annotations.Nullable;
+
+/** What an entry is about. */
+public enum Deed {
+    /** Rows were changed, and nothing else is to be told. */
+    CHANGED,
+    SIGNED_IN(Deed.SIGN_IN_DOOR),
+    SIGN_IN_FAILED(Deed.SIGN_IN_DOOR),
+    /** With that failure, tries are held for a while. */
+    SIGN_IN_PAUSED(Deed.SIGN_IN_DOOR),
+    SIGNED_OUT,
+    SIGNED_OUT_EVERYWHERE,
+    PASSWORD_CHANGED,
+    LINK_MADE,
+    LINK_USED,
+    TOKEN_MADE,
+    TOKEN_ENDED;
+
+    /** The framework's own door, which is gone through before a request is told of. */
+    private static final String SIGN_IN_DOOR = "POST /j_security_check";
+
+    private final @Nullable String onlyDoor;
+
+    Deed() {
+        this(null);
+    }
+
+    Deed(@Nullable String onlyDoor) {
+        this.onlyDoor = onlyDoor;
+    }
+
+    /** The door a deed is always done by; otherwise the one it was done by this time. */
+    String door(String thisTime) {
+        return onlyDoor == null ? thisTime : onlyDoor;
+    }
+}
