@@ -47,6 +47,7 @@ class HouseRulesTest {
                     "assess",
                     "sessions",
                     "standing",
+                    "photos",
                     "classday");
     private static final List<String> DOORS =
             List.of("web", "api", "print", "calendar", "transfer");
@@ -77,6 +78,8 @@ class HouseRulesTest {
         PLAN.put("assess", List.of("people", "course", "trees"));
         PLAN.put("sessions", List.of("people", "course", "trees", "materials"));
         PLAN.put("standing", List.of("people", "course", "trees", "assess", "sessions"));
+        // A photo may be evidence for a step, so it stands above the steps.
+        PLAN.put("photos", List.of("trees", "standing"));
         // What trees could do meets who comes and what is in stock: above all three.
         PLAN.put(
                 "classday",

@@ -22,16 +22,22 @@ class BodyLimit {
     private final long mostBytes;
     private final long mostBytesOfFiles;
     private final Pattern filePaths;
+    private final long mostBytesOfPhotos;
+    private final Pattern photoPaths;
 
     BodyLimit(
             ProblemAnswers answers,
             @ConfigProperty(name = "ripewood.body.most") MemorySize most,
             @ConfigProperty(name = "ripewood.body.most-of-files") MemorySize mostOfFiles,
-            @ConfigProperty(name = "ripewood.body.file-paths") String filePaths) {
+            @ConfigProperty(name = "ripewood.body.file-paths") String filePaths,
+            @ConfigProperty(name = "ripewood.body.most-of-photos") MemorySize mostOfPhotos,
+            @ConfigProperty(name = "ripewood.body.photo-paths") String photoPaths) {
         this.answers = answers;
         this.mostBytes = most.asLongValue();
         this.mostBytesOfFiles = mostOfFiles.asLongValue();
         this.filePaths = Pattern.compile(filePaths);
+        this.mostBytesOfPhotos = mostOfPhotos.asLongValue();
+        this.photoPaths = Pattern.compile(photoPaths);
     }
 
     void register(@Observes Filters filters) {
@@ -39,8 +45,7 @@ class BodyLimit {
     }
 
     private void filter(RoutingContext context) {
-        boolean file = filePaths.matcher(context.normalizedPath()).matches();
-        long most = file ? mostBytesOfFiles : mostBytes;
+        long most = most(context.normalizedPath());
         if (announced(context) <= most) {
             context.next();
             return;
@@ -49,6 +54,13 @@ class BodyLimit {
                 Problems.plain(413, "Maybe send less at a time: at most %d bytes.".formatted(most));
         context.response().putHeader("Connection", "close");
         answers.end(context, problem);
+    }
+
+    private long most(String path) {
+        if (photoPaths.matcher(path).matches()) {
+            return mostBytesOfPhotos;
+        }
+        return filePaths.matcher(path).matches() ? mostBytesOfFiles : mostBytes;
     }
 
     private static long announced(RoutingContext context) {

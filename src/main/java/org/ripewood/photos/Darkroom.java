@@ -1,0 +1,229 @@
+package org.ripewood.photos;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.awt.Color;
+import java.awt.RenderingHints;
+import java.awt.color.ColorSpace;
+import java.awt.image.BufferedImage;
+import java.awt.image.ColorConvertOp;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Locale;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.atomic.AtomicBoolean;
+import javax.imageio.IIOImage;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageWriteParam;
+import javax.imageio.stream.MemoryCacheImageInputStream;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
+import org.jboss.logging.Logger;
+
+/**
+ * Makes of what was sent what is kept: decoded, turned upright, made smaller and encoded anew.
+ * Nothing but pixels comes through, neither the camera's notes nor anything hidden beside them.
+ */
+@ApplicationScoped
+class Darkroom {
+
+    static final int LONGEST_EDGE_PX = 2560;
+    static final int THUMBNAIL_EDGE_PX = 400;
+
+    private static final Logger LOG = Logger.getLogger(Darkroom.class);
+
+    /** What is held in memory at most, 8 bytes each in the worst case; larger ones are thinned. */
+    private static final long PIXELS_AT_ONCE = 16_000_000;
+
+    /** Fine enough that a wound's edge can be made out; common practice, no source. */
+    private static final float QUALITY = 0.85f;
+
+    /** Pictures take memory, so one is in hand at a time; that costs others a second or so. */
+    private final Semaphore place = new Semaphore(1, true);
+
+    private final PhotoLimits limits;
+
+    static {
+        // a service has no screen
+        System.setProperty("java.awt.headless", "true");
+        // otherwise what is decoded is written to a temporary file
+        ImageIO.setUseCache(false);
+    }
+
+    Darkroom(PhotoLimits limits) {
+        this.limits = limits;
+    }
+
+    /**
+     * Develops a JPEG or PNG, known by its content alone.
+     *
+     * @throws org.ripewood.platform.Refused 400 for anything else, for a broken picture, and for
+     *     one with more pixels than are taken, which is told before it is decoded
+     */
+    Developed develop(InputStream sent) {
+        place.acquireUninterruptibly();
+        try {
+            var bytes = read(sent);
+            return develop(bytes, head(bytes));
+        } finally {
+            place.release();
+        }
+    }
+
+    private byte[] read(InputStream sent) {
+        try {
+            var bytes = sent.readNBytes((int) limits.mostBytes() + 1);
+            if (bytes.length > limits.mostBytes()) {
+                throw Unfit.because(
+                        "expected at most %.1f MB, found more"
+                                .formatted(limits.mostBytes() / 1_000_000.0),
+                        "Maybe send it in a smaller size.");
+            }
+            return bytes;
+        } catch (IOException e) {
+            throw new UncheckedIOException("what was sent cannot be read again", e);
+        }
+    }
+
+    private PictureHead head(byte[] bytes) {
+        var head = PictureHead.of(bytes);
+        if (head.pixels() > limits.mostPixels()) {
+            throw Unfit.because(
+                    "expected at most %d megapixels, found %d × %d pixels"
+                            .formatted(
+                                    limits.mostPixels() / 1_000_000,
+                                    head.widthPx(),
+                                    head.heightPx()),
+                    "Maybe send it in a smaller size.");
+        }
+        if (head.channels() > 3) {
+            throw Unfit.because(
+                    "expected colours for screens, found a JPEG of %d channels, such as CMYK"
+                            .formatted(head.channels()),
+                    "Maybe save it as JPEG in RGB.");
+        }
+        return head;
+    }
+
+    private static Developed develop(byte[] sent, PictureHead head) {
+        var small = smaller(onWhite(decoded(sent, head)), LONGEST_EDGE_PX);
+        var upright = Turning.upright(small, head.notes().orientation());
+        return new Developed(
+                jpeg(upright),
+                jpeg(smaller(upright, THUMBNAIL_EDGE_PX)),
+                upright.getWidth(),
+                upright.getHeight(),
+                head.notes().takenOn());
+    }
+
+    private static BufferedImage decoded(byte[] sent, PictureHead head) {
+        var reader = ImageIO.getImageReadersByFormatName(head.format()).next();
+        var cutOff = new AtomicBoolean();
+        try (var input = new MemoryCacheImageInputStream(new ByteArrayInputStream(sent))) {
+            reader.setInput(input, true, true);
+            reader.addIIOReadWarningListener((source, warning) -> notice(warning, cutOff));
+            var how = reader.getDefaultReadParam();
+            if (reader.getWidth(0) != head.widthPx() || reader.getHeight(0) != head.heightPx()) {
+                throw Unfit.broken("a picture that tells two sizes");
+            }
+            int every = every(head);
+            how.setSourceSubsampling(every, every, 0, 0);
+            var picture = reader.read(0, how);
+            if (cutOff.get()) {
+                throw Unfit.broken("a picture whose pixels end too early");
+            }
+            return picture;
+        } catch (IOException | IllegalArgumentException | IllegalStateException unreadable) {
+            throw broken(head, unreadable);
+        } catch (IndexOutOfBoundsException | NullPointerException | ClassCastException bug) {
+            // the decoder's own, met by pictures that contradict themselves
+            throw broken(head, bug);
+        } finally {
+            reader.dispose();
+        }
+    }
+
+    private static RuntimeException broken(PictureHead head, Exception why) {
+        LOG.debugf(why, "a %s could not be decoded", head.format());
+        return Unfit.broken(
+                "a %s whose pixels cannot be read"
+                        .formatted(head.format().toUpperCase(Locale.ROOT)));
+    }
+
+    /** The decoder fills up what is missing and only warns. */
+    private static void notice(String warning, AtomicBoolean cutOff) {
+        if (warning.toLowerCase(Locale.ROOT).contains("premature end")) {
+            cutOff.set(true);
+        }
+    }
+
+    /** Every how many pixels one is kept while decoding, so that memory has a bound. */
+    private static int every(PictureHead head) {
+        int thinned = (int) Math.ceil(Math.sqrt(head.pixels() / (double) PIXELS_AT_ONCE));
+        return Math.max(1, Math.max(thinned, head.longestPx() / LONGEST_EDGE_PX));
+    }
+
+    /** In the colours of screens, and what was see-through on white. */
+    private static BufferedImage onWhite(BufferedImage picture) {
+        var rgb =
+                new BufferedImage(
+                        picture.getWidth(), picture.getHeight(), BufferedImage.TYPE_INT_RGB);
+        var colours = picture.getColorModel().getColorSpace();
+        if (!picture.getColorModel().hasAlpha()
+                && colours.getType() == ColorSpace.TYPE_RGB
+                && !colours.isCS_sRGB()) {
+            // drawing would convert pixel by pixel, a hundred times slower
+            return new ColorConvertOp(null).filter(picture, rgb);
+        }
+        var pen = rgb.createGraphics();
+        pen.setColor(Color.WHITE);
+        pen.fillRect(0, 0, rgb.getWidth(), rgb.getHeight());
+        pen.drawImage(picture, 0, 0, null);
+        pen.dispose();
+        return rgb;
+    }
+
+    /** Halved as often as possible first: a bilinear step looks at four pixels only. */
+    private static BufferedImage smaller(BufferedImage picture, int longestPx) {
+        BufferedImage now = picture;
+        int longest = Math.max(now.getWidth(), now.getHeight());
+        while (longest > longestPx) {
+            double share = Math.max(0.5, longestPx / (double) longest);
+            now =
+                    scaled(
+                            now,
+                            Math.max(1, (int) Math.round(now.getWidth() * share)),
+                            Math.max(1, (int) Math.round(now.getHeight() * share)));
+            longest = Math.max(now.getWidth(), now.getHeight());
+        }
+        return now;
+    }
+
+    private static BufferedImage scaled(BufferedImage picture, int widthPx, int heightPx) {
+        var scaled = new BufferedImage(widthPx, heightPx, BufferedImage.TYPE_INT_RGB);
+        var pen = scaled.createGraphics();
+        pen.setRenderingHint(
+                RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
+        pen.drawImage(picture, 0, 0, widthPx, heightPx, null);
+        pen.dispose();
+        return scaled;
+    }
+
+    private static byte[] jpeg(BufferedImage picture) {
+        var writer = ImageIO.getImageWritersByFormatName("jpeg").next();
+        var bytes = new ByteArrayOutputStream();
+        try (var output = new MemoryCacheImageOutputStream(bytes)) {
+            writer.setOutput(output);
+            var how = writer.getDefaultWriteParam();
+            how.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
+            how.setCompressionQuality(QUALITY);
+            writer.write(null, new IIOImage(picture, null, null), how);
+        } catch (IOException e) {
+            throw new UncheckedIOException("pixels can always be encoded", e);
+        } finally {
+            writer.dispose();
+        }
+        return bytes.toByteArray();
+    }
+}

@@ -1,0 +1,136 @@
+package org.ripewood.photos;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Refused;
+import org.ripewood.platform.Today;
+
+/** What is written down of photos, each method a transaction; bytes are moved outside of them. */
+@ApplicationScoped
+@Transactional
+class PhotoBook {
+
+    /** No photo is older than the tables are taken to be; common practice, no source. */
+    private static final LocalDate FIRST = LocalDate.of(1900, 1, 1);
+
+    private final PhotoRows rows;
+    private final PhotoReach reach;
+    private final PhotoLimits limits;
+    private final Today today;
+
+    PhotoBook(PhotoRows rows, PhotoReach reach, PhotoLimits limits, Today today) {
+        this.rows = rows;
+        this.reach = reach;
+        this.limits = limits;
+        this.today = today;
+    }
+
+    /** A photo and the keys its bytes lay under before. */
+    record Removal(Photo photo, List<String> keys) {}
+
+    /** Goes on only when the photo could be kept, so that nothing is decoded in vain. */
+    void check(Actor actor, long treeId, NewPhoto said) {
+        reach.tree(actor, treeId);
+        requireHappened(said.takenOn());
+        reach.belongs(actor, treeId, said);
+        requireRoom(actor, treeId);
+    }
+
+    Photo keep(
+            Actor actor,
+            long treeId,
+            NewPhoto said,
+            Developed developed,
+            String sha256,
+            String fileKey,
+            String thumbnailKey) {
+        check(actor, treeId, said);
+        var row = new PhotoEntity();
+        row.treeId = treeId;
+        row.say(said, day(said, developed));
+        row.fileKey = fileKey;
+        row.thumbnailKey = thumbnailKey;
+        row.widthPx = developed.widthPx;
+        row.heightPx = developed.heightPx;
+        row.byteCount = developed.whole.length;
+        row.sha256 = sha256;
+        row.byId = actor.personId();
+        row.recordedAt = today.now();
+        rows.persistAndFlush(row);
+        return row.toPhoto();
+    }
+
+    Photo change(Actor actor, long photoId, long version, NewPhoto said) {
+        var row = reach.photoToChange(actor, photoId);
+        if (row.removedAt != null) {
+            throw Refused.conflict("The photo was taken away.", null);
+        }
+        if (row.version != version) {
+            throw Refused.stale("photo");
+        }
+        requireHappened(said.takenOn());
+        reach.belongs(actor, row.treeId, said);
+        var on = said.takenOn();
+        row.say(said, on == null ? row.takenOn : on);
+        rows.flush();
+        return row.toPhoto();
+    }
+
+    /** Leaves the mark; taking away twice is once. */
+    Removal remove(Actor actor, long photoId) {
+        var row = reach.photoToChange(actor, photoId);
+        var keys = Stream.of(row.fileKey, row.thumbnailKey).filter(Objects::nonNull).toList();
+        if (row.removedAt == null) {
+            row.fileKey = null;
+            row.thumbnailKey = null;
+            row.removedById = actor.personId();
+            row.removedAt = today.now();
+            rows.flush();
+        }
+        return new Removal(row.toPhoto(), keys);
+    }
+
+    /** What was said, or what the camera noted where its clock can be believed, or today. */
+    private LocalDate day(NewPhoto said, Developed developed) {
+        var on = said.takenOn();
+        if (on != null) {
+            return on;
+        }
+        var noted = developed.notedOn;
+        return noted != null && isPlausible(noted) ? noted : today.date();
+    }
+
+    private void requireHappened(@Nullable LocalDate on) {
+        if (on != null && !isPlausible(on)) {
+            throw Refused.invalid(
+                    "takenOn",
+                    "expected a day from %s to %s, found %s".formatted(FIRST, today.date(), on));
+        }
+    }
+
+    private boolean isPlausible(LocalDate on) {
+        return !on.isBefore(FIRST) && !on.isAfter(today.date());
+    }
+
+    private void requireRoom(Actor actor, long treeId) {
+        if (rows.countOfTree(treeId) >= limits.mostOfTree()) {
+            throw Refused.conflict(
+                    "The tree has %d photos, and no more are kept.".formatted(limits.mostOfTree()),
+                    "Maybe take some away that nobody needs.");
+        }
+        var dayAgo = today.now().minus(Duration.ofDays(1));
+        if (rows.countSince(actor.personId(), dayAgo) >= limits.mostADay()) {
+            throw Refused.conflict(
+                    "You have sent %d photos in a day, and no more are taken from one person."
+                            .formatted(limits.mostADay()),
+                    "Maybe go on tomorrow.");
+        }
+    }
+}

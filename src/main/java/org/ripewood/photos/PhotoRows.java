@@ -1,0 +1,66 @@
+package org.ripewood.photos;
+
+import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
+import io.quarkus.panache.common.Page;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.LockModeType;
+import java.time.Instant;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.ripewood.platform.PageRequest;
+
+/** The photos kept. */
+@ApplicationScoped
+class PhotoRows implements PanacheRepositoryBase<PhotoEntity, Long> {
+
+    private static final String THERE = " and removedAt is null";
+    private static final String LATEST_FIRST = " order by takenOn desc, id desc";
+    private static final String OF_TREE = "treeId = ?1" + THERE;
+
+    List<PhotoEntity> ofTree(long treeId, PageRequest page) {
+        return find(OF_TREE + LATEST_FIRST, treeId).page(Page.of(page.page(), page.size())).list();
+    }
+
+    List<PhotoEntity> ofTree(long treeId) {
+        return list(OF_TREE + LATEST_FIRST, treeId);
+    }
+
+    List<PhotoEntity> removedOfTree(long treeId) {
+        return list("treeId = ?1 and removedAt is not null order by removedAt desc", treeId);
+    }
+
+    List<PhotoEntity> ofWound(long woundId) {
+        return list("woundId = ?1" + THERE + LATEST_FIRST, woundId);
+    }
+
+    List<PhotoEntity> ofStep(long stepId) {
+        return list("stepId = ?1" + THERE + LATEST_FIRST, stepId);
+    }
+
+    long countOfTree(long treeId) {
+        return count(OF_TREE, treeId);
+    }
+
+    /** All that a person sent since a moment, those taken away since included. */
+    long countSince(long personId, Instant moment) {
+        return count("byId = ?1 and recordedAt >= ?2", personId, moment);
+    }
+
+    /** A photo nobody else can change until this transaction ends. */
+    Optional<PhotoEntity> findToChange(long photoId) {
+        return findByIdOptional(photoId, LockModeType.PESSIMISTIC_WRITE);
+    }
+
+    /** Those of some keys that a photo is kept under. */
+    Set<String> inUse(Collection<String> keys) {
+        var used = new HashSet<String>();
+        for (var row : list("fileKey in ?1 or thumbnailKey in ?1", keys)) {
+            used.add(row.fileKey);
+            used.add(row.thumbnailKey);
+        }
+        return used;
+    }
+}

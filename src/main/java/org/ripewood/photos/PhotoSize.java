@@ -1,0 +1,7 @@
+package org.ripewood.photos;
+
+/** Which of the two sizes kept. */
+public enum PhotoSize {
+    WHOLE,
+    THUMBNAIL
+}

@@ -1,0 +1,187 @@
+package org.ripewood.photos;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.NoSuchFileException;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import org.jboss.logging.Logger;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.PageRequest;
+import org.ripewood.platform.Paged;
+import org.ripewood.platform.Refused;
+import org.ripewood.standing.Standings;
+import org.ripewood.trees.Trees;
+
+/**
+ * Photos of trees; whoever reaches the tree reaches them.
+ *
+ * <p>The bytes are kept before the row that points to them and taken away after it: a row never
+ * points to a missing file, and a crash leaves at worst a file that nobody knows, which {@link
+ * Sweep} takes away.
+ */
+@ApplicationScoped
+@Transactional
+public class Photos {
+
+    private static final Logger LOG = Logger.getLogger(Photos.class);
+
+    private final Trees trees;
+    private final Standings standings;
+    private final PhotoRows rows;
+    private final PhotoBook book;
+    private final PhotoReach reach;
+    private final Darkroom darkroom;
+    private final PhotoStore store;
+
+    Photos(
+            Trees trees,
+            Standings standings,
+            PhotoRows rows,
+            PhotoBook book,
+            PhotoReach reach,
+            Darkroom darkroom,
+            PhotoStore store) {
+        this.trees = trees;
+        this.standings = standings;
+        this.rows = rows;
+        this.book = book;
+        this.reach = reach;
+        this.darkroom = darkroom;
+        this.store = store;
+    }
+
+    /**
+     * Keeps a photo of a tree within reach. No transaction is held while it is decoded.
+     *
+     * @param sent a JPEG or PNG; what it is called or said to be does not matter
+     * @throws Refused 400 when it is neither, broken or too large; 409 when there are too many
+     */
+    @Transactional(Transactional.TxType.NOT_SUPPORTED)
+    public Photo add(Actor actor, long treeId, NewPhoto said, InputStream sent) {
+        book.check(actor, treeId, said);
+        var developed = darkroom.develop(sent);
+        var whole = FileKeys.fresh();
+        var thumbnail = FileKeys.fresh();
+        try {
+            store.put(whole, developed.whole);
+            store.put(thumbnail, developed.thumbnail);
+            return book.keep(
+                    actor, treeId, said, developed, sha256(developed.whole), whole, thumbnail);
+        } catch (Refused refused) {
+            // certainly not written down; after any other failure the sweep finds out
+            takeAway(List.of(whole, thumbnail));
+            throw refused;
+        } catch (IOException e) {
+            takeAway(List.of(whole, thumbnail));
+            throw new UncheckedIOException("the photo cannot be kept", e);
+        }
+    }
+
+    /** A photo within reach, or the mark of one that was taken away; 404 otherwise. */
+    public Photo get(Actor actor, long photoId) {
+        return reach.photo(actor, photoId).toPhoto();
+    }
+
+    /** Photos of a tree within reach, those taken last first. */
+    public Paged<Photo> list(Actor actor, long treeId, PageRequest page) {
+        reach.tree(actor, treeId);
+        var found = rows.ofTree(treeId, page).stream().map(PhotoEntity::toPhoto).toList();
+        return Paged.of(found, page, rows.countOfTree(treeId));
+    }
+
+    /** All photos of a tree within reach, those taken last first; a limit bounds how many. */
+    public List<Photo> ofTree(Actor actor, long treeId) {
+        reach.tree(actor, treeId);
+        return told(rows.ofTree(treeId));
+    }
+
+    /** Marks of the photos of a tree that were taken away, latest first. */
+    public List<Photo> removed(Actor actor, long treeId) {
+        reach.tree(actor, treeId);
+        return told(rows.removedOfTree(treeId));
+    }
+
+    /** Photos that show a wound of a tree within reach. */
+    public List<Photo> ofWound(Actor actor, long treeId, long woundId) {
+        reach.tree(actor, treeId);
+        return told(rows.ofWound(woundId)).stream()
+                .filter(photo -> photo.treeId() == treeId)
+                .toList();
+    }
+
+    /** Photos that are evidence for a step within reach. */
+    public List<Photo> ofStep(Actor actor, long stepId) {
+        standings.getStep(actor, stepId);
+        return told(rows.ofStep(stepId));
+    }
+
+    /**
+     * The bytes of a photo within reach, always JPEG; 404 when it was taken away.
+     *
+     * @return to be closed by the caller
+     */
+    public PhotoFile open(Actor actor, long photoId, PhotoSize size) {
+        var row = reach.photo(actor, photoId);
+        var key = size == PhotoSize.WHOLE ? row.fileKey : row.thumbnailKey;
+        if (key == null) {
+            throw Refused.notFound("photo", photoId);
+        }
+        try {
+            return new PhotoFile(key, store.open(key));
+        } catch (NoSuchFileException lost) {
+            LOG.errorf("The file %s of photo %d is missing.", key, photoId);
+            throw Refused.notFound("photo", photoId);
+        } catch (IOException e) {
+            throw new UncheckedIOException("the photo cannot be read", e);
+        }
+    }
+
+    /** Whether the actor may change what is said of a photo and take it away. */
+    public boolean mayChange(Actor actor, Photo photo) {
+        return reach.mayChange(actor, trees.get(actor, photo.treeId()), photo.byId());
+    }
+
+    /**
+     * Changes what is said of a photo: by who sent it, the keeper of the tree, or an instructor;
+     * 412 when the version is not the current one.
+     */
+    public Photo change(Actor actor, long photoId, long version, NewPhoto said) {
+        return book.change(actor, photoId, version, said);
+    }
+
+    /** Takes a photo away, by those who may change it; that it was there stays written down. */
+    @Transactional(Transactional.TxType.NOT_SUPPORTED)
+    public Photo remove(Actor actor, long photoId) {
+        var removal = book.remove(actor, photoId);
+        takeAway(removal.keys());
+        return removal.photo();
+    }
+
+    private void takeAway(List<String> keys) {
+        for (var key : keys) {
+            try {
+                store.remove(key);
+            } catch (IOException e) {
+                LOG.warnf(e, "The file %s is left for the next start to take away.", key);
+            }
+        }
+    }
+
+    private static List<Photo> told(List<PhotoEntity> found) {
+        return found.stream().map(PhotoEntity::toPhoto).toList();
+    }
+
+    private static String sha256(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+}
