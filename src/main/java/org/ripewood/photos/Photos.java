@@ -133,7 +133,8 @@ public class Photos {
             throw Refused.notFound("photo", photoId);
         }
         try {
-            return new PhotoFile(key, store.open(key));
+            var tag = size == PhotoSize.WHOLE ? row.sha256 : row.sha256 + "-thumbnail";
+            return new PhotoFile(tag, store.open(key));
         } catch (NoSuchFileException lost) {
             LOG.errorf("The file %s of photo %d is missing.", key, photoId);
             throw Refused.notFound("photo", photoId);

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.Set;
 import org.ripewood.course.CourseContent;
 import org.ripewood.people.People;
+import org.ripewood.photos.Photos;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
@@ -19,13 +20,21 @@ class StepDesk {
     private final People people;
     private final Trees trees;
     private final Standings standings;
+    private final Photos photos;
     private final CourseContent content;
     private final Today today;
 
-    StepDesk(People people, Trees trees, Standings standings, CourseContent content, Today today) {
+    StepDesk(
+            People people,
+            Trees trees,
+            Standings standings,
+            Photos photos,
+            CourseContent content,
+            Today today) {
         this.people = people;
         this.trees = trees;
         this.standings = standings;
+        this.photos = photos;
         this.content = content;
         this.today = today;
     }
@@ -43,6 +52,7 @@ class StepDesk {
                 techniques.get(step.technique()),
                 decisionId == null ? null : standings.getDecision(actor, decisionId),
                 people.names(everybody(step)),
+                photos.ofStep(actor, stepId),
                 actor.is(Role.INSTRUCTOR),
                 typed.orFresh("report", Typed.fresh("report").with("doneOn", today.date())),
                 typed.orFresh("sign-off", Typed.fresh("sign-off")),

@@ -1,8 +1,10 @@
 package org.ripewood.web;
 
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.course.Technique;
+import org.ripewood.photos.Photo;
 import org.ripewood.standing.Decision;
 import org.ripewood.standing.Step;
 import org.ripewood.trees.Tree;
@@ -12,6 +14,7 @@ import org.ripewood.trees.Tree;
  *
  * @param technique null when the content in force no longer has it
  * @param names of everybody who acted on it, by id
+ * @param photos that are evidence for it
  * @param teaches whether the reader may sign off
  */
 record StepSheet(
@@ -22,6 +25,7 @@ record StepSheet(
         @Nullable Technique technique,
         @Nullable Decision decision,
         Map<Long, String> names,
+        List<Photo> photos,
         boolean teaches,
         Typed report,
         Typed signOff,

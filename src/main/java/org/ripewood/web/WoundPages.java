@@ -6,6 +6,9 @@ import io.quarkus.security.Authenticated;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
+import java.util.List;
+import org.ripewood.photos.Photo;
+import org.ripewood.photos.Photos;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Today;
 import org.ripewood.trees.Closing;
@@ -19,16 +22,19 @@ class WoundPages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance wound(Tree tree, Closing closing, PictureShown picture);
+        static native TemplateInstance wound(
+                Tree tree, Closing closing, PictureShown picture, List<Photo> photos);
     }
 
     private final CurrentUser user;
     private final Trees trees;
+    private final Photos photos;
     private final Today today;
 
-    WoundPages(CurrentUser user, Trees trees, Today today) {
+    WoundPages(CurrentUser user, Trees trees, Photos photos, Today today) {
         this.user = user;
         this.trees = trees;
+        this.photos = photos;
         this.today = today;
     }
 
@@ -40,6 +46,7 @@ class WoundPages {
                 Templates.wound(
                         trees.get(actor, id),
                         closing,
-                        PictureShown.of(sheet -> TreeDrawings.closing(closing, sheet))));
+                        PictureShown.of(sheet -> TreeDrawings.closing(closing, sheet)),
+                        photos.ofWound(actor, id, woundId)));
     }
 }

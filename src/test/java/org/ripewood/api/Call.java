@@ -3,6 +3,7 @@ package org.ripewood.api;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.restassured.response.Response;
+import io.restassured.specification.RequestSpecification;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
@@ -43,13 +44,14 @@ record Call(
             request.contentType("application/json").body(json());
         } else if (endpoint.consumes("text/csv")) {
             request.contentType("text/csv; charset=UTF-8").body(String.valueOf(body.get("text")));
+        } else if (endpoint.consumes("multipart/form-data")) {
+            request.contentType("multipart/form-data");
+            if (!endpoint.api()) {
+                request.cookie("ripewood-csrf", TOKEN).multiPart("csrf-token", TOKEN);
+            }
+            body.forEach((name, value) -> part(request, name, value));
         } else if (endpoint.api()) {
             request.noContentType();
-        } else if (endpoint.consumes("multipart/form-data")) {
-            request.contentType("multipart/form-data")
-                    .cookie("ripewood-csrf", TOKEN)
-                    .multiPart("csrf-token", TOKEN);
-            body.forEach((name, value) -> request.multiPart(name, String.valueOf(value)));
         } else if (endpoint.writes() && !endpoint.api()) {
             request.contentType("application/x-www-form-urlencoded; charset=UTF-8")
                     .cookie("ripewood-csrf", TOKEN)
@@ -61,6 +63,14 @@ record Call(
             school.forgetSessions();
         }
         return answer;
+    }
+
+    private static void part(RequestSpecification request, String name, Object value) {
+        if (value instanceof byte[] file) {
+            request.multiPart(name, "file", file, "application/octet-stream");
+        } else {
+            request.multiPart(name, String.valueOf(value));
+        }
     }
 
     String json() {

@@ -3,8 +3,10 @@ package org.ripewood.api;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.photos.Pictures;
 
 /** For every endpoint a call that somebody may make, on things made for it. */
 final class Calls {
@@ -30,6 +32,7 @@ final class Calls {
             case "decisions" -> at(endpoint, school.assignedStep().decisionId(), null, null);
             case "people", "students" -> person(endpoint, last);
             case "sites" -> words.size() == 1 ? call(endpoint, site()) : site(endpoint, last);
+            case "photos" -> photo(endpoint);
             case "stock" -> new StockCalls(school).of(endpoint, words);
             case "calendar" -> new Call(endpoint, "/calendar/" + school.calendarFile(), null, null);
             case "password" -> password(endpoint, last);
@@ -105,6 +108,8 @@ final class Calls {
                     case "containers" ->
                             fields("kind", "training", "litres", 6.5, "since", today());
                     case "steps" -> fields("technique", "pest_control");
+                    case "photos" ->
+                            fields("photo", Pictures.jpeg(), "view", "FRONT", "caption", "before");
                     case "found-done" -> fields("technique", "root_check", "doneOn", today());
                     default -> fields();
                 });
@@ -135,6 +140,27 @@ final class Calls {
             fields.put("version", site.version());
         }
         return at(endpoint, site.id(), site.version(), fields);
+    }
+
+    private Call photo(Endpoint endpoint) {
+        var photo = school.photo();
+        var fields =
+                fields(
+                        "takenOn",
+                        today(),
+                        "view",
+                        "DETAIL",
+                        "caption",
+                        "after repotting",
+                        "woundId",
+                        null,
+                        "stepId",
+                        null);
+        if (!endpoint.api()) {
+            fields.values().removeIf(Objects::isNull);
+            fields.put("version", photo.version());
+        }
+        return at(endpoint, photo.id(), photo.version(), fields);
     }
 
     private Call step(Endpoint endpoint, String last) {

@@ -229,6 +229,7 @@ class HostileInputTest {
         slips.put("trees?course=1%20or%201=1", "course");
         slips.put("trees/" + tree + "/observations?page=x", "page");
         slips.put("trees/" + tree + "/steps?size=x", "size");
+        slips.put("trees/" + tree + "/photos?page=x", "page");
         for (var on :
                 List.of("2026-02-30", "99999-01-01", "+99999-01-01", "tomorrow", "%20", "NaN")) {
             slips.put("trees/" + tree + "/standing?on=" + on, "on");
@@ -269,7 +270,8 @@ class HostileInputTest {
     @Test
     void anAddressThatIsNoneIsNotFound() {
         for (var id : List.of("0", "-1", "abc", "1.5", "99999999999999999999", "%00", "..%2f1")) {
-            for (var of : List.of("trees/%s", "steps/%s", "courses/%s", "sessions/%s")) {
+            for (var of :
+                    List.of("trees/%s", "steps/%s", "courses/%s", "sessions/%s", "photos/%s")) {
                 var path = "/api/v1/" + of.formatted(id);
                 var answer = school.as(Who.INSTRUCTOR).urlEncodingEnabled(false).get(path);
                 assertThat(answer.statusCode()).as(path).isBetween(400, 404);

@@ -30,6 +30,11 @@ final class RoleTable {
             GET  /api/v1/trees/{id}/containers                | 401 | 200 404 | 200 404 | 200
             POST /api/v1/trees/{id}/containers                | 401 | 201 404 | 201 404 | 201
             GET  /api/v1/trees/{id}/works                     | 401 | 200 404 | 200 404 | 200
+            GET  /api/v1/trees/{id}/photos                    | 401 | 200 404 | 200 404 | 200
+            POST /api/v1/trees/{id}/photos                    | 401 | 201 404 | 201 404 | 201
+            GET  /api/v1/photos/{id}                          | 401 | 200 404 | 200 404 | 200
+            PUT  /api/v1/photos/{id}                          | 401 | 200 404 | 200 404 | 403
+            DELETE /api/v1/photos/{id}                        | 401 | 200 404 | 200 404 | 403
             GET  /api/v1/trees/{id}/standing                  | 401 | 200 404 | 200 404 | 200
             GET  /api/v1/trees/{id}/proposals                 | 401 | 403 403 | 200 404 | 200
             GET  /api/v1/trees/{id}/checklist                 | 401 | 200 404 | 200 404 | 200
@@ -150,6 +155,13 @@ final class RoleTable {
             GET  /trees/{id}/wounds/{woundId}                 | 303 | 200 404 | 200 404 | 200
             POST /trees/{id}/branches                         | 303 | 303 404 | 303 404 | 303
             POST /trees/{id}/containers                       | 303 | 303 404 | 303 404 | 303
+            GET  /trees/{id}/photos                           | 303 | 200 404 | 200 404 | 200
+            POST /trees/{id}/photos                           | 303 | 303 404 | 303 404 | 303
+            GET  /photos/{id}                                 | 303 | 200 404 | 200 404 | 200
+            GET  /photos/{id}/thumbnail                       | 303 | 200 404 | 200 404 | 200
+            GET  /photos/{id}/about                           | 303 | 200 404 | 200 404 | 200
+            POST /photos/{id}/about                           | 303 | 303 404 | 303 404 | 403
+            POST /photos/{id}/remove                          | 303 | 303 404 | 303 404 | 403
             GET  /trees/{id}/observations                     | 303 | 200 404 | 200 404 | 200
             POST /trees/{id}/observations                     | 303 | 303 404 | 303 404 | 303
             GET  /trees/{id}/measure                          | 303 | 200 404 | 200 404 | 200

@@ -4,6 +4,7 @@ import static io.restassured.RestAssured.given;
 
 import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Singleton;
+import java.io.ByteArrayInputStream;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.EnumMap;
@@ -35,6 +36,11 @@ import org.ripewood.people.NewPerson;
 import org.ripewood.people.PasswordLinks;
 import org.ripewood.people.People;
 import org.ripewood.people.Person;
+import org.ripewood.photos.NewPhoto;
+import org.ripewood.photos.Photo;
+import org.ripewood.photos.Photos;
+import org.ripewood.photos.Pictures;
+import org.ripewood.photos.Viewpoint;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
@@ -71,6 +77,7 @@ class School {
     private final Aftercare aftercare;
     private final Materials materials;
     private final Judgements judgements;
+    private final Photos photos;
     private final CalendarLinks links;
     private final PasswordLinks passwordLinks;
     private final ApiTokens tokens;
@@ -91,6 +98,7 @@ class School {
             Aftercare aftercare,
             Materials materials,
             Judgements judgements,
+            Photos photos,
             CalendarLinks links,
             PasswordLinks passwordLinks,
             ApiTokens tokens,
@@ -103,6 +111,7 @@ class School {
         this.aftercare = aftercare;
         this.materials = materials;
         this.judgements = judgements;
+        this.photos = photos;
         this.links = links;
         this.passwordLinks = passwordLinks;
         this.tokens = tokens;
@@ -223,6 +232,15 @@ class School {
     long freshCut(Tree tree) {
         var cut = new NewWound("left", today.date(), 24.0, 30.0, null, null, false);
         return trees.addWound(actor(Who.INSTRUCTOR), tree.id(), cut).id();
+    }
+
+    /** A photo of a new tree, sent by its keeper. */
+    Photo photo() {
+        return photos.add(
+                actor(Who.STUDENT),
+                tree().id(),
+                new NewPhoto(today.date(), Viewpoint.FRONT, "before repotting", null, null),
+                new ByteArrayInputStream(Pictures.jpeg()));
     }
 
     /** A task of shading that root work of today on a tree asks for. */
@@ -355,7 +373,7 @@ class School {
         return who == Who.ANONYMOUS ? request : request.cookie("ripewood-session", cookie(who));
     }
 
-    private synchronized String cookie(Who who) {
+    synchronized String cookie(Who who) {
         return cookies.computeIfAbsent(who, key -> signIn(persons.get(key).login()));
     }
 

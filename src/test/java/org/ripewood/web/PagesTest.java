@@ -73,6 +73,7 @@ class PagesTest {
                         at + "/checklist",
                         at + "/checklist/print",
                         at + "/measure",
+                        at + "/photos",
                         at + "/route",
                         at + "/route/print?goal=show",
                         at + "/judgements",

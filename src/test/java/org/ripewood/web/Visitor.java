@@ -5,6 +5,7 @@ import static io.restassured.RestAssured.given;
 import io.restassured.http.ContentType;
 import io.restassured.response.Response;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import org.ripewood.people.People;
@@ -40,6 +41,15 @@ final class Visitor {
         return keep(given().redirects().follow(false).cookies(cookies).get(path));
     }
 
+    /** Asks for what may be in the browser already, under that tag. */
+    Response getUnless(String path, String tag) {
+        return given().redirects()
+                .follow(false)
+                .cookies(cookies)
+                .header("If-None-Match", tag)
+                .get(path);
+    }
+
     /** Sends a form that stands on a page, with the page's token. */
     Response send(String page, String action, Map<String, ?> fields) {
         var all = new HashMap<String, Object>(fields);
@@ -48,6 +58,19 @@ final class Visitor {
             all.put(token.group(1), token.group(2));
         }
         return post(action, all);
+    }
+
+    /** Sends a form with files in one field, each under a name and type that mean nothing. */
+    Response sendFiles(
+            String page, String action, Map<String, ?> fields, String field, List<byte[]> files) {
+        var request = given().redirects().follow(false);
+        var token = TOKEN.matcher(get(page).asString());
+        if (token.find()) {
+            request.multiPart(token.group(1), token.group(2));
+        }
+        fields.forEach((name, value) -> request.multiPart(name, String.valueOf(value)));
+        files.forEach(file -> request.multiPart(field, "../../x.svg", file, "text/html"));
+        return keep(request.cookies(cookies).post(action));
     }
 
     Response post(String action, Map<String, ?> fields) {
