@@ -9,7 +9,9 @@ import io.quarkus.security.UnauthorizedException;
 import jakarta.persistence.OptimisticLockException;
 import jakarta.validation.ConstraintViolationException;
 import jakarta.ws.rs.WebApplicationException;
+import java.io.IOException;
 import java.sql.SQLException;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,6 +22,10 @@ import org.jspecify.annotations.Nullable;
 final class Problems {
 
     private static final int DEEPEST_CAUSE = 12;
+
+    private static final String FORMS_READER = "org.jboss.resteasy.reactive.server.core.multipart.";
+
+    private static final int FRAMES_OF_A_READER = 6;
 
     /** H2's own: a lock not had in time, a row changed meanwhile (from memory). */
     private static final Set<String> OTHER_COLLISIONS = Set.of("HYT00", "90131");
@@ -84,7 +90,21 @@ final class Problems {
         if (cause instanceof OptimisticLockException) {
             return Refused.stale("record").problem();
         }
-        return cause instanceof SQLException sql ? ofDatabase(sql) : null;
+        if (cause instanceof SQLException sql) {
+            return ofDatabase(sql);
+        }
+        return isOfAFormsReader(cause) ? plain(400, "Maybe the form broke off on its way.") : null;
+    }
+
+    /**
+     * What the framework could not read of a form it throws as an exception of no special kind; the
+     * place tells it from a fault of ours.
+     */
+    private static boolean isOfAFormsReader(Throwable cause) {
+        return (cause instanceof IOException || cause instanceof IllegalArgumentException)
+                && Arrays.stream(cause.getStackTrace())
+                        .limit(FRAMES_OF_A_READER)
+                        .anyMatch(frame -> frame.getClassName().startsWith(FORMS_READER));
     }
 
     /** A record that cannot be written, or read by nobody, is no sender's fault. */

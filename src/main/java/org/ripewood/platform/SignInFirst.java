@@ -10,11 +10,18 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
+import java.util.regex.Pattern;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /** Sends a person who is not signed in to the sign-in page, and afterwards to where they went. */
 @ApplicationScoped
 class SignInFirst {
+
+    /**
+     * What a cookie can hold (RFC 6265, 4.1.1): an address with anything else is not come back to.
+     */
+    private static final Pattern COOKIE_VALUE =
+            Pattern.compile("[\\x21\\x23-\\x2B\\x2D-\\x3A\\x3C-\\x5B\\x5D-\\x7E]{1,2000}");
 
     static final String FORM_TARGET = "/j_security_check";
 
@@ -43,8 +50,11 @@ class SignInFirst {
     }
 
     private static boolean mayComeBack(RoutingContext context) {
-        return HttpMethod.GET.equals(context.request().method())
-                || context.normalizedPath().equals(FORM_TARGET);
+        var address = context.request().absoluteURI();
+        return (HttpMethod.GET.equals(context.request().method())
+                        || context.normalizedPath().equals(FORM_TARGET))
+                && address != null
+                && COOKIE_VALUE.matcher(address).matches();
     }
 
     private Response to(ChallengeData challenge) {

@@ -2,11 +2,15 @@ package org.ripewood.api;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import io.restassured.response.Response;
-import io.restassured.specification.RequestSpecification;
+import java.io.ByteArrayOutputStream;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.StringJoiner;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,6 +27,9 @@ record Call(
     /** Sixteen bytes, as the form token has them. */
     private static final String TOKEN = "c2l4dGVlbiBieXRlcy4uLg";
 
+    private static final String BOUNDARY = "a-line-nobody-writes";
+    private static final String PARTS_TYPE = "multipart/form-data; boundary=" + BOUNDARY;
+
     Call with(String field, Object value) {
         var changed = new LinkedHashMap<>(body);
         changed.put(field, value);
@@ -35,42 +42,79 @@ record Call(
         return new Call(endpoint, url, changed, version);
     }
 
-    Response send(School school, Who who) {
-        var request = school.as(who);
+    Heard send(School school, Who who) {
+        var line = school.lineOf(who);
         if (version != null && endpoint.versioned()) {
-            request.header("If-Match", "\"" + version + "\"");
+            line.header("If-Match", "\"" + version + "\"");
         }
-        if (endpoint.api() && endpoint.body().isPresent()) {
-            request.contentType("application/json").body(json());
-        } else if (endpoint.consumes("text/csv")) {
-            request.contentType("text/csv; charset=UTF-8").body(String.valueOf(body.get("text")));
-        } else if (endpoint.consumes("multipart/form-data")) {
-            request.contentType("multipart/form-data");
-            if (!endpoint.api()) {
-                request.cookie("ripewood-csrf", TOKEN).multiPart("csrf-token", TOKEN);
-            }
-            body.forEach((name, value) -> part(request, name, value));
-        } else if (endpoint.api()) {
-            request.noContentType();
-        } else if (endpoint.writes() && !endpoint.api()) {
-            request.contentType("application/x-www-form-urlencoded; charset=UTF-8")
-                    .cookie("ripewood-csrf", TOKEN)
-                    .formParam("csrf-token", TOKEN)
-                    .formParams(body == null ? Map.of() : body);
-        }
-        var answer = request.request(endpoint.verb(), url);
+        write(line);
+        var answer = line.send(endpoint.verb(), url);
         if (url.contains("sign-out")) {
             school.forgetSessions();
         }
         return answer;
     }
 
-    private static void part(RequestSpecification request, String name, Object value) {
-        if (value instanceof byte[] file) {
-            request.multiPart(name, "file", file, "application/octet-stream");
-        } else {
-            request.multiPart(name, String.valueOf(value));
+    private void write(Line line) {
+        if (endpoint.api() && endpoint.body().isPresent()) {
+            line.body("application/json", json());
+        } else if (endpoint.consumes("text/csv")) {
+            line.body("text/csv; charset=UTF-8", String.valueOf(body.get("text")));
+        } else if (endpoint.consumes("multipart/form-data")) {
+            if (!endpoint.api()) {
+                line.cookie("ripewood-csrf", TOKEN);
+            }
+            line.body(PARTS_TYPE, parts());
+        } else if (endpoint.writes() && !endpoint.api()) {
+            line.cookie("ripewood-csrf", TOKEN)
+                    .body("application/x-www-form-urlencoded; charset=UTF-8", form());
         }
+    }
+
+    private Map<String, Object> withToken() {
+        var all = new LinkedHashMap<String, Object>(body == null ? Map.of() : body);
+        all.put("csrf-token", TOKEN);
+        return all;
+    }
+
+    private String form() {
+        var pairs = new StringJoiner("&");
+        withToken()
+                .forEach(
+                        (name, value) -> {
+                            var several = value instanceof Collection<?> all ? all : List.of(value);
+                            several.forEach(one -> pairs.add(name + "=" + encoded(one)));
+                        });
+        return pairs.toString();
+    }
+
+    private static String encoded(Object value) {
+        return URLEncoder.encode(String.valueOf(value), StandardCharsets.UTF_8);
+    }
+
+    private byte[] parts() {
+        var parts = new ByteArrayOutputStream();
+        var all = endpoint.api() ? body : withToken();
+        all.forEach(
+                (name, value) -> {
+                    var file = value instanceof byte[] ? "; filename=\"file\"" : "";
+                    write(
+                            parts,
+                            "--%s\r\nContent-Disposition: form-data; name=\"%s\"%s\r\n\r\n"
+                                    .formatted(BOUNDARY, name, file));
+                    if (value instanceof byte[] bytes) {
+                        parts.writeBytes(bytes);
+                    } else {
+                        write(parts, String.valueOf(value));
+                    }
+                    write(parts, "\r\n");
+                });
+        write(parts, "--%s--\r\n".formatted(BOUNDARY));
+        return parts.toByteArray();
+    }
+
+    private static void write(ByteArrayOutputStream parts, String text) {
+        parts.writeBytes(text.getBytes(StandardCharsets.UTF_8));
     }
 
     String json() {

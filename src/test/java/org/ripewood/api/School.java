@@ -133,6 +133,8 @@ class School {
             otherCourse = course(Who.OTHER_INSTRUCTOR, Who.OTHER_STUDENT);
             site = newSite();
         }
+        // A sign-in is written down; what comes later has only its own rows to answer for.
+        persons.keySet().forEach(this::cookie);
         return this;
     }
 
@@ -371,6 +373,12 @@ class School {
     RequestSpecification as(Who who) {
         var request = given().redirects().follow(false).header("X-Ripewood", "1");
         return who == Who.ANONYMOUS ? request : request.cookie("ripewood-session", cookie(who));
+    }
+
+    /** The same over a connection that is kept. */
+    Line lineOf(Who who) {
+        var line = new Line().header("X-Ripewood", "1");
+        return who == Who.ANONYMOUS ? line : line.cookie("ripewood-session", cookie(who));
     }
 
     synchronized String cookie(Who who) {

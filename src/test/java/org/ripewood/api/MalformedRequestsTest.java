@@ -1,0 +1,213 @@
+package org.ripewood.api;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Requests bent at random, over every address: none ends in an error of the service, tells how it
+ * is built, or leaves anything behind. Where a bent request is still a good one nothing is asked of
+ * it but that.
+ */
+@QuarkusTest
+class MalformedRequestsTest {
+
+    private static final int REQUESTS = 10_000;
+    private static final long SEED = 20261125L;
+
+    private static final List<String> VERBS =
+            List.of("GET", "POST", "PUT", "DELETE", "PATCH", "OPTIONS", "HEAD");
+
+    private static final List<String> TYPES =
+            List.of(
+                    "application/json",
+                    "application/x-www-form-urlencoded",
+                    "multipart/form-data",
+                    "multipart/form-data; boundary=x",
+                    "text/csv",
+                    "text/plain",
+                    "application/xml",
+                    "application/json; charset=utf-16",
+                    "image/svg+xml",
+                    "*/*");
+
+    /** Pieces of paths and bodies, dangerous or only odd. */
+    private static final List<String> PIECES =
+            List.of(
+                    "..",
+                    "%2e%2e%2f",
+                    "%00",
+                    "%ff",
+                    "%c0%af",
+                    ";a=b",
+                    "'",
+                    "%22",
+                    "-1",
+                    "0",
+                    "99999999999999999999",
+                    "1e9",
+                    "NaN",
+                    "%3Cscript%3E",
+                    "%24%7B7*7%7D",
+                    "%7B%7D",
+                    "a".repeat(3000),
+                    "%F0%9F%8C%B3",
+                    "?",
+                    "//",
+                    "?page=2147483648",
+                    "?on=9999-99-99",
+                    "?size=%27%3B--");
+
+    private static final List<String> BODIES =
+            List.of(
+                    "",
+                    "{",
+                    "[]",
+                    "null",
+                    "{\"a\":1}",
+                    "{\"rubric\":{\"$ne\":null}}",
+                    "\u0000\u0001\u0002",
+                    "a=b&a=c&%=%",
+                    "--x\r\nContent-Disposition: form-data; name=\"a\"\r\n\r\n",
+                    "--x--",
+                    "<!DOCTYPE a [<!ENTITY b SYSTEM \"file:///etc/passwd\">]><a>&b;</a>",
+                    "=cmd|' /C calc'!A0,1,2",
+                    "PK\u0003\u0004",
+                    "{\"a\":" + "[".repeat(2000));
+
+    @Inject School opening;
+    @Inject Tables tables;
+
+    private School school;
+    private List<Call> good;
+
+    @BeforeEach
+    void open() {
+        school = opening.open();
+        var calls = new Calls(school);
+        good = new ArrayList<>();
+        for (var endpoint : Endpoint.all()) {
+            // what ends everybody's session would only turn the rest into redirects
+            if (!endpoint.path().contains("sign-out") && !endpoint.path().startsWith("/account")) {
+                good.add(calls.of(endpoint));
+            }
+        }
+    }
+
+    @Test
+    void noneEndsInAnErrorOfTheService() {
+        var dice = new SplittableRandom(SEED);
+        var wrong = new ArrayList<String>();
+        var statuses = new LinkedHashMap<Integer, Integer>();
+        var before = tables.rows();
+        for (int i = 0; i < REQUESTS && wrong.size() < 20; i++) {
+            var call = good.get(i % good.size());
+            var who = any(List.of(Who.values()), dice);
+            var path = bent(call.url(), dice);
+            var verb = dice.nextInt(3) == 0 ? any(VERBS, dice) : call.endpoint().verb();
+            var answer = line(call, who, dice).send(verb, path);
+            statuses.merge(answer.statusCode() / 100, 1, Integer::sum);
+            var told =
+                    "seed %d, %d: %s %s as %s -> %d %s"
+                            .formatted(
+                                    SEED,
+                                    i,
+                                    verb,
+                                    cut(path),
+                                    who,
+                                    answer.statusCode(),
+                                    cut(answer.text()));
+            if (answer.statusCode() >= 500) {
+                wrong.add("an error: " + told);
+            }
+            if (tellsOfItself(answer.text())) {
+                wrong.add("tells how it is built: " + told);
+            }
+            if (answer.statusCode() >= 400) {
+                var after = tables.rows();
+                if (!after.equals(before)) {
+                    wrong.add("left something behind: " + told);
+                }
+            } else {
+                before = tables.rows();
+            }
+        }
+        assertThat(wrong).isEmpty();
+        // bent requests are refused for the most part, or the bending bends nothing
+        assertThat(statuses.getOrDefault(4, 0)).isGreaterThan(REQUESTS / 2);
+    }
+
+    private Line line(Call call, Who who, SplittableRandom dice) {
+        var line = school.lineOf(who);
+        if (dice.nextBoolean()) {
+            line.header("If-Match", any(List.of("\"0\"", "*", "W/\"1\"", "\"x\"", "\""), dice));
+        }
+        if (dice.nextInt(4) == 0) {
+            line.header("Accept", any(List.of("text/html", "application/json", "a/b", "*"), dice));
+        }
+        if (dice.nextInt(5) > 0) {
+            var json = call.body() == null ? "{}" : call.json();
+            line.body(
+                    any(TYPES, dice),
+                    switch (dice.nextInt(3)) {
+                        case 0 -> any(BODIES, dice);
+                        case 1 -> torn(json, dice);
+                        default -> swapped(json, dice);
+                    });
+        }
+        return line;
+    }
+
+    /** A piece of a path changed for an odd one, or one put behind it. */
+    private static String bent(String path, SplittableRandom dice) {
+        int turn = dice.nextInt(3);
+        if (turn == 0) {
+            return path;
+        }
+        var piece = any(PIECES, dice);
+        if (turn == 1) {
+            return path + "/" + piece;
+        }
+        var parts = path.split("/");
+        if (parts.length < 2) {
+            return "/" + piece;
+        }
+        parts[1 + dice.nextInt(parts.length - 1)] = piece;
+        return String.join("/", parts);
+    }
+
+    private static String torn(String json, SplittableRandom dice) {
+        return json.substring(0, dice.nextInt(json.length() + 1));
+    }
+
+    /** Some of its characters changed for others. */
+    private static String swapped(String json, SplittableRandom dice) {
+        var text = new StringBuilder(json);
+        for (int i = 0; i < 3 && text.length() > 0; i++) {
+            text.setCharAt(dice.nextInt(text.length()), (char) (32 + dice.nextInt(95)));
+        }
+        return text.toString();
+    }
+
+    private static boolean tellsOfItself(String text) {
+        return text.contains("Exception")
+                || text.contains("\tat ")
+                || text.contains("org.ripewood")
+                || text.contains("org.hibernate");
+    }
+
+    private static <T> T any(List<T> of, SplittableRandom dice) {
+        return of.get(dice.nextInt(of.size()));
+    }
+
+    private static String cut(String text) {
+        return text.substring(0, Math.min(200, text.length()));
+    }
+}
