@@ -18,6 +18,7 @@ import org.ripewood.trees.NewSite;
 import org.ripewood.trees.NewTree;
 import org.ripewood.trees.NewWound;
 import org.ripewood.trees.Site;
+import org.ripewood.trees.SiteLine;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
 import org.ripewood.trees.Wound;
@@ -144,7 +145,8 @@ public class School {
     }
 
     private synchronized Site site() {
-        return trees.sites().stream()
+        return trees.sites(OFFICE).stream()
+                .map(SiteLine::place)
                 .findFirst()
                 .orElseGet(
                         () ->

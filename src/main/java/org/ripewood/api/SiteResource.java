@@ -29,6 +29,7 @@ import org.ripewood.trees.KnownSite;
 import org.ripewood.trees.NewSite;
 import org.ripewood.trees.ReadingsImport;
 import org.ripewood.trees.Site;
+import org.ripewood.trees.SiteLine;
 import org.ripewood.trees.Trees;
 
 /** Where trees stand. */
@@ -56,9 +57,9 @@ class SiteResource {
     @GET
     @Path("sites")
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
-    @Operation(summary = "All sites, by name")
-    public List<Site> list() {
-        return trees.sites();
+    @Operation(summary = "All sites, by name; the place of those where trees within reach stand")
+    public List<SiteLine> list() {
+        return trees.sites(user.actor());
     }
 
     @POST
@@ -76,7 +77,7 @@ class SiteResource {
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "A site and what is known of its temperatures, with its version as ETag")
     public RestResponse<KnownSite> get(@PathParam("id") long id) {
-        var known = trees.site(id);
+        var known = trees.site(user.actor(), id);
         return Answers.versioned(known.site().version(), known);
     }
 
@@ -124,6 +125,7 @@ class SiteResource {
         var asked = Asked.oneOf("habit", habit, Habit.class);
         return SeasonAnswer.of(
                 trees.season(
+                        user.actor(),
                         id,
                         asked == null ? Habit.DECIDUOUS : asked,
                         Asked.number("base", base, BASE_UNLESS_ASKED),

@@ -2,6 +2,7 @@ package org.ripewood.platform;
 
 import java.lang.reflect.Array;
 import java.util.Collection;
+import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -52,6 +53,6 @@ final class Found {
 
     /** Whether the field holds what nobody else may read. */
     static boolean isSecret(String field) {
-        return field.endsWith("password") || field.equals("setUpCode");
+        return field.toLowerCase(Locale.ROOT).endsWith("password") || field.equals("setUpCode");
     }
 }

@@ -23,6 +23,7 @@ public class Trees {
 
     private final Sites sites;
     private final SiteDesk siteDesk;
+    private final SiteReach siteReach;
     private final ReadingsBook readings;
     private final TreeBook trees;
     private final ObservationBook observations;
@@ -37,6 +38,7 @@ public class Trees {
     Trees(
             Sites sites,
             SiteDesk siteDesk,
+            SiteReach siteReach,
             ReadingsBook readings,
             TreeBook trees,
             ObservationBook observations,
@@ -49,6 +51,7 @@ public class Trees {
             Reach reach) {
         this.sites = sites;
         this.siteDesk = siteDesk;
+        this.siteReach = siteReach;
         this.readings = readings;
         this.trees = trees;
         this.observations = observations;
@@ -67,15 +70,21 @@ public class Trees {
         return sites.enter(actor, site);
     }
 
-    /** Changes name, place and monthly means; 412 when the version is not the current one. */
+    /**
+     * Changes name, place and monthly means of a site within reach; 412 when the version is not the
+     * current one.
+     */
     @Transactional
     public KnownSite changeSite(Actor actor, long siteId, long version, NewSite site) {
+        Sites.requireKeeperOfSites(actor, "change a site");
+        siteReach.require(actor, siteId);
         return siteDesk.known(sites.change(actor, siteId, version, site));
     }
 
-    /** A site and what is known of it. */
+    /** A site within reach and what is known of it; 404 otherwise. */
     @Transactional
-    public KnownSite site(long siteId) {
+    public KnownSite site(Actor actor, long siteId) {
+        siteReach.require(actor, siteId);
         return siteDesk.known(siteId);
     }
 
@@ -89,29 +98,34 @@ public class Trees {
      */
     @Transactional
     public ReadingsImport importReadings(Actor actor, long siteId, String text) {
+        Sites.requireKeeperOfSites(actor, "bring in readings");
+        siteReach.require(actor, siteId);
         return readings.take(actor, siteId, text);
     }
 
     /**
-     * A growing season at a site, for trees nobody has looked at.
+     * A growing season at a site within reach, for trees nobody has looked at.
      *
      * @param year in which it begins; the present season when null
      */
     @Transactional
-    public SiteSeason season(long siteId, Habit habit, double baseCelsius, @Nullable Integer year) {
+    public SiteSeason season(
+            Actor actor, long siteId, Habit habit, double baseCelsius, @Nullable Integer year) {
+        siteReach.require(actor, siteId);
         return siteDesk.season(siteId, habit, baseCelsius, year);
     }
 
-    /** The present growing season of a species at a site. */
+    /** The present growing season of a species at a site within reach. */
     @Transactional
-    public SiteSeason season(long siteId, String species) {
+    public SiteSeason season(Actor actor, long siteId, String species) {
+        siteReach.require(actor, siteId);
         return siteDesk.season(siteId, species);
     }
 
-    /** All sites, by name. */
+    /** All sites, by name; of those out of reach no more than the name. */
     @Transactional
-    public List<Site> sites() {
-        return sites.all();
+    public List<SiteLine> sites(Actor actor) {
+        return siteReach.lines(actor, sites.all());
     }
 
     /** Enters a tree. */

@@ -25,7 +25,7 @@ import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.trees.NewSite;
 import org.ripewood.trees.NewTree;
-import org.ripewood.trees.Site;
+import org.ripewood.trees.SiteLine;
 import org.ripewood.trees.Trees;
 
 /** Entering a tree, and the site it stands at. */
@@ -36,7 +36,7 @@ class NewTreePages {
     /** What the forms may choose from. */
     record Choices(
             List<Species> species,
-            List<Site> sites,
+            List<SiteLine> sites,
             Map<Long, String> keepers,
             boolean mayEnterSites) {}
 
@@ -106,7 +106,7 @@ class NewTreePages {
         var choices =
                 new Choices(
                         species,
-                        trees.sites(),
+                        trees.sites(user.actor()),
                         keepers(actor),
                         actor.is(Role.INSTRUCTOR) || actor.is(Role.REGISTRAR));
         var freshTree =

@@ -26,7 +26,7 @@ import org.ripewood.platform.Inputs;
 import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
 import org.ripewood.trees.NewSite;
-import org.ripewood.trees.Site;
+import org.ripewood.trees.SiteLine;
 import org.ripewood.trees.Trees;
 
 /** Sites: what is known of their temperatures, and the season there. */
@@ -36,7 +36,7 @@ class SitePages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance sites(List<Site> sites);
+        static native TemplateInstance sites(List<SiteLine> sites);
 
         static native TemplateInstance site(SiteSheet sheet);
     }
@@ -57,7 +57,7 @@ class SitePages {
 
     @GET
     public Response sites() {
-        return Answer.page(Templates.sites(trees.sites()));
+        return Answer.page(Templates.sites(trees.sites(user.actor())));
     }
 
     @GET

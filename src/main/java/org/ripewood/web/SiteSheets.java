@@ -37,7 +37,7 @@ class SiteSheets {
             @Nullable String species,
             Typed typed,
             @Nullable ReadingsImport taken) {
-        var known = trees.site(siteId);
+        var known = trees.site(actor, siteId);
         var all = content.inForce().species();
         var here = known.species().stream().map(all::get).filter(Objects::nonNull).toList();
         var others =
@@ -55,7 +55,7 @@ class SiteSheets {
                 here,
                 others,
                 chosen,
-                trees.season(siteId, chosen.code()),
+                trees.season(actor, siteId, chosen.code()),
                 today.date(),
                 typed,
                 taken);

@@ -14,7 +14,7 @@ import org.ripewood.platform.Today;
 import org.ripewood.standing.Standings;
 import org.ripewood.standing.StepState;
 import org.ripewood.trees.Closing;
-import org.ripewood.trees.Site;
+import org.ripewood.trees.SiteLine;
 import org.ripewood.trees.Trees;
 
 /** Lays out what the page of a tree shows. */
@@ -62,7 +62,7 @@ class TreeDesk {
                 tree,
                 inForce.species(tree.species()),
                 people.get(tree.keeperId()).name(),
-                site(tree.siteId()),
+                site(actor, tree.siteId()),
                 actor.is(Role.INSTRUCTOR),
                 aftercare.of(actor, treeId, on),
                 steps.stream().filter(line -> OPEN.contains(line.step().state())).toList(),
@@ -101,10 +101,10 @@ class TreeDesk {
                 .toList();
     }
 
-    private String site(long siteId) {
-        return trees.sites().stream()
+    private String site(Actor actor, long siteId) {
+        return trees.sites(actor).stream()
                 .filter(site -> site.id() == siteId)
-                .map(Site::name)
+                .map(SiteLine::name)
                 .findFirst()
                 .orElse("");
     }

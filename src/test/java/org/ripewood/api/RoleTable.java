@@ -91,10 +91,10 @@ final class RoleTable {
             GET  /api/v1/sessions/{id}/plan                   | 401 | 403 403 | 200 404 | 200
             GET  /api/v1/sites                                | 401 | 200 200 | 200 200 | 200
             POST /api/v1/sites                                | 401 | 403 403 | 201 201 | 201
-            GET  /api/v1/sites/{id}                           | 401 | 200 200 | 200 200 | 200
+            GET  /api/v1/sites/{id}                           | 401 | 404 404 | 200 200 | 200
             PUT  /api/v1/sites/{id}                           | 401 | 403 403 | 200 200 | 200
             POST /api/v1/sites/{id}/readings                  | 401 | 403 403 | 200 200 | 200
-            GET  /api/v1/sites/{id}/season                    | 401 | 200 200 | 200 200 | 200
+            GET  /api/v1/sites/{id}/season                    | 401 | 404 404 | 200 200 | 200
             GET  /api/v1/stock                                | 401 | 403 403 | 200 200 | 200
             GET  /api/v1/stock/{id}                           | 401 | 403 403 | 200 200 | 200
             GET  /api/v1/stock/{id}/movements                 | 401 | 403 403 | 200 200 | 200
@@ -212,7 +212,7 @@ final class RoleTable {
             POST /people/courses                              | 303 | 403 403 | 403 403 | 303
             POST /people/members                              | 303 | 403 403 | 403 403 | 303
             GET  /sites                                       | 303 | 200 200 | 200 200 | 200
-            GET  /sites/{id}                                  | 303 | 200 200 | 200 200 | 200
+            GET  /sites/{id}                                  | 303 | 404 404 | 200 200 | 200
             POST /sites/{id}                                  | 303 | 403 403 | 303 303 | 303
             POST /sites/{id}/readings                         | 303 | 403 403 | 303 303 | 303
             GET  /stock                                       | 303 | 403 403 | 200 200 | 200

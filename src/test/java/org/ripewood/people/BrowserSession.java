@@ -22,6 +22,7 @@ final class BrowserSession {
     static Response answer(String login, String password) {
         return given().redirects()
                 .follow(false)
+                .contentType("application/x-www-form-urlencoded; charset=UTF-8")
                 .formParam("j_username", login)
                 .formParam("j_password", password)
                 .post("/j_security_check");

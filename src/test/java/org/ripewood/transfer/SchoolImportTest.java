@@ -325,10 +325,10 @@ class SchoolImportTest {
 
     private void assertNothingStayed() {
         assertThat(rooms.people.findByLogin("import-teacher")).isEmpty();
-        assertThat(rooms.trees.sites())
-                .extracting(org.ripewood.trees.Site::name)
-                .doesNotContain("Imported yard");
         var registrar = new Actor(0, java.util.Set.of(Role.REGISTRAR));
+        assertThat(rooms.trees.sites(registrar))
+                .extracting(org.ripewood.trees.SiteLine::name)
+                .doesNotContain("Imported yard");
         assertThat(rooms.materials.findByName(registrar, StockKind.TOOL, "imported saw")).isEmpty();
         assertThat(rooms.people.courses(registrar))
                 .extracting(org.ripewood.people.Course::name)

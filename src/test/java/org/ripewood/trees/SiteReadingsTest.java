@@ -55,7 +55,7 @@ class SiteReadingsTest {
         assertThat(told.faults())
                 .extracting(ReadingsFault::line, ReadingsFault::found)
                 .containsExactly(tuple(3L, "soon"), tuple(5L, "minimum 9.0, maximum 2.0"));
-        assertThat(trees.site(site).readings())
+        assertThat(trees.site(school.registrar, site).readings())
                 .isEqualTo(
                         new ReadingsKnown(
                                 LocalDate.of(2024, 5, 1), LocalDate.of(2024, 5, 4), 2, 2));
@@ -82,7 +82,9 @@ class SiteReadingsTest {
         var again = take(HEADER + "2024-05-02,3,7\n2024-05-03,1,9\n");
         assertThat(again.kept()).isEqualTo(2);
         assertThat(again.changed()).isEqualTo(2);
-        assertThat(trees.site(site).readings()).extracting(ReadingsKnown::days).isEqualTo(3);
+        assertThat(trees.site(school.registrar, site).readings())
+                .extracting(ReadingsKnown::days)
+                .isEqualTo(3);
         assertThat(take(HEADER + "2024-05-02,3,7\n").changed()).isZero();
     }
 
@@ -95,7 +97,7 @@ class SiteReadingsTest {
         assertThat(problemOf(() -> take(HEADER + "soon,1,2\n")).faults())
                 .extracting("field")
                 .containsExactly("line 2");
-        var known = trees.site(site);
+        var known = trees.site(school.registrar, site);
         assertThat(known.readings()).isNull();
         assertThat(known.site()).isEqualTo(school.site);
     }
@@ -120,7 +122,9 @@ class SiteReadingsTest {
         assertThat(problemOf(() -> trees.changeSite(school.teacher, site, 0, means(9))).status())
                 .isEqualTo(412);
         take(HEADER + "2024-05-01,1,9\n");
-        assertThat(trees.site(site).site().version()).as("readings are no change").isEqualTo(1);
+        assertThat(trees.site(school.registrar, site).site().version())
+                .as("readings are no change")
+                .isEqualTo(1);
         assertThat(trees.changeSite(school.teacher, site, 1, means(11)).basis())
                 .isEqualTo(SeasonBasis.READINGS_AND_MEANS);
     }
@@ -128,10 +132,10 @@ class SiteReadingsTest {
     @Test
     void aFewReadingsMakeNoSeasonAndAYearOfThemDoes() {
         take(yearsOf(1, 0).substring(0, 3000));
-        assertThat(trees.site(site).basis()).isEqualTo(SeasonBasis.TYPICAL_YEAR);
+        assertThat(trees.site(school.registrar, site).basis()).isEqualTo(SeasonBasis.TYPICAL_YEAR);
         assertThat(season().days().get(0).degreeDays()).isNull();
         take(yearsOf(1, 0));
-        assertThat(trees.site(site).basis()).isEqualTo(SeasonBasis.READINGS);
+        assertThat(trees.site(school.registrar, site).basis()).isEqualTo(SeasonBasis.READINGS);
         assertThat(season().days())
                 .hasSizeBetween(365, 366)
                 .allSatisfy(one -> assertThat(one.degreeDays()).isNotNull());
@@ -157,7 +161,7 @@ class SiteReadingsTest {
     @Test
     void anOpenRecordGivesTheSeasonItsOwnDegreeDays() throws IOException {
         take(open());
-        var known = trees.site(site);
+        var known = trees.site(school.registrar, site);
         assertThat(known.basis()).isEqualTo(SeasonBasis.READINGS);
         assertThat(Objects.requireNonNull(known.readings()).missing()).isZero();
         assertThat(known.readings().days()).isEqualTo(1461);
@@ -200,7 +204,7 @@ class SiteReadingsTest {
     }
 
     private SiteSeason season() {
-        return trees.season(site, Habit.DECIDUOUS, 5, null);
+        return trees.season(school.registrar, site, Habit.DECIDUOUS, 5, null);
     }
 
     private static double sumOf(SiteSeason season) {

@@ -141,7 +141,11 @@ class TreesTest {
                 trees.enterSite(
                         school.teacher,
                         new NewSite("Hill yard", -41.0, 174.5, "Pacific/Auckland", minima, maxima));
-        var kept = trees.sites().stream().filter(site -> site.id() == entered.id()).findFirst();
+        var kept =
+                trees.sites(school.registrar).stream()
+                        .filter(site -> site.id() == entered.id())
+                        .map(SiteLine::place)
+                        .findFirst();
         assertThat(kept).contains(entered);
         assertThat(entered.meanMinimaCelsius()).isEqualTo(minima);
         assertThat(entered.meanMaximaCelsius()).isEqualTo(maxima);

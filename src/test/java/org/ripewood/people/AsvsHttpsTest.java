@@ -1,0 +1,78 @@
+package org.ripewood.people;
+
+import static io.restassured.RestAssured.given;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.QuarkusTestProfile;
+import io.quarkus.test.junit.TestProfile;
+import io.restassured.specification.RequestSpecification;
+import jakarta.inject.Inject;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Role;
+
+/** What of OWASP ASVS 5.0.0 holds behind a proxy that speaks TLS. */
+@QuarkusTest
+@TestProfile(AsvsHttpsTest.BehindTls.class)
+class AsvsHttpsTest {
+
+    public static class BehindTls implements QuarkusTestProfile {
+        @Override
+        public Map<String, String> getConfigOverrides() {
+            return Map.of(
+                    "ripewood.https",
+                    "true",
+                    "quarkus.datasource.jdbc.url",
+                    "jdbc:h2:mem:behind-tls;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;"
+                            + "DEFAULT_NULL_ORDERING=HIGH");
+        }
+    }
+
+    private static final Actor OFFICE = new Actor(-1, Set.of(Role.REGISTRAR));
+
+    @Inject People people;
+
+    @Test
+    @DisplayName(
+            "3.3.1, 3.3.3 · Cookies go by TLS only, to this host only, and say so by their name")
+    void cookiesAreBoundToHostAndTls() {
+        people.enter(
+                OFFICE,
+                new NewPerson("Tord Ask", "by.tls", "a long password", Set.of(Role.STUDENT)));
+        var answer =
+                byTls().formParam("j_username", "by.tls")
+                        .formParam("j_password", "a long password")
+                        .post("/j_security_check");
+        var session = answer.getDetailedCookie("__Host-ripewood-session");
+        assertThat(session.isSecured()).isTrue();
+        assertThat(session.getPath()).isEqualTo("/");
+        assertThat(session.getDomain()).isNull();
+        assertThat(answer.getDetailedCookie(BrowserCookie.NAME).isSecured()).isTrue();
+
+        var page = byTls().cookie(session.getName(), session.getValue()).get("/account");
+        assertThat(page.statusCode()).isEqualTo(200);
+        var form = page.getDetailedCookie("__Host-ripewood-csrf");
+        assertThat(form.isSecured()).isTrue();
+        assertThat(form.getPath()).isEqualTo("/");
+    }
+
+    @Test
+    @DisplayName("3.4.1 · By TLS a browser is told to come by TLS for a year; without it, nothing")
+    void browsersAreToldToComeByTls() {
+        for (var path : List.of("/sign-in", "/style.css", "/api/v1/people/me")) {
+            assertThat(byTls().get(path).header("Strict-Transport-Security"))
+                    .as(path)
+                    .isEqualTo("max-age=31536000; includeSubDomains");
+            assertThat(given().get(path).header("Strict-Transport-Security")).as(path).isNull();
+        }
+    }
+
+    private static RequestSpecification byTls() {
+        return given().redirects().follow(false).header("X-Forwarded-Proto", "https");
+    }
+}
