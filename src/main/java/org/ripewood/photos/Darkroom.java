@@ -33,8 +33,8 @@ class Darkroom {
 
     private static final Logger LOG = Logger.getLogger(Darkroom.class);
 
-    /** What is held in memory at most, 8 bytes each in the worst case; larger ones are thinned. */
-    private static final long PIXELS_AT_ONCE = 16_000_000;
+    /** What a decoded picture may take, 16 megapixels of a phone; larger ones are thinned. */
+    private static final double BYTES_AT_ONCE = 48e6;
 
     /** Fine enough that a wound's edge can be made out; common practice, no source. */
     private static final float QUALITY = 0.85f;
@@ -160,7 +160,8 @@ class Darkroom {
 
     /** Every how many pixels one is kept while decoding, so that memory has a bound. */
     private static int every(PictureHead head) {
-        int thinned = (int) Math.ceil(Math.sqrt(head.pixels() / (double) PIXELS_AT_ONCE));
+        double bytes = (double) head.pixels() * head.bytesPerPixel();
+        int thinned = (int) Math.ceil(Math.sqrt(bytes / BYTES_AT_ONCE));
         return Math.max(1, Math.max(thinned, head.longestPx() / LONGEST_EDGE_PX));
     }
 

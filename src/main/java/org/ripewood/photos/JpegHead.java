@@ -47,7 +47,12 @@ final class JpegHead {
             throw Unfit.broken("a JPEG that does not say how large it is");
         }
         return new PictureHead(
-                "jpeg", walk.widthPx, walk.heightPx, walk.channels, CameraNotes.of(walk.exif));
+                "jpeg",
+                walk.widthPx,
+                walk.heightPx,
+                walk.channels,
+                walk.channels,
+                CameraNotes.of(walk.exif));
     }
 
     private void toTheEnd() {

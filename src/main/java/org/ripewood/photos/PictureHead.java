@@ -5,8 +5,15 @@ package org.ripewood.photos;
  *
  * @param format name by which the decoder is found
  * @param channels colours a pixel is made of; 0 when the format's decoder takes all of them
+ * @param bytesPerPixel in memory, once decoded
  */
-record PictureHead(String format, int widthPx, int heightPx, int channels, CameraNotes notes) {
+record PictureHead(
+        String format,
+        int widthPx,
+        int heightPx,
+        int channels,
+        int bytesPerPixel,
+        CameraNotes notes) {
 
     long pixels() {
         return (long) widthPx * heightPx;

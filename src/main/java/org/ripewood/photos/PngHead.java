@@ -26,6 +26,7 @@ final class PngHead {
         var bytes = ByteBuffer.wrap(sent);
         int widthPx = 0;
         int heightPx = 0;
+        int bytesPerPixel = 0;
         var exif = new byte[0];
         var name = "";
         for (int at = SIGNATURE.length; !name.equals("IEND"); ) {
@@ -35,9 +36,10 @@ final class PngHead {
             }
             name = new String(sent, at + 4, 4, StandardCharsets.ISO_8859_1);
             int from = at + 8;
-            if (name.equals("IHDR") && length >= 8) {
+            if (name.equals("IHDR") && length >= 10) {
                 widthPx = bytes.getInt(from);
                 heightPx = bytes.getInt(from + 4);
+                bytesPerPixel = channels(sent[from + 9]) * (sent[from + 8] > 8 ? 2 : 1);
             } else if (name.equals("eXIf")) {
                 exif = Arrays.copyOfRange(sent, from, from + length);
             }
@@ -46,6 +48,16 @@ final class PngHead {
         if (widthPx <= 0 || heightPx <= 0) {
             throw Unfit.broken("a PNG that does not say how large it is");
         }
-        return new PictureHead("png", widthPx, heightPx, 0, CameraNotes.of(exif));
+        return new PictureHead("png", widthPx, heightPx, 0, bytesPerPixel, CameraNotes.of(exif));
+    }
+
+    /** By the colour type (11.2.2); of one that is none as many as there can be. */
+    private static int channels(int colourType) {
+        return switch (colourType) {
+            case 0, 3 -> 1;
+            case 2 -> 3;
+            case 4 -> 2;
+            default -> 4;
+        };
     }
 }

@@ -207,24 +207,37 @@ class DarkroomTest {
 
     @Test
     void sixteenBitsAreTaken() {
-        var model =
-                new ComponentColorModel(
-                        ColorSpace.getInstance(ColorSpace.CS_sRGB),
-                        false,
-                        false,
-                        BufferedImage.OPAQUE,
-                        DataBuffer.TYPE_USHORT);
-        var raster = model.createCompatibleWritableRaster(40, 40);
+        var picture = sixteenBits(40, false);
         for (int y = 0; y < 40; y++) {
             for (int x = 0; x < 40; x++) {
-                raster.setPixel(x, y, new int[] {0xFFFF, 0x8000, 0});
+                picture.getRaster().setPixel(x, y, new int[] {0xFFFF, 0x8000, 0});
             }
         }
-        var png = Pictures.png(new BufferedImage(model, raster, false, null));
+        var png = Pictures.png(picture);
         // bit depth stands in the 25th byte (ISO/IEC 15948, 11.2.2)
         assertThat(png[24]).isEqualTo((byte) 16);
         var kept = Pictures.decoded(develop(png).whole);
         assertNear(new Color(kept.getRGB(20, 20)), new Color(255, 128, 0));
+    }
+
+    /** Nine megapixels of eight bytes would take 72 MB: every second pixel is left out. */
+    @Test
+    void whatWouldTakeTooMuchMemoryIsThinned() {
+        var developed = develop(Pictures.png(sixteenBits(3000, true)));
+        assertThat(developed.widthPx).isEqualTo(1500);
+        assertThat(developed.heightPx).isEqualTo(1500);
+    }
+
+    private static BufferedImage sixteenBits(int edgePx, boolean alpha) {
+        var model =
+                new ComponentColorModel(
+                        ColorSpace.getInstance(ColorSpace.CS_sRGB),
+                        alpha,
+                        false,
+                        alpha ? BufferedImage.TRANSLUCENT : BufferedImage.OPAQUE,
+                        DataBuffer.TYPE_USHORT);
+        var raster = model.createCompatibleWritableRaster(edgePx, edgePx);
+        return new BufferedImage(model, raster, false, null);
     }
 
     @Test
