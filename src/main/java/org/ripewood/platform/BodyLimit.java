@@ -10,7 +10,7 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /**
  * Turns a body away by the length it announces, with words; the framework would do so in silence,
- * and still does for a body that announces none.
+ * and still does for a record's file that announces none.
  */
 @ApplicationScoped
 class BodyLimit {
@@ -24,6 +24,8 @@ class BodyLimit {
     private final Pattern filePaths;
     private final long mostBytesOfPhotos;
     private final Pattern photoPaths;
+    private final long mostBytesOfRecords;
+    private final Pattern recordPaths;
 
     BodyLimit(
             ProblemAnswers answers,
@@ -31,13 +33,17 @@ class BodyLimit {
             @ConfigProperty(name = "ripewood.body.most-of-files") MemorySize mostOfFiles,
             @ConfigProperty(name = "ripewood.body.file-paths") String filePaths,
             @ConfigProperty(name = "ripewood.body.most-of-photos") MemorySize mostOfPhotos,
-            @ConfigProperty(name = "ripewood.body.photo-paths") String photoPaths) {
+            @ConfigProperty(name = "ripewood.body.photo-paths") String photoPaths,
+            @ConfigProperty(name = "ripewood.body.most-of-records") MemorySize mostOfRecords,
+            @ConfigProperty(name = "ripewood.body.record-paths") String recordPaths) {
         this.answers = answers;
         this.mostBytes = most.asLongValue();
         this.mostBytesOfFiles = mostOfFiles.asLongValue();
         this.filePaths = Pattern.compile(filePaths);
         this.mostBytesOfPhotos = mostOfPhotos.asLongValue();
         this.photoPaths = Pattern.compile(photoPaths);
+        this.mostBytesOfRecords = mostOfRecords.asLongValue();
+        this.recordPaths = Pattern.compile(recordPaths);
     }
 
     void register(@Observes Filters filters) {
@@ -45,7 +51,14 @@ class BodyLimit {
     }
 
     private void filter(RoutingContext context) {
-        long most = most(context.normalizedPath());
+        var path = context.normalizedPath();
+        boolean record = recordPaths.matcher(path).matches();
+        long most = record ? mostBytesOfRecords : most(path);
+        if (!record && announcesNothing(context)) {
+            context.response().putHeader("Connection", "close");
+            answers.end(context, Problems.plain(411, "Maybe send the header Content-Length."));
+            return;
+        }
         if (announced(context) <= most) {
             context.next();
             return;
@@ -61,6 +74,13 @@ class BodyLimit {
             return mostBytesOfPhotos;
         }
         return filePaths.matcher(path).matches() ? mostBytesOfFiles : mostBytes;
+    }
+
+    /**
+     * A body in chunks could grow to the framework's own limit, which is that of a whole school.
+     */
+    private static boolean announcesNothing(RoutingContext context) {
+        return context.request().getHeader("Transfer-Encoding") != null;
     }
 
     private static long announced(RoutingContext context) {

@@ -66,6 +66,14 @@ public class Inputs {
         return value;
     }
 
+    /** What keeps a text from being recorded anywhere; null when nothing does. */
+    public static @Nullable String faultOf(String text) {
+        var expected = KeepableFaults.refusalOf("", text);
+        return expected == null
+                ? null
+                : "expected %s, found %s".formatted(expected, Found.text(text));
+    }
+
     /** A field that could not even be read is not told to be missing as well. */
     private List<Fault> constraintFaults(Object value, Set<String> unreadable) {
         var faults = new ArrayList<>(KeepableFaults.of(value));

@@ -62,7 +62,7 @@ final class KeepableFaults {
         }
     }
 
-    private static @Nullable String refusalOf(String field, String text) {
+    static @Nullable String refusalOf(String field, String text) {
         if (UNKEEPABLE.matcher(text).find()) {
             return "a text without control characters";
         }

@@ -38,6 +38,7 @@ final class Problems {
                     404, "not-found",
                     405, "method-not-allowed",
                     406, "not-acceptable",
+                    411, "length-needed",
                     413, "too-large",
                     415, "unsupported-media-type");
 
@@ -49,6 +50,7 @@ final class Problems {
                     404, "Not found",
                     405, "Not possible here",
                     406, "Not to be had in that form",
+                    411, "Say how long it is",
                     413, "Too large",
                     415, "Not taken in that form");
 
@@ -152,6 +154,7 @@ final class Problems {
             case 404 -> "There is nothing here that you can see.";
             case 405 -> "This address does not take that method.";
             case 406 -> "This address does not answer in any form you accept.";
+            case 411 -> "A body needs to announce its length here.";
             case 413 -> "What was sent is larger than this service takes.";
             case 415 -> "This address does not take what was sent in that media type.";
             default -> "The request could not be understood.";

@@ -65,6 +65,11 @@ record Call(
                 line.cookie("ripewood-csrf", TOKEN);
             }
             line.body(PARTS_TYPE, parts());
+        } else if (endpoint.api() && endpoint.consumes("application/json") && body != null) {
+            // read as a stream and not into a record; what has no body consumes JSON as well
+            if (body.containsKey("text")) {
+                line.body("application/json", String.valueOf(body.get("text")));
+            }
         } else if (endpoint.writes() && !endpoint.api()) {
             line.cookie("ripewood-csrf", TOKEN)
                     .body("application/x-www-form-urlencoded; charset=UTF-8", form());

@@ -13,6 +13,13 @@ final class Calls {
 
     private static final Set<String> DAY_WORDS = Set.of("wishes", "timetables", "timetable");
 
+    /** A tree's record without a tree: it may be brought in, and nothing is entered. */
+    private static final String EMPTY_RECORD =
+            """
+            {"format": "ripewood-record", "formatVersion": 1, "contentRevision": "none",
+             "exportedAt": "2026-02-20T10:00:00Z", "scope": "TREE", "named": true, "tables": []}
+            """;
+
     private final School school;
 
     Calls(School school) {
@@ -40,6 +47,7 @@ final class Calls {
                     last.equals("end")
                             ? at(endpoint, school.tokenId(), null, fields())
                             : call(endpoint, front(last));
+            case "record" -> call(endpoint, fields("text", EMPTY_RECORD));
             case "content", "lessons" -> at(endpoint, null, null, null);
             default -> call(endpoint, front(last));
         };

@@ -89,6 +89,13 @@ final class RoleTable {
             POST /api/v1/sessions/{id}/wishes                 | 401 | 403 403 | 200 404 | 200
             POST /api/v1/sessions/{id}/timetables             | 401 | 403 403 | 201 404 | 201
             GET  /api/v1/sessions/{id}/plan                   | 401 | 403 403 | 200 404 | 200
+            GET  /api/v1/record                               | 401 | 403 403 | 403 403 | 200
+            POST /api/v1/record                               | 401 | 403 403 | 403 403 | 201
+            GET  /api/v1/record-schema                        | 200 | 200 200 | 200 200 | 200
+            GET  /api/v1/courses/{id}/record                  | 401 | 403 404 | 200 404 | 200
+            GET  /api/v1/trees/{id}/record                    | 401 | 200 404 | 200 404 | 200
+            GET  /record                                      | 303 | 403 403 | 403 403 | 200
+            POST /record                                      | 303 | 403 403 | 403 403 | 400
             GET  /api/v1/sites                                | 401 | 200 200 | 200 200 | 200
             POST /api/v1/sites                                | 401 | 403 403 | 201 201 | 201
             GET  /api/v1/sites/{id}                           | 401 | 404 404 | 200 200 | 200

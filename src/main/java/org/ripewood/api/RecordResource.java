@@ -1,0 +1,114 @@
+package org.ripewood.api;
+
+import static org.ripewood.platform.Role.INSTRUCTOR_NAME;
+import static org.ripewood.platform.Role.REGISTRAR_NAME;
+import static org.ripewood.platform.Role.STUDENT_NAME;
+
+import jakarta.annotation.security.PermitAll;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.io.InputStream;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.jboss.resteasy.reactive.RestResponse;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.archive.Archive;
+import org.ripewood.archive.Taken;
+import org.ripewood.platform.CurrentUser;
+
+/** The record as a file, out and in again. */
+@Path("/api/v1")
+@Produces(MediaType.APPLICATION_JSON)
+@Tag(name = "Record")
+class RecordResource {
+
+    /** How persons are told in a tree's file. */
+    enum Persons {
+        NAMED,
+        UNNAMED
+    }
+
+    private final Archive archive;
+    private final CurrentUser user;
+
+    RecordResource(Archive archive, CurrentUser user) {
+        this.archive = archive;
+        this.user = user;
+    }
+
+    @GET
+    @Path("record")
+    @RolesAllowed(REGISTRAR_NAME)
+    @Operation(
+            summary = "The school's record as a file",
+            description =
+                    "Everything but secrets. It can be brought into an empty school, where nobody"
+                            + " of it signs in before being invited. Laid out as record-schema"
+                            + " says.")
+    public Response school() {
+        return file(archive.school(user.actor()), "school");
+    }
+
+    @GET
+    @Path("courses/{id}/record")
+    @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(summary = "A course's record as a file, with its students' trees")
+    public Response course(@PathParam("id") long id) {
+        return file(archive.course(user.actor(), id), "course-" + id);
+    }
+
+    @GET
+    @Path("trees/{id}/record")
+    @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(
+            summary = "A tree's record as a file",
+            description =
+                    "Asked for with persons=UNNAMED it tells persons by numbers, and what they"
+                            + " wrote in their own words stays behind.")
+    public Response tree(
+            @PathParam("id") long id, @QueryParam("persons") @Nullable String persons) {
+        var told = Asked.oneOf("persons", persons, Persons.class);
+        return file(archive.tree(user.actor(), id, told != Persons.UNNAMED), "tree-" + id);
+    }
+
+    @GET
+    @Path("record-schema")
+    @PermitAll
+    @Operation(summary = "The JSON Schema (2020-12) of a record's file")
+    public String schema() {
+        return archive.schema();
+    }
+
+    @POST
+    @Path("record")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @RolesAllowed(REGISTRAR_NAME)
+    @Operation(
+            summary = "Bring a record's file in",
+            description =
+                    "All of it or nothing. A school's only into an empty school; a course's or a"
+                            + " tree's into any, with its persons entered as people who cannot sign"
+                            + " in. Faults are told with JSON Pointers (RFC 6901). At most 64 MB.")
+    @APIResponseSchema(value = Taken.class, responseCode = "201", responseDescription = "Entered")
+    public RestResponse<Taken> take(InputStream sent) {
+        return RestResponse.status(RestResponse.Status.CREATED, archive.take(user.actor(), sent));
+    }
+
+    private static Response file(InputStream record, String name) {
+        return Response.ok(record, MediaType.APPLICATION_JSON)
+                .header(
+                        "Content-Disposition",
+                        "attachment; filename=\"ripewood-%s.json\"".formatted(name))
+                .header("Cache-Control", "no-store")
+                .build();
+    }
+}

@@ -1,0 +1,58 @@
+package org.ripewood.people;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import org.ripewood.platform.KeptTable;
+import org.ripewood.platform.KeptTables;
+import org.ripewood.platform.Role;
+
+/** Persons and courses, as the record keeps them. */
+@ApplicationScoped
+class PeopleTables implements KeptTables {
+
+    /** Whoever comes in a file has to be invited first; one for all, since each takes a while. */
+    private static final class Unknown {
+        static final String PASSWORD_HASH = Passwords.nobodyKnows();
+    }
+
+    @Override
+    public List<KeptTable> tables() {
+        return List.of(
+                // The login is unique, and the registrar of an empty school is there already.
+                KeptTable.named("person")
+                        .numbered()
+                        .orderedBy("login")
+                        .personal("name")
+                        .signIn("login", "active")
+                        .version()
+                        .leftOut("password_hash", "is a secret", row -> Unknown.PASSWORD_HASH)
+                        .done(),
+                // What somebody may do at one school, they may not at another.
+                KeptTable.named("person_role")
+                        .schoolOnly()
+                        .orderedBy("person_id", "role")
+                        .partOf("person_id", "person")
+                        .oneOf("role", Role.values())
+                        .done(),
+                KeptTable.named("course")
+                        .numbered()
+                        .plain("name", "starts_on", "ends_on")
+                        .version()
+                        .done(),
+                KeptTable.named("membership")
+                        .numbered()
+                        .partOf("course_id", "course")
+                        .refers("person_id", "person")
+                        .oneOf("role", List.of("STUDENT", "INSTRUCTOR"))
+                        .done(),
+                KeptTable.leftOut(
+                        "calendar_link",
+                        "a link's hash is a secret, and a link made here leads nowhere else"),
+                KeptTable.leftOut("sign_in_session", "whoever signs in here is signed in here"),
+                KeptTable.leftOut("sign_in_failure", "is of the last quarter of an hour"),
+                KeptTable.leftOut("known_browser", "is a secret"),
+                KeptTable.leftOut("api_token", "is a secret"),
+                KeptTable.leftOut("password_link", "is a secret"),
+                KeptTable.leftOut("password_wish", "is between a person and this registrar"));
+    }
+}

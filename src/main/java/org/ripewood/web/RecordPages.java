@@ -1,0 +1,72 @@
+package org.ripewood.web;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.util.Map;
+import org.jboss.resteasy.reactive.RestForm;
+import org.jboss.resteasy.reactive.multipart.FileUpload;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.archive.Archive;
+import org.ripewood.archive.Taken;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.Refused;
+import org.ripewood.platform.Role;
+
+/** The registrar's page for the record as a file. */
+@Path("/record")
+@RolesAllowed(Role.REGISTRAR_NAME)
+class RecordPages {
+
+    @CheckedTemplate
+    static class Templates {
+        static native TemplateInstance record(Typed typed, @Nullable Taken taken);
+    }
+
+    private static final String FORM = "record";
+
+    private final CurrentUser user;
+    private final Archive archive;
+
+    RecordPages(CurrentUser user, Archive archive) {
+        this.user = user;
+        this.archive = archive;
+    }
+
+    @GET
+    public Response page() {
+        return Answer.page(Templates.record(Typed.fresh(FORM), null));
+    }
+
+    @POST
+    @Consumes(MediaType.MULTIPART_FORM_DATA)
+    public Response take(@RestForm("file") @Nullable FileUpload file) {
+        try (var sent = open(file)) {
+            return Answer.page(
+                    Templates.record(Typed.fresh(FORM), archive.take(user.actor(), sent)));
+        } catch (Refused refused) {
+            var problem = refused.problem();
+            return Answer.page(
+                    problem.status(), Templates.record(new Typed(FORM, Map.of(), problem), null));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static InputStream open(@Nullable FileUpload file) throws IOException {
+        return file == null
+                ? new ByteArrayInputStream(new byte[0])
+                : Files.newInputStream(file.uploadedFile());
+    }
+}

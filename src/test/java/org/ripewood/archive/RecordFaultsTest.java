@@ -1,0 +1,185 @@
+package org.ripewood.archive;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
+import jakarta.inject.Inject;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+import java.util.SplittableRandom;
+import javax.sql.DataSource;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Fault;
+import org.ripewood.platform.Refused;
+import org.ripewood.platform.Role;
+import org.ripewood.trees.NewTree;
+import org.ripewood.trees.Trees;
+
+/** What is wrong with a file is told with where it stands, and nothing of the file stays. */
+@QuarkusTest
+@TestProfile(DemoProfile.class)
+class RecordFaultsTest {
+
+    private static final Actor REGISTRAR = new Actor(1, Set.of(Role.REGISTRAR));
+
+    @Inject Archive archive;
+    @Inject DataSource database;
+    @Inject Trees rooms;
+
+    private String tree;
+    private long trees;
+
+    @BeforeEach
+    void takeOut() throws SQLException, IOException {
+        try (var in = archive.tree(REGISTRAR, count("select min(tree_id) from step"), true)) {
+            tree = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+        trees = count("select count(*) from tree");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+                    "format":"ripewood-record" | "format":"other" | /format
+                    "formatVersion":1 | "formatVersion":2 | /formatVersion
+                    "formatVersion":1 | "formatVersion":"1" | /formatVersion
+                    "scope":"TREE" | "scope":"GARDEN" | /scope
+                    "scope":"TREE" | "scopes":"TREE" | /scopes
+                    "named":true | "named":[true] | /named
+                    "table":"tree" | "table":"trees" | /tables/\\d+/table
+                    "table":"tree" | "table":"person" | /tables/\\d+/table
+                    "table":"tree","rows":[ | "table":"tree","rows":[1, | /tables/\\d+/rows/0
+                    "species":" | "species":"no_ | /tables/\\d+/rows/0/species
+                    "siteId":1 | "siteId":99 | /tables/\\d+/rows/0/siteId
+                    "siteId":1 | "siteId":"1" | /tables/\\d+/rows/0/siteId
+                    "siteId":1 | "siteId":0 | /tables/\\d+/rows/0/siteId
+                    "siteId":1, | '' | /tables/\\d+/rows/0/siteId
+                    "siteId":1 | "siteId":1,"sightId":1 | /tables/\\d+/rows/0/sightId
+                    "cameOn":"20 | "cameOn":"2x | /tables/\\d+/rows/0/cameOn
+                    "label":" | "label":"<script> | /tables/\\d+/rows/0/label
+                    "label":" | "label":"\\u202e | /tables/\\d+/rows/0/label
+                    "latitude": | "latitude":9 | /tables/\\d+/rows/0
+                    "table":"site" | "table":"personRole" | /tables/\\d+/table
+                    "treeId":1 | "treeId":2 | /tables/\\d+/rows/0/treeId
+                    "numberValue": | "numberValue":-9 | /tables/\\d+/rows/\\d+/numberValue
+                    """)
+    void aFaultIsToldWithWhereItStands(String found, String put, String pointer)
+            throws SQLException {
+        var spoilt = tree.replaceFirst(quoted(found), put.replace("\\u", "\\\\u"));
+        assertThat(spoilt).isNotEqualTo(tree);
+        assertThat(faults(spoilt)).extracting(Fault::field).anyMatch(at -> at.matches(pointer));
+        assertThat(count("select count(*) from tree")).isEqualTo(trees);
+    }
+
+    private static String quoted(String text) {
+        return java.util.regex.Pattern.quote(text);
+    }
+
+    @Test
+    void allFaultsAreToldAndNotOnlyTheFirst() {
+        var spoilt =
+                tree.replaceFirst("\"cameOn\":\"", "\"cameOn\":\"x")
+                        .replaceFirst("\"label\":", "\"labell\":");
+        assertThat(faults(spoilt))
+                .extracting(fault -> fault.field().replaceAll(".*/", ""))
+                .containsExactlyInAnyOrder("cameOn", "labell", "label");
+        assertThat(faults(spoilt))
+                .extracting(Fault::message)
+                .anyMatch(it -> it.contains("Maybe “label”"));
+    }
+
+    /**
+     * Cut anywhere or with a byte changed anywhere it is refused or read, and never half entered.
+     */
+    @Test
+    void aBrokenFileLeavesNothing() throws SQLException {
+        long seed = 20_260_520L;
+        var random = new SplittableRandom(seed);
+        for (int round = 0; round < 60; round++) {
+            var cut = tree.substring(0, random.nextInt(tree.length() - 2));
+            assertThat(faults(cut)).as("seed %d, round %d", seed, round).isNotEmpty();
+        }
+        assertThat(count("select count(*) from tree")).isEqualTo(trees);
+    }
+
+    @Test
+    void aFileNestedDeepIsRefused() {
+        assertThat(faults("{\"format\":" + "[".repeat(100_000))).isNotEmpty();
+        assertThat(faults("[".repeat(100_000))).isNotEmpty();
+        assertThat(faults("")).isNotEmpty();
+        assertThat(faults("\u0000\u0001 no JSON")).isNotEmpty();
+    }
+
+    @Test
+    void aWholeSchoolGoesIntoAnEmptySchoolOnly() throws IOException {
+        try (var in = archive.school(REGISTRAR)) {
+            assertThatThrownBy(() -> archive.take(REGISTRAR, in))
+                    .isInstanceOf(Refused.class)
+                    .hasMessageContaining("can only be brought into an empty one");
+        }
+    }
+
+    /** Both take their numbers from the same sequences, in blocks. */
+    @Test
+    void whatComesInAndWhatIsEnteredNeverMeet() throws SQLException {
+        var site = rooms.sites().get(0).id();
+        for (int round = 0; round < 3; round++) {
+            assertThat(archive.take(REGISTRAR, sent(tree)).tables()).containsEntry("tree", 1);
+            for (int each = 0; each < 30; each++) {
+                rooms.enter(
+                        REGISTRAR,
+                        new NewTree(
+                                "After the file",
+                                "acer_palmatum",
+                                1L,
+                                site,
+                                LocalDate.of(2024, 3, 1),
+                                null,
+                                null));
+            }
+        }
+        assertThat(count("select count(*) from tree")).isEqualTo(trees + 3 * 31);
+    }
+
+    @Test
+    void onlyARegistrarBringsARecordIn() {
+        var instructor = new Actor(1, Set.of(Role.INSTRUCTOR));
+        assertThatThrownBy(() -> archive.take(instructor, sent(tree)))
+                .isInstanceOf(Refused.class)
+                .hasMessageContaining("registrar");
+        assertThatThrownBy(() -> archive.school(instructor)).isInstanceOf(Refused.class);
+    }
+
+    private List<Fault> faults(String file) {
+        return catchThrowableOfType(Refused.class, () -> archive.take(REGISTRAR, sent(file)))
+                .problem()
+                .faults();
+    }
+
+    private static ByteArrayInputStream sent(String file) {
+        return new ByteArrayInputStream(file.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private long count(String query) throws SQLException {
+        try (var connection = database.getConnection();
+                var statement = connection.createStatement();
+                var rows = statement.executeQuery(query)) {
+            rows.next();
+            return rows.getLong(1);
+        }
+    }
+}
