@@ -156,7 +156,9 @@ public class Aftercare {
     private Words words(Collection<Long> treeIds, LocalDate on) {
         var latest = rows.latest(treeIds, on);
         var speakers = latest.values().stream().map(word -> word.byId).collect(Collectors.toSet());
-        return new Words(latest, speakers.isEmpty() ? Map.of() : people.names(speakers));
+        return speakers.isEmpty()
+                ? new Words(latest, Map.of(), Map.of())
+                : new Words(latest, people.names(speakers), trees.formerKeepers(treeIds));
     }
 
     private static boolean isIn(CareTask task, Span span) {

@@ -24,6 +24,7 @@ import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
 import org.ripewood.platform.Paged;
 import org.ripewood.platform.Versions;
+import org.ripewood.trees.HandOver;
 import org.ripewood.trees.NewTree;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
@@ -76,6 +77,25 @@ class TreeResource {
     public RestResponse<Tree> get(@PathParam("id") long id) {
         var tree = trees.get(user.actor(), id);
         return Answers.versioned(tree.version(), tree);
+    }
+
+    @POST
+    @Path("trees/{id}/hand-over")
+    @Operation(
+            summary = "Hand a tree over to another keeper",
+            description =
+                    "To somebody who shares a course with whoever does it; a registrar to anybody."
+                            + " The record goes along; who the keeper of now is, and what they wrote"
+                            + " in their own words, stays with them.")
+    public RestResponse<HandedOver> handOver(
+            @PathParam("id") long id,
+            @HeaderParam("If-Match") @Nullable String ifMatch,
+            @Nullable HandOver to) {
+        var version = Versions.required(ifMatch);
+        var checked = inputs.check(to);
+        var tree = trees.handOver(user.actor(), id, version, checked);
+        return Answers.versioned(
+                tree.version(), new HandedOver(tree.id(), tree.keeperId(), checked.since()));
     }
 
     @PUT

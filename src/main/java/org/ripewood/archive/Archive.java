@@ -79,11 +79,12 @@ public class Archive {
     /**
      * A tree within reach.
      *
-     * @param named whether persons are told by name
+     * @param named whether persons are told by name; never to somebody from whom a former keeper is
+     *     hidden
      */
     public InputStream tree(Actor actor, long treeId, boolean named) {
-        trees.get(actor, treeId);
-        return written(Scope.tree(treeId, named));
+        boolean mayName = trees.hiddenKeepers(actor, treeId).isEmpty();
+        return written(Scope.tree(treeId, named && mayName));
     }
 
     /** The JSON Schema of all these files. */

@@ -3,7 +3,9 @@ package org.ripewood.archive;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -14,14 +16,25 @@ import tools.jackson.databind.node.ObjectNode;
  */
 final class Known {
 
+    private static final String FROM_FILE = "from-file-";
+
     private final Map<String, Long> logins = new HashMap<>();
     private final Map<String, Long> sites = new HashMap<>();
+
+    private final Set<String> taken = new HashSet<>();
 
     private Known() {}
 
     static Known in(Connection database, Scope.Kind scope) throws SQLException {
         var known = new Known();
         try (var statement = database.createStatement()) {
+            try (var rows =
+                    statement.executeQuery(
+                            "select login from person where login like '" + FROM_FILE + "%'")) {
+                while (rows.next()) {
+                    known.taken.add(rows.getString(1));
+                }
+            }
             if (scope == Scope.Kind.SCHOOL) {
                 try (var rows = statement.executeQuery("select login, id from person")) {
                     while (rows.next()) {
@@ -46,6 +59,15 @@ final class Known {
             }
         }
         return known;
+    }
+
+    /** A login nobody has, for somebody who does not sign in. */
+    String freeLogin(long id) {
+        var login = FROM_FILE + id;
+        while (!taken.add(login)) {
+            login += "-";
+        }
+        return login;
     }
 
     @Nullable Long find(String table, ObjectNode row) {

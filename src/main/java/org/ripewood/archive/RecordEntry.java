@@ -152,7 +152,7 @@ final class RecordEntry implements RecordFile.Reader {
             }
         }
         if (of.name().equals(PERSON) && checked.scope() != Scope.Kind.SCHOOL) {
-            values.put(LOGIN, "from-file-" + values.get("id"));
+            values.put(LOGIN, known.freeLogin(id(PERSON, number)));
             values.put("active", false);
         }
         for (var column : of.columns()) {

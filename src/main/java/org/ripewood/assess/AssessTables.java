@@ -22,7 +22,8 @@ class AssessTables implements KeptTables {
                         .writtenBy("by_id")
                         .words("note")
                         .done(),
-                // Drafts, and judgements a second judge is not to see yet, are nobody's who takes out
+                // Drafts, and judgements a second judge is not to see yet, are nobody's who takes
+                // out
                 // one tree or course.
                 KeptTable.named("rubric_judgement")
                         .numbered()

@@ -133,6 +133,19 @@ public class People {
         return persons.membersOf(courseId, as).stream().map(PersonEntity::toRecord).toList();
     }
 
+    /**
+     * Who may sign in and belongs to a course the actor belongs to, by name; for a registrar
+     * everybody who may sign in.
+     */
+    public List<Person> fellows(Actor actor) {
+        return persons.fellowsOf(actor).stream().map(PersonEntity::toRecord).toList();
+    }
+
+    /** Whether a person is among the actor's {@link #fellows}. */
+    public boolean isFellow(Actor actor, long personId) {
+        return persons.isFellow(actor, personId);
+    }
+
     /** Whether the actor runs a course: an instructor of it, or a registrar. */
     public boolean runs(Actor actor, long courseId) {
         return actor.is(Role.REGISTRAR)

@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
@@ -33,6 +34,28 @@ class Persons implements PanacheRepositoryBase<PersonEntity, Long> {
 
     List<PersonEntity> page(PageRequest page) {
         return find("order by name, id").page(page.page(), page.size()).list();
+    }
+
+    private static final String FELLOW =
+            "p.active = true and p.id in (select m.personId from MembershipEntity m where m.courseId"
+                    + " in (select o.courseId from MembershipEntity o where o.personId = ?1))";
+
+    List<PersonEntity> fellowsOf(Actor actor) {
+        return actor.is(Role.REGISTRAR)
+                ? list("active = true order by name, id")
+                : list(
+                        "from PersonEntity p where " + FELLOW + " order by p.name, p.id",
+                        actor.personId());
+    }
+
+    boolean isFellow(Actor actor, long personId) {
+        return actor.is(Role.REGISTRAR)
+                ? count("id = ?1 and active = true", personId) > 0
+                : count(
+                                "from PersonEntity p where " + FELLOW + " and p.id = ?2",
+                                actor.personId(),
+                                personId)
+                        > 0;
     }
 
     List<PersonEntity> membersOf(long courseId, Role as) {

@@ -11,4 +11,9 @@ public record Decision(
         String contentRevision,
         TechniqueStanding standing,
         long byId,
-        Instant at) {}
+        Instant at) {
+
+    Decision with(TechniqueStanding told) {
+        return new Decision(id, treeId, on, contentRevision, told, byId, at);
+    }
+}

@@ -61,6 +61,26 @@ public record ReasonView(
                 sentence);
     }
 
+    /** The same, seen by another name. */
+    ReasonView withBy(String name) {
+        return new ReasonView(
+                key,
+                truth,
+                look,
+                waivable,
+                title,
+                required,
+                observed,
+                evidenceDay,
+                source,
+                name,
+                why,
+                how,
+                factCode,
+                howFar,
+                outlook);
+    }
+
     public boolean met() {
         return "YES".equals(truth);
     }

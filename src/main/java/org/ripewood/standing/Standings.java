@@ -31,6 +31,7 @@ public class Standings {
     private final StepTeller teller;
     private final DecisionBook decisions;
     private final Trees trees;
+    private final Veil veil;
 
     Standings(
             SubjectGatherer gatherer,
@@ -46,7 +47,8 @@ public class Standings {
             StepBook steps,
             StepTeller teller,
             DecisionBook decisions,
-            Trees trees) {
+            Trees trees,
+            Veil veil) {
         this.gatherer = gatherer;
         this.assigner = assigner;
         this.reports = reports;
@@ -61,6 +63,7 @@ public class Standings {
         this.teller = teller;
         this.decisions = decisions;
         this.trees = trees;
+        this.veil = veil;
     }
 
     /** How every technique stands for a tree on a day. */
@@ -98,14 +101,16 @@ public class Standings {
 
     /** A step of a tree within reach; 404 otherwise. */
     public Step getStep(Actor actor, long stepId) {
-        return teller.told(reach.step(actor, stepId));
+        return veil.over(actor, teller.told(reach.step(actor, stepId)));
     }
 
     /** Steps of a tree, latest first. */
     public Paged<Step> steps(Actor actor, long treeId, PageRequest page) {
         trees.get(actor, treeId);
         var found = steps.ofTree(treeId, page);
-        return Paged.of(teller.told(found), page, steps.count("treeId", treeId));
+        var hidden = trees.hiddenKeepers(actor, treeId);
+        var told = teller.told(found).stream().map(step -> Veil.over(hidden, step)).toList();
+        return Paged.of(told, page, steps.count("treeId", treeId));
     }
 
     /**
@@ -141,7 +146,7 @@ public class Standings {
                         .findByIdOptional(decisionId)
                         .orElseThrow(() -> Refused.notFound("decision", decisionId));
         reach.tree(actor, decision.treeId, "decision", decisionId);
-        return decisions.told(decision);
+        return veil.over(actor, decisions.told(decision));
     }
 
     /** A student's checklist for a tree. */

@@ -27,6 +27,11 @@ public record TechniqueStanding(
         reasons = List.copyOf(reasons);
     }
 
+    TechniqueStanding withReasons(List<ReasonView> told) {
+        return new TechniqueStanding(
+                technique, title, stage, verdict, howFar, opensOn, opening, told, stepId);
+    }
+
     /** The reasons that keep it from being READY. */
     public List<ReasonView> against() {
         return reasons.stream().filter(reason -> !reason.met()).toList();

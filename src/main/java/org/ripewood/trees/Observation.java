@@ -2,6 +2,7 @@ package org.ripewood.trees;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Source;
@@ -28,4 +29,23 @@ public record Observation(
         @Nullable Long woundId,
         @Nullable Long branchId,
         @Nullable Double heightMm,
-        @Nullable Long supersededBy) {}
+        @Nullable Long supersededBy) {
+
+    /** The same without what one of these persons wrote in their own words. */
+    Observation withoutWordsOf(Set<Long> hidden) {
+        return new Observation(
+                id,
+                treeId,
+                fact,
+                value,
+                observedOn,
+                source,
+                byId,
+                recordedAt,
+                FormerKeepers.words(hidden, byId, note),
+                woundId,
+                branchId,
+                heightMm,
+                supersededBy);
+    }
+}

@@ -26,13 +26,21 @@ class ObservationBook {
     private final Reach reach;
     private final Days days;
     private final Today today;
+    private final FormerKeepers formerKeepers;
 
-    ObservationBook(ObservationRows rows, FactAsked asked, Reach reach, Days days, Today today) {
+    ObservationBook(
+            ObservationRows rows,
+            FactAsked asked,
+            Reach reach,
+            Days days,
+            Today today,
+            FormerKeepers formerKeepers) {
         this.rows = rows;
         this.asked = asked;
         this.reach = reach;
         this.days = days;
         this.today = today;
+        this.formerKeepers = formerKeepers;
     }
 
     Observation observe(Actor actor, long treeId, NewObservation seen) {
@@ -68,11 +76,16 @@ class ObservationBook {
     }
 
     Paged<Observation> list(Actor actor, long treeId, PageRequest page) {
-        reach.require(actor, treeId);
+        var hidden = formerKeepers.hidden(actor, reach.tree(actor, treeId));
         var query = rows.find("treeId = ?1 order by observedOn desc, id desc", treeId);
         var found = query.page(page.page(), page.size()).list();
         return Paged.of(
-                found.stream().map(ObservationEntity::toObservation).toList(), page, query.count());
+                found.stream()
+                        .map(ObservationEntity::toObservation)
+                        .map(seen -> seen.withoutWordsOf(hidden))
+                        .toList(),
+                page,
+                query.count());
     }
 
     boolean isInForce(long id) {

@@ -4,6 +4,7 @@ import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -25,6 +26,7 @@ class Records {
     private final ContainerStayRows containers;
     private final WorkDoneRows works;
     private final People people;
+    private final FormerKeepers formerKeepers;
 
     Records(
             TreeRows trees,
@@ -34,7 +36,8 @@ class Records {
             BranchRows branches,
             ContainerStayRows containers,
             WorkDoneRows works,
-            People people) {
+            People people,
+            FormerKeepers formerKeepers) {
         this.trees = trees;
         this.sites = sites;
         this.observations = observations;
@@ -43,6 +46,7 @@ class Records {
         this.containers = containers;
         this.works = works;
         this.people = people;
+        this.formerKeepers = formerKeepers;
     }
 
     /** The records of these trees on a day; ids of no tree are passed over. */
@@ -59,6 +63,7 @@ class Records {
         var containersByTree = byTree(containers(treeIds, on), ContainerStay::treeId);
         var worksByTree = byTree(works(treeIds, on), WorkDone::treeId);
         var names = names(seen);
+        var former = formerKeepers.of(found);
         return found.stream()
                 .map(
                         tree ->
@@ -71,7 +76,7 @@ class Records {
                                         branchesByTree.getOrDefault(tree.id, List.of()),
                                         containersByTree.getOrDefault(tree.id, List.of()),
                                         worksByTree.getOrDefault(tree.id, List.of()),
-                                        names))
+                                        named(names, former.getOrDefault(tree.id, Set.of()))))
                 .toList();
     }
 
@@ -116,6 +121,16 @@ class Records {
         return read(works, "treeId in ?1 and doneOn <= ?2", ids, on).stream()
                 .map(WorkDoneEntity::toWorkDone)
                 .toList();
+    }
+
+    /** Evidence is told to whoever reaches the tree, and kept with decisions. */
+    private static Map<Long, String> named(Map<Long, String> names, Set<Long> former) {
+        if (former.isEmpty()) {
+            return names;
+        }
+        var told = new HashMap<>(names);
+        former.forEach(keeper -> told.replace(keeper, FormerKeepers.NAME));
+        return told;
     }
 
     private Map<Long, String> names(List<Observation> seen) {

@@ -7,11 +7,13 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Value;
 import org.ripewood.core.progress.Work;
 import org.ripewood.core.season.Habit;
+import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
@@ -34,6 +36,8 @@ public class Trees {
     private final WorkBook works;
     private final States states;
     private final Reach reach;
+    private final HandOverBook handOvers;
+    private final FormerKeepers formerKeepers;
 
     Trees(
             Sites sites,
@@ -48,7 +52,9 @@ public class Trees {
             ContainerBook containers,
             WorkBook works,
             States states,
-            Reach reach) {
+            Reach reach,
+            HandOverBook handOvers,
+            FormerKeepers formerKeepers) {
         this.sites = sites;
         this.siteDesk = siteDesk;
         this.siteReach = siteReach;
@@ -62,6 +68,8 @@ public class Trees {
         this.works = works;
         this.states = states;
         this.reach = reach;
+        this.handOvers = handOvers;
+        this.formerKeepers = formerKeepers;
     }
 
     /** Enters a site; instructors and registrars only. */
@@ -160,6 +168,43 @@ public class Trees {
     @Transactional
     public Tree change(Actor actor, long treeId, long version, NewTree tree) {
         return trees.change(actor, treeId, version, tree);
+    }
+
+    /**
+     * Gives a tree within reach another keeper: somebody of the school who may sign in and shares a
+     * course with the actor; anybody where a registrar does it. Steps under way stay as they are.
+     * 412 when the version is not the current one.
+     */
+    @Transactional
+    public Tree handOver(Actor actor, long treeId, long version, HandOver to) {
+        return handOvers.handOver(actor, treeId, version, to);
+    }
+
+    /** Whom the actor may hand a tree over to, by name. */
+    @Transactional
+    public List<Person> receivers(Actor actor, long treeId) {
+        return handOvers.receivers(actor, treeId);
+    }
+
+    /**
+     * Former keepers of a tree whom the actor does not reach: neither their names nor what they
+     * wrote in their own words is for the actor.
+     */
+    @Transactional
+    public Set<Long> hiddenKeepers(Actor actor, long treeId) {
+        return formerKeepers.hidden(actor, reach.tree(actor, treeId));
+    }
+
+    /** Whoever kept these trees before, by tree; trees of one keeper only are absent. */
+    @Transactional
+    public Map<Long, Set<Long>> formerKeepers(Collection<Long> treeIds) {
+        return formerKeepers.ofIds(treeIds);
+    }
+
+    /** Names on a tree's record, as the actor may read them. */
+    @Transactional
+    public Map<Long, String> names(Actor actor, long treeId, Collection<Long> personIds) {
+        return formerKeepers.names(hiddenKeepers(actor, treeId), personIds);
     }
 
     /** Records an observation, or a correction of one. */

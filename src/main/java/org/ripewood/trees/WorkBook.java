@@ -17,12 +17,14 @@ class WorkBook {
     private final Reach reach;
     private final Days days;
     private final Today today;
+    private final FormerKeepers formerKeepers;
 
-    WorkBook(WorkDoneRows rows, Reach reach, Days days, Today today) {
+    WorkBook(WorkDoneRows rows, Reach reach, Days days, Today today, FormerKeepers formerKeepers) {
         this.rows = rows;
         this.reach = reach;
         this.days = days;
         this.today = today;
+        this.formerKeepers = formerKeepers;
     }
 
     WorkDone record(
@@ -52,9 +54,18 @@ class WorkBook {
     }
 
     List<WorkDone> of(Actor actor, long treeId) {
-        reach.require(actor, treeId);
+        var hidden = formerKeepers.hidden(actor, reach.tree(actor, treeId));
         return rows.list("treeId = ?1 order by doneOn desc, id desc", treeId).stream()
                 .map(WorkDoneEntity::toWorkDone)
+                .map(
+                        done ->
+                                new WorkDone(
+                                        done.id(),
+                                        done.treeId(),
+                                        done.work(),
+                                        done.clock(),
+                                        done.byId(),
+                                        FormerKeepers.words(hidden, done.byId(), done.note())))
                 .toList();
     }
 }

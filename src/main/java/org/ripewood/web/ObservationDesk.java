@@ -7,7 +7,6 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.FactText;
-import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Today;
@@ -20,13 +19,11 @@ class ObservationDesk {
 
     private static final int ROWS = 50;
 
-    private final People people;
     private final Trees trees;
     private final CourseContent content;
     private final Today today;
 
-    ObservationDesk(People people, Trees trees, CourseContent content, Today today) {
-        this.people = people;
+    ObservationDesk(Trees trees, CourseContent content, Today today) {
         this.trees = trees;
         this.content = content;
         this.today = today;
@@ -43,7 +40,9 @@ class ObservationDesk {
                 trees.wounds(actor, treeId),
                 trees.branches(actor, treeId),
                 observations,
-                people.names(
+                trees.names(
+                        actor,
+                        treeId,
                         observations.items().stream()
                                 .map(Observation::byId)
                                 .collect(Collectors.toSet())),

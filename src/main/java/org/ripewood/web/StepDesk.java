@@ -53,6 +53,7 @@ class StepDesk {
                 decisionId == null ? null : standings.getDecision(actor, decisionId),
                 people.names(everybody(step)),
                 photos.ofStep(actor, stepId),
+                trees.names(actor, step.treeId(), everybody(step)),
                 actor.is(Role.INSTRUCTOR),
                 typed.orFresh("report", Typed.fresh("report").with("doneOn", today.date())),
                 typed.orFresh("sign-off", Typed.fresh("sign-off")),

@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.photos.Pictures;
+import org.ripewood.trees.Tree;
 
 /** For every endpoint a call that somebody may make, on things made for it. */
 final class Calls {
@@ -88,6 +89,9 @@ final class Calls {
             return call(endpoint, site());
         }
         var tree = school.infestedTree();
+        if (last.equals("hand-over")) {
+            return handOver(endpoint, tree);
+        }
         if (endpoint.path().contains("{task}")) {
             return care(endpoint, tree.id(), last);
         }
@@ -121,6 +125,14 @@ final class Calls {
                     case "found-done" -> fields("technique", "root_check", "doneOn", today());
                     default -> fields();
                 });
+    }
+
+    private Call handOver(Endpoint endpoint, Tree tree) {
+        var fields = fields("keeperId", school.fellow().id(), "since", today());
+        if (!endpoint.api()) {
+            fields.put("version", tree.version());
+        }
+        return at(endpoint, tree.id(), tree.version(), fields);
     }
 
     /** A fresh task that is due, or one that was said to be done. */

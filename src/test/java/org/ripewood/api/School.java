@@ -177,6 +177,13 @@ class School {
         return person(actor(Who.REGISTRAR), Role.STUDENT);
     }
 
+    /** A new member of the student's course. */
+    Person fellow() {
+        var fellow = newcomer();
+        people.join(actor(Who.REGISTRAR), course.id(), fellow.id(), Role.STUDENT);
+        return fellow;
+    }
+
     Course course() {
         return course;
     }

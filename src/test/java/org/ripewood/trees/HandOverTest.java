@@ -1,0 +1,171 @@
+package org.ripewood.trees;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
+import jakarta.inject.Inject;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.ripewood.School;
+import org.ripewood.SchoolProfile;
+import org.ripewood.archive.Archive;
+import org.ripewood.people.People;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.PageRequest;
+import org.ripewood.platform.Refused;
+import org.ripewood.platform.Role;
+import org.ripewood.standing.NewAssignment;
+import org.ripewood.standing.NewReport;
+import org.ripewood.standing.Standings;
+import org.ripewood.standing.StepState;
+
+/** A tree goes on with its record, and whoever kept it stays behind. */
+@QuarkusTest
+@TestProfile(SchoolProfile.class)
+class HandOverTest {
+
+    private static final PageRequest ALL = new PageRequest(0, 50);
+    private static final String MARK = "my aunt in the hills gave it";
+
+    @Inject School school;
+    @Inject Trees trees;
+    @Inject People people;
+    @Inject Standings standings;
+    @Inject Archive archive;
+
+    private School.Group group;
+    private Actor next;
+    private Tree tree;
+
+    @BeforeEach
+    void open() {
+        group = school.newGroup();
+        next = school.person("Nora Next", Role.STUDENT);
+        school.join(group, next, Role.STUDENT);
+        tree = school.tree(group.student(), group.student(), "acer_palmatum");
+        trees.observe(
+                group.student(),
+                tree.id(),
+                new NewObservation(
+                        "pest_level",
+                        "3",
+                        School.TODAY.minusDays(9),
+                        MARK,
+                        null,
+                        null,
+                        null,
+                        null));
+        school.see(group.instructor(), tree, "vigour_index", "80");
+        school.see(group.instructor(), tree, "pest_level", "3", School.TODAY);
+        school.see(group.student(), tree, "soil_moist", "yes", School.TODAY);
+    }
+
+    private Tree handOver(Actor by) {
+        return trees.handOver(
+                by, tree.id(), tree.version(), new HandOver(next.personId(), School.TODAY));
+    }
+
+    @Test
+    void theNewKeeperReachesItAndTheFormerDoesNot() {
+        var handed = handOver(group.student());
+        assertThat(handed.keeperId()).isEqualTo(next.personId());
+        assertThat(handed.version()).isGreaterThan(tree.version());
+        assertThat(trees.get(next, tree.id()).label()).isEqualTo(tree.label());
+        assertThatThrownBy(() -> trees.get(group.student(), tree.id()))
+                .isInstanceOf(Refused.class)
+                .hasMessageContaining("There is no tree");
+    }
+
+    @Test
+    void aFormerKeepersNameAndWordsStayBehind() {
+        handOver(group.student());
+        var former = group.student().personId();
+        var seen = trees.observations(next, tree.id(), ALL).items();
+        assertThat(seen).hasSize(4).allSatisfy(each -> assertThat(each.note()).isNull());
+        assertThat(trees.names(next, tree.id(), List.of(former)))
+                .containsEntry(former, "a former keeper");
+        assertThat(standings.of(next, tree.id(), School.TODAY).techniques().toString())
+                .doesNotContain("Stan Student");
+        // Their instructor reaches both, and reads on.
+        assertThat(trees.observations(group.instructor(), tree.id(), ALL).items())
+                .anyMatch(each -> MARK.equals(each.note()));
+        assertThat(trees.names(group.instructor(), tree.id(), List.of(former)).get(former))
+                .startsWith("Stan Student");
+    }
+
+    @Test
+    void aStepUnderWayStaysAndItsReportsWordsDoNot() {
+        var step =
+                standings.assign(
+                        group.instructor(),
+                        tree.id(),
+                        new NewAssignment("pest_control", null, null, null, null));
+        standings.report(
+                group.student(),
+                step.id(),
+                step.version(),
+                new NewReport(School.TODAY, MARK, null, null, null, null, null, null, null, null));
+        handOver(group.instructor());
+        var told = standings.getStep(next, step.id());
+        assertThat(told.state()).isEqualTo(StepState.REPORTED);
+        assertThat(told.toString()).doesNotContain(MARK);
+        assertThat(standings.steps(next, tree.id(), ALL).toString()).doesNotContain(MARK);
+        assertThat(standings.getStep(group.instructor(), step.id()).toString()).contains(MARK);
+        var decision = step.decisionId();
+        assertThat(standings.getDecision(group.instructor(), decision).standing().toString())
+                .contains("Stan Student");
+        assertThat(standings.getDecision(next, decision).standing().toString())
+                .doesNotContain("Stan Student")
+                .contains("a former keeper");
+    }
+
+    @Test
+    void theFileTheNewKeeperTakesOutHasNoNames() throws IOException {
+        handOver(group.student());
+        try (var file = archive.tree(next, tree.id(), true)) {
+            assertThat(new String(file.readAllBytes(), StandardCharsets.UTF_8))
+                    .contains("\"named\":false")
+                    .doesNotContain("Stan Student")
+                    .doesNotContain(MARK);
+        }
+    }
+
+    @Test
+    void onlyFellowsReceiveATreeUnlessARegistrarGivesIt() {
+        var stranger = school.person("Sam Stranger", Role.STUDENT);
+        var to = new HandOver(stranger.personId(), School.TODAY);
+        for (var by : List.of(group.student(), group.instructor())) {
+            assertThatThrownBy(() -> trees.handOver(by, tree.id(), tree.version(), to))
+                    .isInstanceOf(Refused.class)
+                    .hasMessageContaining("There is no person");
+            assertThat(trees.receivers(by, tree.id()))
+                    .noneMatch(person -> person.id() == stranger.personId());
+        }
+        assertThatThrownBy(() -> trees.handOver(stranger, tree.id(), tree.version(), to))
+                .hasMessageContaining("There is no tree");
+        var registrar = school.person("Rae Registrar", Role.REGISTRAR);
+        assertThat(trees.handOver(registrar, tree.id(), tree.version(), to).keeperId())
+                .isEqualTo(stranger.personId());
+    }
+
+    @Test
+    void aTreeIsHandedOverOnceAndNotBackInTime() {
+        assertThatThrownBy(
+                        () ->
+                                trees.handOver(
+                                        group.student(),
+                                        tree.id(),
+                                        tree.version(),
+                                        new HandOver(next.personId(), tree.cameOn().minusDays(1))))
+                .isInstanceOf(Refused.class);
+        handOver(group.instructor());
+        assertThatThrownBy(() -> handOver(group.instructor()))
+                .isInstanceOf(Refused.class)
+                .hasMessageContaining("was changed");
+    }
+}
