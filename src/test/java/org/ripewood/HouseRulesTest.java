@@ -49,7 +49,8 @@ class HouseRulesTest {
                     "standing",
                     "photos",
                     "classday",
-                    "archive");
+                    "archive",
+                    "lists");
     private static final List<String> DOORS =
             List.of("web", "api", "print", "calendar", "transfer");
 
@@ -87,7 +88,9 @@ class HouseRulesTest {
                 List.of("people", "course", "trees", "materials", "sessions", "standing"));
         // The record as a file follows from what the rooms say of their tables; it asks the two who
         // say whom a person and a tree is shown to.
-        PLAN.put("archive", List.of("people", "course", "trees"));
+        // A list's rows are entered through the rooms they are of.
+        PLAN.put("lists", List.of("people", "trees"));
+        PLAN.put("archive", List.of("audit", "people", "course", "trees"));
         PLAN.put(PICTURES, List.of("core.season", "core.growth"));
         DOORS.forEach(door -> PLAN.put(door, neighboursOf(door)));
         PLAN.put("platform", List.of());

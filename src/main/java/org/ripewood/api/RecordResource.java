@@ -8,6 +8,7 @@ import jakarta.annotation.security.PermitAll;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
+import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -22,8 +23,10 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.archive.Archive;
+import org.ripewood.archive.Forgetting;
 import org.ripewood.archive.Taken;
 import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.Versions;
 
 /** The record as a file, out and in again. */
 @Path("/api/v1")
@@ -78,6 +81,42 @@ class RecordResource {
             @PathParam("id") long id, @QueryParam("persons") @Nullable String persons) {
         var told = Asked.oneOf("persons", persons, Persons.class);
         return file(archive.tree(user.actor(), id, told != Persons.UNNAMED), "tree-" + id);
+    }
+
+    @GET
+    @Path("people/{id}/record")
+    @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(
+            summary = "All that is on record of a person",
+            description =
+                    "For themselves and for registrars: the trees they keep with everything, and"
+                            + " what they wrote or is told of them elsewhere. A row without a writer"
+                            + " was written by somebody else.")
+    public Response person(@PathParam("id") long id) {
+        return file(archive.person(user.actor(), id), "person-" + id);
+    }
+
+    @GET
+    @Path("people/{id}/forgetting")
+    @RolesAllowed(REGISTRAR_NAME)
+    @Operation(summary = "What forgetting a person would do")
+    public RestResponse<Forgetting> forgetting(@PathParam("id") long id) {
+        var told = archive.forgetting(user.actor(), id);
+        return Answers.versioned(told.version(), told);
+    }
+
+    @POST
+    @Path("people/{id}/forget")
+    @RolesAllowed(REGISTRAR_NAME)
+    @Operation(
+            summary = "Forget a person",
+            description =
+                    "Name, login, roles, courses, links and their own words are removed for good;"
+                            + " what was seen of trees stays. Refused while they keep trees. Doing"
+                            + " it again changes nothing.")
+    public Forgetting forget(
+            @PathParam("id") long id, @HeaderParam("If-Match") @Nullable String ifMatch) {
+        return archive.forget(user.actor(), id, Versions.required(ifMatch));
     }
 
     @GET

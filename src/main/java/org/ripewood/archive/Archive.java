@@ -1,5 +1,6 @@
 package org.ripewood.archive;
 
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Instance;
 import jakarta.transaction.Transactional;
@@ -15,6 +16,8 @@ import java.sql.SQLException;
 import java.util.List;
 import java.util.TreeMap;
 import javax.sql.DataSource;
+import org.ripewood.audit.Audit;
+import org.ripewood.audit.Deed;
 import org.ripewood.course.CourseContent;
 import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
@@ -33,7 +36,11 @@ import org.ripewood.trees.Trees;
 @Transactional(Transactional.TxType.NOT_SUPPORTED)
 public class Archive {
 
+    /** A whole school takes minutes. */
+    private static final int MOST_SECONDS = 1_800;
+
     private final DataSource database;
+    private final Audit audit;
     private final RecordPlan plan;
     private final Instance<KeptTables> rooms;
     private final People people;
@@ -44,6 +51,7 @@ public class Archive {
 
     Archive(
             DataSource database,
+            Audit audit,
             RecordPlan plan,
             Instance<KeptTables> rooms,
             People people,
@@ -54,6 +62,7 @@ public class Archive {
                             name = "ripewood.body.most-of-records")
                     io.quarkus.runtime.configuration.MemorySize most) {
         this.database = database;
+        this.audit = audit;
         this.plan = plan;
         this.rooms = rooms;
         this.people = people;
@@ -66,14 +75,14 @@ public class Archive {
     /** The whole school; registrars only. The file behind the stream is gone once it is closed. */
     public InputStream school(Actor actor) {
         actor.require(Role.REGISTRAR, "take the school's record out");
-        return written(Scope.school());
+        return written(actor, Scope.school());
     }
 
     /** A course with its students' trees; its instructors and registrars only. */
     public InputStream course(Actor actor, long courseId) {
         people.getCourse(actor, courseId);
         people.requireRuns(actor, courseId, "its record");
-        return written(Scope.course(courseId));
+        return written(actor, Scope.course(courseId));
     }
 
     /**
@@ -84,7 +93,70 @@ public class Archive {
      */
     public InputStream tree(Actor actor, long treeId, boolean named) {
         boolean mayName = trees.hiddenKeepers(actor, treeId).isEmpty();
-        return written(Scope.tree(treeId, named && mayName));
+        return written(actor, Scope.tree(treeId, named && mayName));
+    }
+
+    /**
+     * All that is on record of a person, for themselves or a registrar: who they are, the trees
+     * they keep with everything, and whatever they wrote or is told of them elsewhere. A row that
+     * names nobody as its writer was written by somebody else.
+     */
+    public InputStream person(Actor actor, long personId) {
+        if (actor.personId() != personId && !actor.is(Role.REGISTRAR)) {
+            throw Refused.notFound("person", personId);
+        }
+        people.get(personId);
+        return written(actor, Scope.person(personId));
+    }
+
+    /** What forgetting a person would do; registrars only. */
+    public Forgetting forgetting(Actor actor, long personId) {
+        requireForgets(actor, personId);
+        return inTransaction(
+                Connection.TRANSACTION_READ_COMMITTED,
+                connection -> forgetter(connection).tell(personId));
+    }
+
+    /**
+     * Forgets a person: name, login and password, roles, courses, links and what they wrote in
+     * their own words; what was seen of trees stays. Registrars only, and never of themselves.
+     * Doing it again changes nothing.
+     *
+     * @throws Refused 409 while they keep trees; 412 when the version is not the current one
+     */
+    public Forgetting forget(Actor actor, long personId, long version) {
+        requireForgets(actor, personId);
+        if (people.get(personId).version() != version) {
+            throw Refused.stale("person");
+        }
+        return noted(
+                Deed.PERSON_FORGOTTEN,
+                actor,
+                connection -> {
+                    var forgetter = forgetter(connection);
+                    var told = forgetter.tell(personId);
+                    if (!told.trees().isEmpty()) {
+                        throw Refused.conflict(
+                                "%s still keeps %s."
+                                        .formatted(told.name(), String.join(", ", told.trees())),
+                                "Maybe hand these trees over first.");
+                    }
+                    forgetter.forget(personId);
+                    return told;
+                });
+    }
+
+    private Forgetter forgetter(Connection connection) throws SQLException {
+        return new Forgetter(connection, plan.told(), plan.all(connection));
+    }
+
+    private void requireForgets(Actor actor, long personId) {
+        actor.require(Role.REGISTRAR, "forget persons");
+        people.get(personId);
+        if (actor.personId() == personId) {
+            throw Refused.conflict(
+                    "You cannot forget yourself.", "Maybe another registrar can do it.");
+        }
     }
 
     /** The JSON Schema of all these files. */
@@ -108,8 +180,7 @@ public class Archive {
         var file = temporary();
         try {
             receive(sent, file);
-            return inTransaction(
-                    Connection.TRANSACTION_READ_COMMITTED, connection -> take(connection, file));
+            return noted(Deed.RECORD_BROUGHT_IN, actor, connection -> take(connection, file));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } finally {
@@ -164,7 +235,7 @@ public class Archive {
         }
     }
 
-    private InputStream written(Scope scope) {
+    private InputStream written(Actor actor, Scope scope) {
         var file = temporary();
         try {
             inTransaction(
@@ -173,6 +244,8 @@ public class Archive {
                         write(connection, scope, file);
                         return file;
                     });
+            QuarkusTransaction.requiringNew()
+                    .run(() -> audit.note(Deed.RECORD_TAKEN_OUT, actor.personId()));
             return Files.newInputStream(file, StandardOpenOption.DELETE_ON_CLOSE);
         } catch (IOException e) {
             delete(file);
@@ -199,6 +272,19 @@ public class Archive {
 
     private interface Work<T> {
         T on(Connection connection) throws SQLException;
+    }
+
+    /** In one transaction with what is written down of it. */
+    private <T> T noted(Deed deed, Actor actor, Work<T> work) {
+        return QuarkusTransaction.requiringNew()
+                .timeout(MOST_SECONDS)
+                .call(
+                        () -> {
+                            audit.note(deed, actor.personId());
+                            try (var connection = database.getConnection()) {
+                                return work.on(connection);
+                            }
+                        });
     }
 
     private <T> T inTransaction(int isolation, Work<T> work) {

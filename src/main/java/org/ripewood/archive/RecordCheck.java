@@ -81,6 +81,9 @@ final class RecordCheck implements RecordFile.Reader {
         require(header, "named", ColumnType.FLAG);
         var kinds = Arrays.stream(Scope.Kind.values()).map(Enum::name).toList();
         var told = text(header, "scope");
+        if (told.equals(Scope.Kind.PERSON.name())) {
+            faults.end("/scope", "a person's own record is theirs to read; no school takes it in");
+        }
         if (kinds.contains(told)) {
             scope = Scope.Kind.valueOf(told);
         } else {

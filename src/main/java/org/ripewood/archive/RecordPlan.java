@@ -69,12 +69,17 @@ class RecordPlan {
     }
 
     /** The tables files have, with what this database says of their columns. */
-    synchronized List<PlannedTable> tables(Connection database) throws SQLException {
+    List<PlannedTable> tables(Connection database) throws SQLException {
+        return all(database).stream().filter(table -> table.told().travels()).toList();
+    }
+
+    /** The tables whose columns are described, those included that no file has. */
+    synchronized List<PlannedTable> all(Connection database) throws SQLException {
         if (planned == null) {
             var found = found(database);
             planned =
                     told.values().stream()
-                            .filter(KeptTable::travels)
+                            .filter(table -> !table.columns().isEmpty())
                             .map(table -> plan(table, found))
                             .toList();
         }
@@ -101,7 +106,7 @@ class RecordPlan {
                 var rows = statement.executeQuery(COLUMNS)) {
             while (rows.next()) {
                 var table = rows.getString(1).toLowerCase(Locale.ROOT);
-                if (told.containsKey(table) && told.get(table).travels()) {
+                if (told.containsKey(table) && !told.get(table).columns().isEmpty()) {
                     found.put(
                             table + "." + rows.getString(2).toLowerCase(Locale.ROOT),
                             new Found(

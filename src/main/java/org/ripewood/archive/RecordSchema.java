@@ -28,7 +28,9 @@ final class RecordSchema {
         ColumnType.MOMENT.describe(properties.putObject("exportedAt"));
         var scopes = properties.putObject("scope").putArray("enum");
         for (var kind : Scope.Kind.values()) {
-            scopes.add(kind.name());
+            if (kind != Scope.Kind.PERSON) {
+                scopes.add(kind.name());
+            }
         }
         properties
                 .putObject("named")

@@ -81,7 +81,11 @@ final class RecordWriter {
     /** Columns that this file has of a table. */
     static List<PlannedColumn> columns(PlannedTable table, Scope scope) {
         return table.travelling().stream()
-                .filter(column -> scope.whole() || !isSchoolsAlone(column))
+                .filter(
+                        column ->
+                                scope.whole()
+                                        || scope.kind() == Scope.Kind.PERSON
+                                        || !isSchoolsAlone(column))
                 .filter(
                         column ->
                                 scope.named()
@@ -260,6 +264,9 @@ final class RecordWriter {
         }
 
         private Object shown(PlannedColumn column, Object value, int number) {
+            if (scope.kind() == Scope.Kind.PERSON && column.told().meaning() == Meaning.TOLD) {
+                return ToldVerdict.withoutNames(value.toString());
+            }
             if (scope.named()) {
                 return value;
             }
@@ -276,7 +283,7 @@ final class RecordWriter {
             int number = numberOf(String.valueOf(column.told().table()), id);
             if (number > 0) {
                 json.writeNumberProperty(column.field(), number);
-            } else if (!column.mayBeEmpty()) {
+            } else if (!column.mayBeEmpty() && scope.kind() != Scope.Kind.PERSON) {
                 throw new IllegalStateException(
                         "%s.%s names row %d, which is not among those of the file"
                                 .formatted(table.name(), column.name(), id));

@@ -12,7 +12,9 @@ record Scope(Kind kind, long id, boolean named) {
     enum Kind {
         SCHOOL,
         COURSE,
-        TREE
+        TREE,
+        /** One person's own; it is for them to read and no school takes it in. */
+        PERSON
     }
 
     static Scope school() {
@@ -25,6 +27,10 @@ record Scope(Kind kind, long id, boolean named) {
 
     static Scope tree(long id, boolean named) {
         return new Scope(Kind.TREE, id, named);
+    }
+
+    static Scope person(long id) {
+        return new Scope(Kind.PERSON, id, true);
     }
 
     boolean whole() {

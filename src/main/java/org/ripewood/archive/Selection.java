@@ -57,6 +57,9 @@ final class Selection {
             of(TREE).addAll(where(TREE, "keeper_id", students));
             addNamed(TREE);
             addSkillsOf(students);
+        } else if (scope.kind() == Scope.Kind.PERSON) {
+            gatherPerson(scope.id());
+            return;
         } else {
             of(TREE).add(scope.id());
         }
@@ -72,6 +75,32 @@ final class Selection {
                 of(table.name()).addAll(of(owner));
             }
         }
+    }
+
+    /**
+     * The trees a person keeps with everything, and whatever else names them; what that in turn
+     * names of others is not theirs.
+     */
+    private void gatherPerson(long personId) throws SQLException {
+        var self = Set.of(personId);
+        of(PERSON).add(personId);
+        of(TREE).addAll(where(TREE, "keeper_id", self));
+        addPartsOf(TREE);
+        for (var table : tables) {
+            for (var reference : table.references()) {
+                if (table.numbered() && PERSON.equals(reference.told().table())) {
+                    of(table.name()).addAll(where(table.name(), reference.name(), self));
+                }
+            }
+        }
+        for (var table : tables) {
+            if (!table.numbered() && table.ownerTable().filter(PERSON::equals).isPresent()) {
+                of(table.name()).add(personId);
+            }
+        }
+        addNamed("class_session");
+        addNamed(COURSE);
+        addNamed(SITE);
     }
 
     /** Judgements of students; of others who happen to be named nothing but the name is told. */

@@ -16,7 +16,10 @@ public enum Deed {
     LINK_MADE,
     LINK_USED,
     TOKEN_MADE,
-    TOKEN_ENDED;
+    TOKEN_ENDED,
+    RECORD_TAKEN_OUT,
+    RECORD_BROUGHT_IN,
+    PERSON_FORGOTTEN;
 
     /** The framework's own door, which is gone through before a request is told of. */
     private static final String SIGN_IN_DOOR = "POST /j_security_check";

@@ -44,7 +44,8 @@ class ClassDayTables implements KeptTables {
                         .done(),
                 ofTimetable("day_left_out")
                         .refers("tree_id", "tree")
-                        .plain("technique", "because")
+                        .plain("technique")
+                        .words("because")
                         .done(),
                 ofTimetable("day_arrival").refers("person_id", "person").plain("at_minute").done());
     }

@@ -75,6 +75,17 @@ public class People {
         return register.enter(person).toRecord();
     }
 
+    /** Enters a person who chooses a password once they are invited; registrars only. */
+    public Person enterGuest(Actor actor, NewGuest guest) {
+        actor.require(Role.REGISTRAR, "enter persons");
+        return register.invite(guest).toRecord();
+    }
+
+    /** Persons whose trees the actor may see, by login. */
+    public Map<String, Long> loginsInReach(Actor actor) {
+        return persons.logins(reach.of(actor));
+    }
+
     /**
      * Lets a person sign in or no longer, which ends their sessions; registrars only, and never for
      * themselves.

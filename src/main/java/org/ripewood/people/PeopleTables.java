@@ -45,14 +45,17 @@ class PeopleTables implements KeptTables {
                         .refers("person_id", "person")
                         .oneOf("role", List.of("STUDENT", "INSTRUCTOR"))
                         .done(),
-                KeptTable.leftOut(
+                KeptTable.secret(
                         "calendar_link",
+                        "person_id",
                         "a link's hash is a secret, and a link made here leads nowhere else"),
-                KeptTable.leftOut("sign_in_session", "whoever signs in here is signed in here"),
+                KeptTable.secret(
+                        "sign_in_session", "person_id", "whoever signs in here is signed in here"),
                 KeptTable.leftOut("sign_in_failure", "is of the last quarter of an hour"),
-                KeptTable.leftOut("known_browser", "is a secret"),
-                KeptTable.leftOut("api_token", "is a secret"),
-                KeptTable.leftOut("password_link", "is a secret"),
-                KeptTable.leftOut("password_wish", "is between a person and this registrar"));
+                KeptTable.secret("known_browser", "person_id", "is a secret"),
+                KeptTable.secret("api_token", "person_id", "is a secret"),
+                KeptTable.secret("password_link", "person_id", "is a secret"),
+                KeptTable.secret(
+                        "password_wish", "person_id", "is between a person and this registrar"));
     }
 }

@@ -5,7 +5,10 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Refused;
@@ -30,6 +33,19 @@ class Persons implements PanacheRepositoryBase<PersonEntity, Long> {
 
     List<PersonEntity> byIds(Collection<Long> ids) {
         return ids.isEmpty() ? List.of() : list("id in ?1", ids);
+    }
+
+    /** Ids by login, without the persons themselves; of everybody when null is asked for. */
+    Map<String, Long> logins(@Nullable Collection<Long> ids) {
+        var query = "select p.login, p.id from PersonEntity p";
+        var asked =
+                ids == null
+                        ? getEntityManager().createQuery(query, Object[].class)
+                        : getEntityManager()
+                                .createQuery(query + " where p.id in :ids", Object[].class)
+                                .setParameter("ids", ids);
+        return asked.getResultList().stream()
+                .collect(Collectors.toMap(row -> (String) row[0], row -> (Long) row[1]));
     }
 
     List<PersonEntity> page(PageRequest page) {

@@ -14,6 +14,8 @@ import org.ripewood.platform.KeptColumn.Meaning;
  *
  * @param owner the column that names whose part a row is; null for what stands on its own
  * @param by the column that names who wrote a row's words; null when nobody did
+ * @param about the column that names the person whom a row's words are about; null when they are
+ *     about a tree or the school
  * @param schoolOnly whether only a school's own file has it
  * @param order columns that put its rows in order: that of entry unless said otherwise, because of
  *     two readings of a day the later entered one counts
@@ -23,6 +25,7 @@ public record KeptTable(
         String name,
         @Nullable KeptColumn owner,
         @Nullable String by,
+        @Nullable String about,
         boolean schoolOnly,
         List<KeptColumn> columns,
         List<String> order,
@@ -40,7 +43,12 @@ public record KeptTable(
 
     /** A table no file has, and why. */
     public static KeptTable leftOut(String name, String why) {
-        return new KeptTable(name, null, null, false, List.of(), List.of(), why);
+        return new KeptTable(name, null, null, null, false, List.of(), List.of(), why);
+    }
+
+    /** A table no file has, whose rows end when the person in that column is forgotten. */
+    public static KeptTable secret(String name, String personColumn, String why) {
+        return new KeptTable(name, null, null, personColumn, false, List.of(), List.of(), why);
     }
 
     /** Whether files have it. */
@@ -86,6 +94,7 @@ public record KeptTable(
         private final List<String> order = new ArrayList<>();
         private @Nullable KeptColumn owner;
         private @Nullable String by;
+        private @Nullable String about;
         private boolean schoolOnly;
 
         private Telling(String name) {
@@ -109,6 +118,12 @@ public record KeptTable(
         public Telling partOf(String column, String table) {
             refers(column, table);
             owner = columns.get(column);
+            return this;
+        }
+
+        /** The person whom the row's words are about. */
+        public Telling about(String column) {
+            about = column;
             return this;
         }
 
@@ -184,12 +199,19 @@ public record KeptTable(
             return leftOut("version", "counts changes for those who edit at once", row -> 0L);
         }
 
+        /** Described for the sake of its words, though no file has the table, and why. */
+        public KeptTable staysHere(String why) {
+            var told = done();
+            return new KeptTable(
+                    name, told.owner(), by, about, schoolOnly, told.columns(), order, why);
+        }
+
         public KeptTable done() {
             if (order.isEmpty()) {
                 throw new IllegalArgumentException("rows of %s have no order".formatted(name));
             }
             return new KeptTable(
-                    name, owner, by, schoolOnly, List.copyOf(columns.values()), order, null);
+                    name, owner, by, about, schoolOnly, List.copyOf(columns.values()), order, null);
         }
 
         private Telling add(KeptColumn column) {

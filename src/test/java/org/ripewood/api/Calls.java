@@ -48,6 +48,7 @@ final class Calls {
                     last.equals("end")
                             ? at(endpoint, school.tokenId(), null, fields())
                             : call(endpoint, front(last));
+            case "lists" -> list(endpoint);
             case "record" -> call(endpoint, fields("text", EMPTY_RECORD));
             case "content", "lessons" -> at(endpoint, null, null, null);
             default -> call(endpoint, front(last));
@@ -125,6 +126,19 @@ final class Calls {
                     case "found-done" -> fields("technique", "root_check", "doneOn", today());
                     default -> fields();
                 });
+    }
+
+    private Call list(Endpoint endpoint) {
+        var fields =
+                fields(
+                        "text",
+                        "label,species,keeper,site,came_on\nMaple,acer_palmatum,nobody,nowhere,2024-03-01",
+                        "kind",
+                        "TREES",
+                        "choice",
+                        "DRY_RUN");
+        var url = endpoint.path().replace("{kind}", "trees");
+        return new Call(endpoint, url, endpoint.writes() ? fields : null, null);
     }
 
     private Call handOver(Endpoint endpoint, Tree tree) {
@@ -292,6 +306,8 @@ final class Calls {
                                     true,
                                     "judgedOn",
                                     today()));
+            case "record" -> at(endpoint, school.id(Who.STUDENT), null, null);
+            case "forget", "forgetting" -> forget(endpoint);
             case "active" -> active(endpoint);
             case "password-link" -> at(endpoint, school.newcomer().id(), null, fields());
             case "invitations" -> {
@@ -323,6 +339,12 @@ final class Calls {
                         "/password/" + school.passwordSecret(),
                         endpoint.writes() ? fields("newPassword", School.PASSWORD) : null,
                         null);
+    }
+
+    private Call forget(Endpoint endpoint) {
+        var newcomer = school.newcomer();
+        var fields = fields("version", newcomer.version(), "meant", true);
+        return at(endpoint, newcomer.id(), newcomer.version(), endpoint.api() ? null : fields);
     }
 
     private Call active(Endpoint endpoint) {

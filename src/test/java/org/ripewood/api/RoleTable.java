@@ -121,10 +121,19 @@ final class RoleTable {
             PUT  /api/v1/stock/tools/{id}                     | 401 | 403 403 | 200 200 | 200
             POST /api/v1/stock/supplies                       | 401 | 403 403 | 201 201 | 201
             PUT  /api/v1/stock/supplies/{id}                  | 401 | 403 403 | 200 200 | 200
+            GET  /api/v1/lists/{kind}                         | 401 | 403 403 | 200 200 | 200
+            POST /api/v1/lists/{kind}                         | 401 | 403 403 | 200 200 | 200
+            GET  /lists                                       | 303 | 403 403 | 200 200 | 200
+            POST /lists                                       | 303 | 403 403 | 200 200 | 200
             GET  /api/v1/people/me                            | 401 | 200 200 | 200 200 | 200
             POST /api/v1/people                               | 401 | 403 403 | 403 403 | 201
             POST /api/v1/people/invitations                   | 401 | 403 403 | 403 403 | 201
             POST /api/v1/people/{id}/password-link            | 401 | 403 403 | 403 403 | 201
+            GET  /api/v1/people/{id}/record                   | 401 | 200 404 | 404 404 | 200
+            GET  /api/v1/people/{id}/forgetting               | 401 | 403 403 | 403 403 | 200
+            POST /api/v1/people/{id}/forget                   | 401 | 403 403 | 403 403 | 200
+            GET  /people/{id}/forget                          | 303 | 403 403 | 403 403 | 200
+            POST /people/{id}/forget                          | 303 | 403 403 | 403 403 | 303
             GET  /api/v1/people/{id}/skills                   | 401 | 200 404 | 200 404 | 200
             POST /api/v1/people/{id}/skills                   | 401 | 403 403 | 201 404 | 403
             GET  /api/v1/audit                                | 401 | 403 403 | 403 403 | 200

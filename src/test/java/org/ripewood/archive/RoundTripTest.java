@@ -162,7 +162,9 @@ class RoundTripTest {
         var leftOut = new TreeSet<String>();
         for (var table : plan.told()) {
             if (!table.travels()) {
-                leftOut.add(table.name());
+                if (table.columns().isEmpty()) {
+                    leftOut.add(table.name());
+                }
                 assertThat(table.leftOut()).isNotBlank();
             }
             table.columns().forEach(column -> described.add(table.name() + "." + column.name()));
@@ -210,7 +212,7 @@ class RoundTripTest {
         }
         var leftOut =
                 plan.told().stream()
-                        .filter(table -> !table.travels())
+                        .filter(table -> table.columns().isEmpty())
                         .map(KeptTable::name)
                         .toList();
         var found = new TreeSet<String>();

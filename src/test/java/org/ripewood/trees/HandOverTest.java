@@ -109,7 +109,17 @@ class HandOverTest {
                 group.student(),
                 step.id(),
                 step.version(),
-                new NewReport(School.TODAY, MARK, null, null, null, null, null, null, null, null));
+                new NewReport(
+                        School.TODAY,
+                        "3 scales left on 20 shoots, " + MARK,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null));
         handOver(group.instructor());
         var told = standings.getStep(next, step.id());
         assertThat(told.state()).isEqualTo(StepState.REPORTED);

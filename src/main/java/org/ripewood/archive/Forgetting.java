@@ -1,0 +1,26 @@
+package org.ripewood.archive;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What forgetting a person does.
+ *
+ * @param trees they still keep, by label; while there are any, they cannot be forgotten
+ * @param courses how many they leave
+ * @param words rows whose words are removed, by table
+ */
+public record Forgetting(
+        long personId,
+        long version,
+        String name,
+        boolean forgotten,
+        List<String> trees,
+        long courses,
+        Map<String, Long> words) {
+
+    public Forgetting {
+        trees = List.copyOf(trees);
+        words = Map.copyOf(words);
+    }
+}

@@ -1,0 +1,67 @@
+package org.ripewood.web;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.validation.constraints.AssertTrue;
+import jakarta.validation.constraints.NotNull;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import org.ripewood.archive.Archive;
+import org.ripewood.archive.Forgetting;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.Inputs;
+import org.ripewood.platform.Role;
+
+/** Asks before a person is forgotten. */
+@Path("/people/{id: \\d{1,18}}/forget")
+@RolesAllowed(Role.REGISTRAR_NAME)
+class ForgetPages {
+
+    /** Said twice, because it cannot be taken back. */
+    record Said(
+            @NotNull Long version,
+            @AssertTrue(message = "your word that this person is meant") boolean meant) {}
+
+    @CheckedTemplate
+    static class Templates {
+        static native TemplateInstance forget(Forgetting told, Typed typed);
+    }
+
+    private static final String FORM = "forget";
+
+    private final CurrentUser user;
+    private final Archive archive;
+    private final Inputs inputs;
+
+    ForgetPages(CurrentUser user, Archive archive, Inputs inputs) {
+        this.user = user;
+        this.archive = archive;
+        this.inputs = inputs;
+    }
+
+    @GET
+    public Response ask(long id) {
+        return Answer.page(page(id, Typed.fresh(FORM)));
+    }
+
+    @POST
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response forget(long id, MultivaluedMap<String, String> form) {
+        return Answer.to(
+                () -> {
+                    archive.forget(user.actor(), id, inputs.read(form, Said.class).version());
+                    return "/people#everybody";
+                },
+                problem -> page(id, Typed.refused(FORM, form, problem)));
+    }
+
+    private TemplateInstance page(long id, Typed typed) {
+        return Templates.forget(archive.forgetting(user.actor(), id), typed);
+    }
+}

@@ -1,0 +1,268 @@
+package org.ripewood.archive;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
+import jakarta.inject.Inject;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import javax.sql.DataSource;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.ripewood.School;
+import org.ripewood.SchoolProfile;
+import org.ripewood.assess.Assessments;
+import org.ripewood.assess.NewSkillJudgement;
+import org.ripewood.people.CalendarLinks;
+import org.ripewood.people.NewPerson;
+import org.ripewood.people.People;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Refused;
+import org.ripewood.platform.Role;
+import org.ripewood.standing.NewAssignment;
+import org.ripewood.standing.NewReport;
+import org.ripewood.standing.Standings;
+import org.ripewood.trees.HandOver;
+import org.ripewood.trees.NewObservation;
+import org.ripewood.trees.NewTree;
+import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
+
+/** A person's record goes out to them, and they can be forgotten. */
+@QuarkusTest
+@TestProfile(SchoolProfile.class)
+class ForgetTest {
+
+    private static final String NOTE = "zither-note";
+    private static int count;
+
+    @Inject School school;
+    @Inject People people;
+    @Inject Trees trees;
+    @Inject Standings standings;
+    @Inject Assessments assessments;
+    @Inject CalendarLinks links;
+    @Inject Archive archive;
+    @Inject DataSource database;
+
+    private School.Group group;
+    private Actor registrar;
+    private Actor person;
+    private String name;
+    private String login;
+    private Tree tree;
+
+    @BeforeEach
+    void plant() {
+        group = school.newGroup();
+        registrar = school.person("Rae Registrar", Role.REGISTRAR);
+        name = "Zelda Zithermark " + ++count;
+        login = "zithermark-" + count;
+        var entered =
+                people.enter(
+                        registrar,
+                        new NewPerson(name, login, "long enough a password", Set.of(Role.STUDENT)));
+        person = new Actor(entered.id(), entered.roles());
+        school.join(group, person, Role.STUDENT);
+        tree =
+                trees.enter(
+                        person,
+                        new NewTree(
+                                "Maple of the long bed",
+                                "acer_palmatum",
+                                person.personId(),
+                                school.tree(group.student(), group.student(), "acer_palmatum")
+                                        .siteId(),
+                                School.TODAY.minusYears(3),
+                                NOTE + " origin",
+                                NOTE + " tree"));
+        observe(person, NOTE + " seen");
+        observe(group.instructor(), "told by " + name + " at the bench");
+        school.see(group.instructor(), tree, "vigour_index", "80");
+        school.see(group.instructor(), tree, "soil_moist", "yes", School.TODAY);
+        observe(person, NOTE + " again");
+        var step =
+                standings.assign(
+                        group.instructor(),
+                        tree.id(),
+                        new NewAssignment("pest_control", null, null, null, null));
+        standings.report(
+                person,
+                step.id(),
+                step.version(),
+                new NewReport(
+                        School.TODAY,
+                        "3 scales left on 20 shoots, " + NOTE + " done",
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null));
+        assessments.judge(
+                group.instructor(),
+                person.personId(),
+                new NewSkillJudgement("wiring-branches", true, School.TODAY, NOTE + " of them"));
+        links.make(person);
+    }
+
+    private void observe(Actor by, String note) {
+        trees.observe(
+                by,
+                tree.id(),
+                new NewObservation(
+                        "pest_level",
+                        "3",
+                        School.TODAY.minusDays(2),
+                        note,
+                        null,
+                        null,
+                        null,
+                        null));
+    }
+
+    @Test
+    void whoeverStillKeepsTreesIsNotForgotten() {
+        assertThatThrownBy(this::forget)
+                .isInstanceOf(Refused.class)
+                .hasMessageContaining(name + " still keeps Maple of the long bed");
+        assertThat(people.get(person.personId()).name()).isEqualTo(name);
+    }
+
+    @Test
+    void nothingOfAForgottenPersonIsLeftAnywhere() throws SQLException {
+        handOn();
+        assertThat(found(NOTE)).isNotEmpty();
+        assertThat(found(name)).contains("person.name", "decision.standing", "observation.note");
+        var told = archive.forgetting(registrar, person.personId());
+        assertThat(told.words()).containsEntry("observation", 2L).containsEntry("stepReport", 1L);
+        forget();
+        assertThat(found(NOTE)).isEmpty();
+        assertThat(found(name)).isEmpty();
+        assertThat(found(login)).isEmpty();
+        var after = people.get(person.personId());
+        assertThat(after.name()).isEqualTo("Former member " + person.personId());
+        assertThat(after.active()).isFalse();
+        assertThat(after.roles()).isEmpty();
+        assertThat(people.members(group.course().id(), Role.STUDENT))
+                .noneMatch(member -> member.id() == person.personId());
+    }
+
+    @Test
+    void theRecordOfTheTreeStays() throws SQLException {
+        handOn();
+        var before = standings.of(group.instructor(), tree.id(), School.TODAY).techniques();
+        forget();
+        var after = standings.of(group.instructor(), tree.id(), School.TODAY).techniques();
+        assertThat(after).hasSameSizeAs(before);
+        for (int at = 0; at < before.size(); at++) {
+            assertThat(after.get(at).verdict()).isEqualTo(before.get(at).verdict());
+        }
+        assertThat(
+                        trees.observations(
+                                        group.instructor(),
+                                        tree.id(),
+                                        new org.ripewood.platform.PageRequest(0, 50))
+                                .items())
+                .anyMatch(seen -> seen.byId() == person.personId());
+    }
+
+    @Test
+    void forgettingTwiceChangesNothing() {
+        handOn();
+        forget();
+        var once = people.get(person.personId());
+        assertThat(archive.forgetting(registrar, person.personId()).forgotten()).isTrue();
+        forget();
+        assertThat(people.get(person.personId())).isEqualTo(once);
+    }
+
+    @Test
+    void onlyARegistrarForgetsAndNeverThemselves() {
+        assertThatThrownBy(() -> archive.forgetting(group.instructor(), person.personId()))
+                .hasMessageContaining("Only a registrar");
+        assertThatThrownBy(() -> archive.forget(registrar, registrar.personId(), 0))
+                .hasMessageContaining("cannot forget yourself");
+        assertThatThrownBy(() -> archive.forget(registrar, person.personId(), 99))
+                .hasMessageContaining("was changed");
+    }
+
+    @Test
+    void aPersonsRecordHasAllOfThemAndNobodyElsesName() throws IOException {
+        var file = file(person, person.personId());
+        assertThat(file)
+                .contains("\"scope\":\"PERSON\"", name, login)
+                .contains(NOTE + " origin", NOTE + " seen", NOTE + " done", NOTE + " of them")
+                .contains("Maple of the long bed", "\"table\":\"membership\"")
+                .doesNotContain("Ines Instructor", "Stan Student", "$2a$");
+        assertThat(file(registrar, person.personId())).contains(NOTE + " seen");
+        for (var other : List.of(group.instructor(), group.student())) {
+            assertThatThrownBy(() -> archive.person(other, person.personId()))
+                    .isInstanceOf(Refused.class)
+                    .hasMessageContaining("There is no person");
+        }
+    }
+
+    private String file(Actor by, long personId) throws IOException {
+        try (var in = archive.person(by, personId)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+
+    private void handOn() {
+        trees.handOver(
+                group.instructor(),
+                tree.id(),
+                trees.get(group.instructor(), tree.id()).version(),
+                new HandOver(group.student().personId(), School.TODAY));
+    }
+
+    private void forget() {
+        archive.forget(registrar, person.personId(), people.get(person.personId()).version());
+    }
+
+    /** Every column of text of the whole database that has it. */
+    private List<String> found(String marker) throws SQLException {
+        var where = new ArrayList<String>();
+        try (var connection = database.getConnection()) {
+            var columns = new ArrayList<String[]>();
+            try (var statement = connection.createStatement();
+                    var rows =
+                            statement.executeQuery(
+                                    "select c.table_name, c.column_name from"
+                                            + " information_schema.columns c join"
+                                            + " information_schema.tables t on t.table_schema ="
+                                            + " c.table_schema and t.table_name = c.table_name where"
+                                            + " t.table_type = 'BASE TABLE' and lower(c.table_schema)"
+                                            + " = 'public' and c.data_type like '%CHAR%'")) {
+                while (rows.next()) {
+                    columns.add(new String[] {rows.getString(1), rows.getString(2)});
+                }
+            }
+            assertThat(columns).hasSizeGreaterThan(50);
+            for (var column : columns) {
+                var query =
+                        "select count(*) from %s where position(? in \"%s\") > 0"
+                                .formatted(column[0], column[1]);
+                try (var asking = connection.prepareStatement(query)) {
+                    asking.setString(1, marker);
+                    try (var rows = asking.executeQuery()) {
+                        rows.next();
+                        if (rows.getLong(1) > 0) {
+                            where.add(column[0] + "." + column[1]);
+                        }
+                    }
+                }
+            }
+        }
+        return where;
+    }
+}
