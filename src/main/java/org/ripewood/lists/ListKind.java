@@ -1,0 +1,56 @@
+package org.ripewood.lists;
+
+import java.util.List;
+
+/** What a list is of, with its columns. */
+public enum ListKind {
+    PEOPLE(
+            "name,login,roles",
+            "course",
+            """
+            name,login,roles,course
+            "Hedda Thornvale",hedda,student,Autumn course
+            Ivo Ashgrove,ivo.ashgrove,student instructor,
+            """),
+    TREES(
+            "label,species,keeper,site,came_on",
+            "origin,note",
+            """
+            label,species,keeper,site,came_on,origin,note
+            Maple of the long bed,acer_palmatum,hedda,Lath house,2021-03-14,seed,"Two trunks,
+            one of them weak"
+            """),
+    READINGS(
+            "tree,keeper,fact,value,observed_on",
+            "height_mm,note",
+            """
+            tree,keeper,fact,value,observed_on,height_mm,note
+            Maple of the long bed,hedda,shoot_extension_mm,220,2026-02-18,,
+            Maple of the long bed,hedda,trunk_diameter_mm,32.5,2026-02-18,40,above the roots
+            """);
+
+    private final String needed;
+    private final String more;
+    private final String sample;
+
+    ListKind(String needed, String more, String sample) {
+        this.needed = needed;
+        this.more = more;
+        this.sample = sample;
+    }
+
+    /** Columns that every list of the kind has. */
+    public List<String> needed() {
+        return List.of(needed.split(",", -1));
+    }
+
+    /** Columns that may be left out. */
+    public List<String> more() {
+        return List.of(more.split(",", -1));
+    }
+
+    /** A list to begin with. */
+    public String sample() {
+        return sample;
+    }
+}

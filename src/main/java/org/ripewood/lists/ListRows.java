@@ -1,0 +1,269 @@
+package org.ripewood.lists;
+
+import jakarta.inject.Singleton;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.lists.ListText.Row;
+import org.ripewood.people.Course;
+import org.ripewood.people.NewGuest;
+import org.ripewood.people.People;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Fault;
+import org.ripewood.platform.Inputs;
+import org.ripewood.platform.Refused;
+import org.ripewood.platform.Role;
+import org.ripewood.platform.Suggestion;
+import org.ripewood.trees.NewObservation;
+import org.ripewood.trees.NewTree;
+import org.ripewood.trees.Site;
+import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
+
+/** Enters single rows through the rooms, and tells what they have against one. */
+@Singleton
+class ListRows {
+
+    /** What rows may name: persons by login, sites, courses, trees by keeper and label. */
+    record Known(
+            Map<String, Long> logins,
+            Map<String, Long> sites,
+            Map<String, Long> courses,
+            Map<String, List<Long>> trees) {}
+
+    /** Ends a row with faults of its own. */
+    private static final class Faulty extends RuntimeException {
+        private final transient List<ListFault> faults;
+
+        Faulty(List<ListFault> faults) {
+            super("a row with faults", null, false, false);
+            this.faults = faults;
+        }
+    }
+
+    /** The rooms' names of fields, where a list's are others. */
+    private static final Map<String, String> COLUMNS =
+            Map.of(
+                    "keeperId", "keeper",
+                    "siteId", "site",
+                    "cameOn", "came_on",
+                    "observedOn", "observed_on",
+                    "heightMm", "height_mm");
+
+    private final People people;
+    private final Trees trees;
+    private final Inputs inputs;
+
+    ListRows(People people, Trees trees, Inputs inputs) {
+        this.people = people;
+        this.trees = trees;
+        this.inputs = inputs;
+    }
+
+    Known known(Actor actor, ListKind kind) {
+        var logins = people.loginsInReach(actor);
+        return new Known(
+                logins,
+                trees.sites().stream()
+                        .collect(Collectors.toMap(Site::name, Site::id, (one, other) -> one)),
+                people.courses(actor).stream()
+                        .collect(Collectors.toMap(Course::name, Course::id, (one, other) -> one)),
+                kind == ListKind.READINGS ? treesOf(logins) : Map.of());
+    }
+
+    private Map<String, List<Long>> treesOf(Map<String, Long> logins) {
+        return trees.ofKeepers(logins.values()).stream()
+                .collect(
+                        Collectors.groupingBy(
+                                tree -> tree.keeperId() + "/" + tree.label(),
+                                Collectors.mapping(Tree::id, Collectors.toList())));
+    }
+
+    /** Enters a row, or says why not. */
+    List<ListFault> faults(
+            Actor actor, ListKind kind, Row row, Known known, Map<String, Integer> lines) {
+        try {
+            requireNeeded(kind, row);
+            switch (kind) {
+                case PEOPLE -> enterPerson(actor, row, known, lines);
+                case TREES -> enterTree(actor, row, known);
+                case READINGS -> enterReading(actor, row, known);
+            }
+            return List.of();
+        } catch (Faulty faulty) {
+            return faulty.faults;
+        } catch (Refused refused) {
+            return told(row, refused);
+        }
+    }
+
+    private static void requireNeeded(ListKind kind, Row row) {
+        var missing =
+                kind.needed().stream()
+                        .filter(column -> row.cell(column).isEmpty())
+                        .map(
+                                column ->
+                                        new ListFault(
+                                                row.line(),
+                                                column,
+                                                "expected a value, found nothing"))
+                        .toList();
+        if (!missing.isEmpty()) {
+            throw new Faulty(missing);
+        }
+    }
+
+    private void enterPerson(Actor actor, Row row, Known known, Map<String, Integer> lines) {
+        var login = row.cell("login");
+        var earlier = lines.putIfAbsent(login, row.line());
+        if (earlier != null) {
+            throw faulty(row, "login", "stands on line %d already".formatted(earlier));
+        }
+        var roles = roles(row);
+        var guest = inputs.check(new NewGuest(row.cell("name"), login, roles));
+        var course = row.cell("course");
+        Long courseId = course.isEmpty() ? null : find(row, "course", course, known.courses());
+        if (courseId != null && !roles.contains(Role.STUDENT)) {
+            throw faulty(row, "course", "expected no course, or the role student beside it");
+        }
+        var person = people.enterGuest(actor, guest);
+        if (courseId != null) {
+            people.join(actor, courseId, person.id(), Role.STUDENT);
+        }
+    }
+
+    private static Set<Role> roles(Row row) {
+        var roles = new HashSet<Role>();
+        var words =
+                Arrays.stream(Role.values())
+                        .map(role -> role.name().toLowerCase(Locale.ROOT))
+                        .toList();
+        for (var word : row.cell("roles").toLowerCase(Locale.ROOT).split("[\\s+/,;]+", -1)) {
+            if (words.contains(word)) {
+                roles.add(Role.valueOf(word.toUpperCase(Locale.ROOT)));
+            } else {
+                throw faulty(
+                        row,
+                        "roles",
+                        "expected %s, found “%s”.%s"
+                                .formatted(
+                                        String.join(", ", words),
+                                        word,
+                                        Suggestion.maybe(words, word)));
+            }
+        }
+        return roles;
+    }
+
+    private void enterTree(Actor actor, Row row, Known known) {
+        var keeper = find(row, "keeper", row.cell("keeper"), known.logins());
+        var site = find(row, "site", row.cell("site"), known.sites());
+        trees.enter(
+                actor,
+                inputs.check(
+                        new NewTree(
+                                row.cell("label"),
+                                row.cell("species"),
+                                keeper,
+                                site,
+                                day(row, "came_on"),
+                                row.cells().get("origin"),
+                                row.cells().get("note"))));
+    }
+
+    private void enterReading(Actor actor, Row row, Known known) {
+        var keeper = find(row, "keeper", row.cell("keeper"), known.logins());
+        var label = row.cell("tree");
+        var found = known.trees().getOrDefault(keeper + "/" + label, List.of());
+        if (found.size() != 1) {
+            var labels =
+                    known.trees().keySet().stream()
+                            .filter(each -> each.startsWith(keeper + "/"))
+                            .map(each -> each.substring(each.indexOf('/') + 1))
+                            .toList();
+            throw faulty(
+                    row,
+                    "tree",
+                    found.isEmpty()
+                            ? "this keeper has no tree “%s”.%s"
+                                    .formatted(label, Suggestion.maybe(labels, label))
+                            : "this keeper has %d trees “%s”".formatted(found.size(), label));
+        }
+        trees.observe(
+                actor,
+                found.get(0),
+                inputs.check(
+                        new NewObservation(
+                                row.cell("fact"),
+                                row.cell("value"),
+                                day(row, "observed_on"),
+                                row.cells().get("note"),
+                                null,
+                                null,
+                                number(row, "height_mm"),
+                                null)));
+    }
+
+    private static Long find(Row row, String column, String named, Map<String, Long> known) {
+        var id = known.get(named);
+        if (id == null) {
+            throw faulty(
+                    row,
+                    column,
+                    "there is no %s “%s” that you can see.%s"
+                            .formatted(column, named, Suggestion.maybe(known.keySet(), named)));
+        }
+        return id;
+    }
+
+    private static LocalDate day(Row row, String column) {
+        try {
+            return LocalDate.parse(row.cell(column));
+        } catch (DateTimeParseException e) {
+            throw faulty(
+                    row,
+                    column,
+                    "expected a day as 2026-02-20, found “%s”".formatted(row.cell(column)));
+        }
+    }
+
+    private static @Nullable Double number(Row row, String column) {
+        var typed = row.cell(column);
+        if (typed.isEmpty()) {
+            return null;
+        }
+        if (!typed.matches("\\d{1,6}([.,]\\d{1,6})?")) {
+            throw faulty(row, column, "expected a number, found “%s”".formatted(typed));
+        }
+        return Double.valueOf(typed.replace(',', '.'));
+    }
+
+    private static Faulty faulty(Row row, String column, String message) {
+        return new Faulty(List.of(new ListFault(row.line(), column, message)));
+    }
+
+    private static List<ListFault> told(Row row, Refused refused) {
+        var problem = refused.problem();
+        if (problem.faults().isEmpty()) {
+            var maybe = problem.maybe() == null ? "" : " " + problem.maybe();
+            return List.of(new ListFault(row.line(), "", problem.detail() + maybe));
+        }
+        var faults = new ArrayList<ListFault>();
+        for (Fault fault : problem.faults()) {
+            faults.add(
+                    new ListFault(
+                            row.line(),
+                            COLUMNS.getOrDefault(fault.field(), fault.field()),
+                            fault.message()));
+        }
+        return faults;
+    }
+}

@@ -1,0 +1,235 @@
+package org.ripewood.lists;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
+import jakarta.inject.Inject;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.ripewood.School;
+import org.ripewood.SchoolProfile;
+import org.ripewood.people.People;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.PageRequest;
+import org.ripewood.platform.Refused;
+import org.ripewood.platform.Role;
+import org.ripewood.trees.Trees;
+
+/** Lists are looked through by line and column, and entered whole or in part. */
+@QuarkusTest
+@TestProfile(SchoolProfile.class)
+class ListsTest {
+
+    private static final PageRequest ALL = new PageRequest(0, 100);
+    private static int count;
+
+    @Inject School school;
+    @Inject Lists lists;
+    @Inject People people;
+    @Inject Trees trees;
+
+    private School.Group group;
+    private Actor registrar;
+    private String keeper;
+    private String site;
+
+    @BeforeEach
+    void open() {
+        group = school.newGroup();
+        registrar = school.person("Rae Registrar", Role.REGISTRAR);
+        keeper = people.get(group.student().personId()).login();
+        var tree = school.tree(group.student(), group.student(), "acer_palmatum");
+        site =
+                trees.sites().stream()
+                        .filter(each -> each.id() == tree.siteId())
+                        .findFirst()
+                        .orElseThrow()
+                        .name();
+        count++;
+    }
+
+    private ListOutcome tree(String rows, Choice choice) {
+        return lists.take(
+                group.instructor(),
+                ListKind.TREES,
+                "label,species,keeper,site,came_on,origin,note\n"
+                        + rows.replace("KEEPER", keeper).replace("SITE", site),
+                choice);
+    }
+
+    private List<String> labels() {
+        return trees
+                .list(group.instructor(), group.student().personId(), null, ALL)
+                .items()
+                .stream()
+                .map(tree -> tree.label())
+                .toList();
+    }
+
+    @Test
+    void aDryRunTellsAllAndEntersNothing() {
+        var outcome =
+                tree(
+                        """
+                        Dry one,acer_palmatum,KEEPER,SITE,2021-03-14,,
+                        Dry two,acer_palmatun,KEEPER,SITE,2021-03-14,,
+                        Dry three,acer_palmatum,KEEPER,SITE,14.3.2021,,
+                        Dry four,acer_palmatum,KEEPER,SITE,2921-03-14,,
+                        ,acer_palmatum,KEEPER,SITE,2021-03-14,,
+                        """,
+                        Choice.DRY_RUN);
+        assertThat(outcome.rows()).isEqualTo(5);
+        assertThat(outcome.entered()).isZero();
+        assertThat(outcome.good()).extracting(ListOutcome.GoodRow::line).containsExactly(2);
+        assertThat(outcome.faults())
+                .extracting(fault -> fault.line() + " " + fault.column())
+                .containsExactly("3 species", "4 came_on", "5 came_on", "6 label");
+        assertThat(outcome.faults().get(0).message()).contains("Maybe “acer_palmatum”");
+        assertThat(labels()).noneMatch(label -> label.startsWith("Dry"));
+    }
+
+    @Test
+    void allOrNothingEntersNothingWhereOneRowIsWrong() {
+        var wrong =
+                "Whole one,acer_palmatum,KEEPER,SITE,2021-03-14,,\nWhole two,none,KEEPER,SITE,2021-03-14,,";
+        assertThat(tree(wrong, Choice.ALL_OR_NOTHING).entered()).isZero();
+        assertThat(labels()).noneMatch(label -> label.startsWith("Whole"));
+        assertThat(tree(wrong.replace("none", "acer_palmatum"), Choice.ALL_OR_NOTHING).entered())
+                .isEqualTo(2);
+        assertThat(labels()).contains("Whole one", "Whole two");
+    }
+
+    @Test
+    void onlyTheGoodRowsGoInWhenThatIsChosen() {
+        var outcome =
+                tree(
+                        """
+                        Good one,acer_palmatum,KEEPER,SITE,2021-03-14,,
+                        Bad one,none,KEEPER,SITE,2021-03-14,,
+                        Good two,acer_palmatum,KEEPER,SITE,2021-03-14,,
+                        """,
+                        Choice.GOOD_ROWS);
+        assertThat(outcome.entered()).isEqualTo(2);
+        assertThat(labels()).contains("Good one", "Good two").doesNotContain("Bad one");
+    }
+
+    @Test
+    void linesAreCountedThroughCellsOfSeveralLines() {
+        var outcome =
+                tree(
+                        "Lines one,acer_palmatum,KEEPER,SITE,2021-03-14,,\"two,\nlines \"\"here\"\"\"\n\n"
+                                + "Lines two,none,KEEPER,SITE,2021-03-14,,\n",
+                        Choice.DRY_RUN);
+        assertThat(outcome.good()).extracting(ListOutcome.GoodRow::line).containsExactly(2);
+        assertThat(outcome.faults()).extracting(ListFault::line).containsExactly(5);
+    }
+
+    @Test
+    void semicolonsAndAByteOrderMarkAreRead() {
+        var text =
+                "\uFEFFLabel;Species;Keeper;Site;Came on\r\nSemi, one;acer_palmatum;%s;%s;2021-03-14\r\n"
+                        .formatted(keeper, site);
+        assertThat(lists.take(registrar, ListKind.TREES, text, Choice.ALL_OR_NOTHING).entered())
+                .isEqualTo(1);
+        assertThat(labels()).contains("Semi, one");
+    }
+
+    @Test
+    void aFormulaIsATextLikeAnyOther() {
+        tree("=2+3,acer_palmatum,KEEPER,SITE,2021-03-14,+1,@home", Choice.ALL_OR_NOTHING);
+        assertThat(labels()).contains("=2+3");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '\0',
+            textBlock =
+                    """
+                    label,species | 1 | keeper
+                    label,species,keeper,site,came_on,lable | 1 | lable
+                    label,species,keeper,site,came_on,label | 1 | label
+                    label,species,keeper,site,came_on~a,b,c | 2 |
+                    label,species,keeper,site,came_on~"a,b,c | 2 |
+                    ~~ | 1 |
+                    """)
+    void aListThatCannotBeReadIsToldByLine(String text, int line, String column) {
+        var outcome =
+                lists.take(registrar, ListKind.TREES, text.replace('~', '\n'), Choice.GOOD_ROWS);
+        assertThat(outcome.entered()).isZero();
+        assertThat(outcome.faults())
+                .anyMatch(
+                        fault ->
+                                fault.line() == line
+                                        && fault.column().equals(column == null ? "" : column));
+    }
+
+    @Test
+    void aLoginIsFoundTwiceInTheListAndInTheSchool() {
+        var text =
+                """
+                name,login,roles,course
+                One,list-new-%1$d,student,%2$s
+                Two,list-new-%1$d,student,
+                Three,%3$s,student instructor,
+                Four,list-four-%1$d,studend,
+                """
+                        .formatted(count, group.course().name(), keeper);
+        var outcome = lists.take(registrar, ListKind.PEOPLE, text, Choice.GOOD_ROWS);
+        assertThat(outcome.faults())
+                .extracting(fault -> fault.line() + " " + fault.column())
+                .containsExactly("3 login", "4 login", "5 roles");
+        assertThat(outcome.faults().get(0).message()).contains("line 2");
+        assertThat(outcome.faults().get(2).message()).contains("Maybe “student”");
+        assertThat(outcome.entered()).isEqualTo(1);
+        var entered = people.findByLogin("list-new-" + count).orElseThrow();
+        assertThat(people.members(group.course().id(), Role.STUDENT)).contains(entered);
+    }
+
+    @Test
+    void readingsGoToTheTreeOfThatKeeper() {
+        tree("Read one,acer_palmatum,KEEPER,SITE,2021-03-14,,", Choice.ALL_OR_NOTHING);
+        var outcome =
+                lists.take(
+                        group.instructor(),
+                        ListKind.READINGS,
+                        """
+                        tree,keeper,fact,value,observed_on,height_mm
+                        Read one,%1$s,vigour_index,80,2026-02-18,
+                        Read one,%1$s,trunk_diameter_mm,32.5,2026-02-18,40
+                        Read won,%1$s,vigour_index,80,2026-02-18,
+                        Read one,%1$s,vigour_index,800,2026-02-18,
+                        Read one,nobody,vigour_index,80,2026-02-18,
+                        """
+                                .formatted(keeper),
+                        Choice.GOOD_ROWS);
+        assertThat(outcome.faults())
+                .extracting(fault -> fault.line() + " " + fault.column())
+                .containsExactly("4 tree", "5 value", "6 keeper");
+        assertThat(outcome.faults().get(0).message()).contains("Maybe “Read one”");
+        assertThat(outcome.entered()).isEqualTo(2);
+    }
+
+    @Test
+    void peopleAreForRegistrarsAndStudentsEnterNoLists() {
+        assertThatThrownBy(
+                        () -> lists.take(group.instructor(), ListKind.PEOPLE, "", Choice.DRY_RUN))
+                .isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> lists.take(group.student(), ListKind.TREES, "", Choice.DRY_RUN))
+                .isInstanceOf(Refused.class);
+    }
+
+    @Test
+    void theSamplesHaveTheColumnsTheySay() {
+        for (var kind : ListKind.values()) {
+            var outcome = lists.take(registrar, kind, kind.sample(), Choice.DRY_RUN);
+            assertThat(outcome.rows()).isGreaterThan(0);
+            assertThat(outcome.faults()).noneMatch(fault -> fault.line() == 1);
+        }
+    }
+}
