@@ -242,7 +242,7 @@ class ForgetTest {
                                             + " information_schema.tables t on t.table_schema ="
                                             + " c.table_schema and t.table_name = c.table_name where"
                                             + " t.table_type = 'BASE TABLE' and lower(c.table_schema)"
-                                            + " = 'public' and c.data_type like '%CHAR%'")) {
+                                            + " = 'public' and upper(c.data_type) like '%CHAR%'")) {
                 while (rows.next()) {
                     columns.add(new String[] {rows.getString(1), rows.getString(2)});
                 }

@@ -202,7 +202,7 @@ class ListsTest {
                         tree,keeper,fact,value,observed_on,height_mm
                         Read one,%1$s,vigour_index,80,2026-02-18,
                         Read one,%1$s,trunk_diameter_mm,32.5,2026-02-18,40
-                        Read won,%1$s,vigour_index,80,2026-02-18,
+                        Read onee,%1$s,vigour_index,80,2026-02-18,
                         Read one,%1$s,vigour_index,800,2026-02-18,
                         Read one,nobody,vigour_index,80,2026-02-18,
                         """
