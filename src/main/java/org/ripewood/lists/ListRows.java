@@ -24,7 +24,7 @@ import org.ripewood.platform.Role;
 import org.ripewood.platform.Suggestion;
 import org.ripewood.trees.NewObservation;
 import org.ripewood.trees.NewTree;
-import org.ripewood.trees.Site;
+import org.ripewood.trees.SiteLine;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
 
@@ -72,8 +72,10 @@ class ListRows {
         var logins = people.loginsInReach(actor);
         return new Known(
                 logins,
-                trees.sites().stream()
-                        .collect(Collectors.toMap(Site::name, Site::id, (one, other) -> one)),
+                trees.sites(actor).stream()
+                        .collect(
+                                Collectors.toMap(
+                                        SiteLine::name, SiteLine::id, (one, other) -> one)),
                 people.courses(actor).stream()
                         .collect(Collectors.toMap(Course::name, Course::id, (one, other) -> one)),
                 kind == ListKind.READINGS ? treesOf(logins) : Map.of());

@@ -136,7 +136,7 @@ class RecordFaultsTest {
     /** Both take their numbers from the same sequences, in blocks. */
     @Test
     void whatComesInAndWhatIsEnteredNeverMeet() throws SQLException {
-        var site = rooms.sites().get(0).id();
+        var site = rooms.sites(REGISTRAR).get(0).id();
         for (int round = 0; round < 3; round++) {
             assertThat(archive.take(REGISTRAR, sent(tree)).tables()).containsEntry("tree", 1);
             for (int each = 0; each < 30; each++) {

@@ -45,7 +45,7 @@ class ListsTest {
         keeper = people.get(group.student().personId()).login();
         var tree = school.tree(group.student(), group.student(), "acer_palmatum");
         site =
-                trees.sites().stream()
+                trees.sites(group.instructor()).stream()
                         .filter(each -> each.id() == tree.siteId())
                         .findFirst()
                         .orElseThrow()
