@@ -85,7 +85,7 @@ class ForgetTest {
         observe(person, NOTE + " seen");
         observe(group.instructor(), "told by " + name + " at the bench");
         school.see(group.instructor(), tree, "vigour_index", "80");
-        school.see(group.instructor(), tree, "soil_moist", "yes", School.TODAY);
+        school.see(person, tree, "soil_moist", "yes", School.TODAY);
         observe(person, NOTE + " again");
         var step =
                 standings.assign(
