@@ -56,7 +56,11 @@ public class Database implements QuarkusTestResourceLifecycleManager {
     }
 
     private static String newDatabase() {
-        var name = "school" + COUNT.incrementAndGet();
+        return newDatabase("school" + COUNT.incrementAndGet());
+    }
+
+    /** An empty database of that name on the server of the tests. */
+    static String newDatabase(String name) {
         try (var connection = server().getPostgresDatabase().getConnection();
                 var statement = connection.createStatement()) {
             statement.execute("create database " + name);

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.regex.Pattern;
 
 /** The packaged service, started as a user would start it, on a data folder of its own. */
@@ -18,6 +19,7 @@ final class RunningJar implements AutoCloseable {
 
     private static final Duration PATIENCE = Duration.ofMinutes(2);
     private static final Path JAR = Path.of("target/quarkus-app/quarkus-run.jar");
+    private static final Path POSTGRES_JAR = Path.of("target/pg/quarkus-run.jar");
 
     private final Process process;
     private final Path data;
@@ -33,24 +35,54 @@ final class RunningJar implements AutoCloseable {
 
     /** Starts it with the demo school, staying on one day so that the seasons do not move. */
     static RunningJar withDemoSchool(Path data, LocalDate today) throws Exception {
+        return start(JAR, data, Map.of("RIPEWOOD_TODAY", today.toString()));
+    }
+
+    /** The jar that keeps its records in a file beside it. */
+    static RunningJar onH2(Path data) throws Exception {
+        return start(JAR, data, Map.of());
+    }
+
+    /** The jar built for PostgreSQL, on a database of that server named demo. */
+    static RunningJar onPostgres(Path data, int port) throws Exception {
+        return start(
+                POSTGRES_JAR,
+                data,
+                Map.of(
+                        "RIPEWOOD_POSTGRESQL",
+                        "localhost:" + port,
+                        "RIPEWOOD_POSTGRESQL_USER",
+                        "postgres",
+                        "RIPEWOOD_POSTGRESQL_PASSWORD",
+                        "postgres"));
+    }
+
+    private static RunningJar start(Path jar, Path data, Map<String, String> settings)
+            throws Exception {
         int port = freePort();
-        var log = data.resolve("service.log");
+        var log = data.resolve("service-%d.log".formatted(port));
         var builder =
                 new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-XX:TieredStopAtLevel=1",
                         "-jar",
-                        JAR.toAbsolutePath().toString());
+                        jar.toAbsolutePath().toString());
         var environment = builder.environment();
         environment.put("RIPEWOOD_DEMO", "true");
         environment.put("RIPEWOOD_DATA", data.toString());
-        environment.put("RIPEWOOD_TODAY", today.toString());
         environment.put("QUARKUS_HTTP_PORT", String.valueOf(port));
+        environment.putAll(settings);
         builder.redirectErrorStream(true).redirectOutput(log.toFile());
         var running =
                 new RunningJar(builder.start(), data, log, URI.create("http://127.0.0.1:" + port));
         running.awaitReady();
         return running;
+    }
+
+    /** Ends it between two instructions, as a power cut of the process would. */
+    void kill() {
+        process.destroyForcibly();
+        process.onExit().join();
     }
 
     /** An address of it. */
