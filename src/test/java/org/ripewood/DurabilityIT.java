@@ -50,6 +50,7 @@ class DurabilityIT {
 
     private final Set<String> acknowledged = ConcurrentHashMap.newKeySet();
     private final Set<Long> photos = ConcurrentHashMap.newKeySet();
+    private final Set<String> refused = ConcurrentHashMap.newKeySet();
     private final AtomicInteger count = new AtomicInteger();
 
     private interface Start {
@@ -82,6 +83,7 @@ class DurabilityIT {
         try (var service = start.run()) {
             var student = DemoStudent.signIn(service, "anrike");
             check(student, trees, "the end");
+            assertThat(refused).isEmpty();
             assertThat(acknowledged).hasSizeGreaterThan(KILLS);
             for (var photo : photos) {
                 assertThat(student.get("/photos/" + photo).statusCode()).isEqualTo(200);
@@ -126,6 +128,8 @@ class DurabilityIT {
                                 SERIES.formatted("2026-04-01", note));
                 if (answer.statusCode() == 201) {
                     acknowledged.add(tree + " " + note);
+                } else {
+                    refused.add(answer.body());
                 }
             }
         } catch (Exception broken) {
@@ -143,6 +147,8 @@ class DurabilityIT {
                                 BodyPublishers.ofByteArray(photo()));
                 if (answer.statusCode() == 201) {
                     photos.add(firstId(answer.body()));
+                } else {
+                    refused.add(answer.body());
                 }
             }
         } catch (Exception broken) {
@@ -165,7 +171,7 @@ class DurabilityIT {
         ImageIO.write(image, "jpeg", file);
         var body = new ByteArrayOutputStream();
         body.writeBytes(
-                "--part\r\nContent-Disposition: form-data; name=\"photo\"; filename=\"a.jpg\"\r\nContent-Type: image/jpeg\r\n\r\n"
+                "--part\r\nContent-Disposition: form-data; name=\"view\"\r\n\r\nFRONT\r\n--part\r\nContent-Disposition: form-data; name=\"photo\"; filename=\"a.jpg\"\r\nContent-Type: image/jpeg\r\n\r\n"
                         .getBytes(StandardCharsets.US_ASCII));
         body.writeBytes(file.toByteArray());
         body.writeBytes("\r\n--part--\r\n".getBytes(StandardCharsets.US_ASCII));
