@@ -38,6 +38,11 @@ final class ListText {
     private final String text;
     private final List<ListFault> faults;
 
+    /** Where the next line is counted from, so that the text is gone through once. */
+    private int counted;
+
+    private int countedLine = 1;
+
     private ListText(ListKind kind, String text, List<ListFault> faults) {
         this.kind = kind;
         this.text = text;
@@ -107,16 +112,16 @@ final class ListText {
         while (at < text.length() && (text.charAt(at) == '\n' || text.charAt(at) == '\r')) {
             at++;
         }
-        int line = 1;
-        for (int i = 0; i < at; i++) {
+        for (; counted < at; counted++) {
+            char here = text.charAt(counted);
             boolean alone =
-                    text.charAt(i) == '\r'
-                            && (i + 1 >= text.length() || text.charAt(i + 1) != '\n');
-            if (text.charAt(i) == '\n' || alone) {
-                line++;
+                    here == '\r'
+                            && (counted + 1 >= text.length() || text.charAt(counted + 1) != '\n');
+            if (here == '\n' || alone) {
+                countedLine++;
             }
         }
-        return line;
+        return countedLine;
     }
 
     private List<String> header(CSVRecord record, int line) {
