@@ -14,7 +14,8 @@ import java.util.Map;
  */
 public class SchoolProfile implements QuarkusTestProfile {
 
-    public static final Path CONTENT = Path.of("target", "school-content");
+    public static final Path CONTENT =
+            Path.of("target", "school-content-" + System.getProperty("ripewood.fork", "1"));
 
     @Override
     public Map<String, String> getConfigOverrides() {
