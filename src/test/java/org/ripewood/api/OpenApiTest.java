@@ -54,7 +54,7 @@ class OpenApiTest {
                                 assertThat(child(found.operation(), "responses").toString())
                                         .as(found.address())
                                         .containsPattern(
-                                                "20[01]=\\{.*content=\\{application/json"));
+                                                "20[01]=\\{.*content=\\{(application/json|text/csv)"));
     }
 
     @Test

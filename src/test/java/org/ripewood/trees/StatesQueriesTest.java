@@ -18,8 +18,11 @@ import org.ripewood.platform.Today;
 @QuarkusTest
 class StatesQueriesTest {
 
-    /** Trees, sites with months, observations, wounds, branches, containers, works, names. */
-    private static final long QUERIES = 8;
+    /**
+     * Trees, sites with months, observations, wounds, branches, containers, works, names, former
+     * keepers.
+     */
+    private static final long QUERIES = 9;
 
     @Inject Trees trees;
     @Inject People people;
