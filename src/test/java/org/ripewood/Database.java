@@ -70,6 +70,15 @@ public class Database implements QuarkusTestResourceLifecycleManager {
         }
     }
 
+    /** The same, after whatever was there before is dropped. */
+    static void renew(String name) throws SQLException {
+        try (var connection = server().getPostgresDatabase().getConnection();
+                var statement = connection.createStatement()) {
+            statement.execute("drop database if exists " + name + " with (force)");
+        }
+        newDatabase(name);
+    }
+
     /** The server, started once and ended with the tests' JVM. */
     static synchronized EmbeddedPostgres server() {
         if (server == null) {

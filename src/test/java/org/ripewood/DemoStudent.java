@@ -69,6 +69,30 @@ final class DemoStudent {
         return line.send(request, BodyHandlers.ofString());
     }
 
+    /** Changes something to a version; answers the status. */
+    int put(String path, String version, String json) throws Exception {
+        var request =
+                request(path)
+                        .header("Content-Type", "application/json")
+                        .header("If-Match", version)
+                        .PUT(BodyPublishers.ofString(json))
+                        .build();
+        return line.send(request, BodyHandlers.discarding()).statusCode();
+    }
+
+    /** Signs out, as the page's button does; answers the status. */
+    int leave() throws Exception {
+        // sixteen bytes, as the form token has them, in the form and in its cookie
+        var token = "c2l4dGVlbiBieXRlcy4uLg";
+        var request =
+                HttpRequest.newBuilder(URI.create(service.at("/sign-out")))
+                        .header("Cookie", cookie + "; ripewood-csrf=" + token)
+                        .header("Content-Type", "application/x-www-form-urlencoded")
+                        .POST(BodyPublishers.ofString("csrf-token=" + token))
+                        .build();
+        return line.send(request, BodyHandlers.discarding()).statusCode();
+    }
+
     /** What was made of JSON; anything but 201 is a fault. */
     JsonNode make(String path, String json) throws Exception {
         var answer = post(path, json);

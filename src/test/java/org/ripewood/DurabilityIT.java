@@ -64,7 +64,7 @@ class DurabilityIT {
 
     @Test
     void whatPostgresAcknowledgedIsThereAfterTheServiceIsKilled() throws Exception {
-        Database.newDatabase("demo");
+        Database.renew("demo");
         killAgainAndAgain(() -> RunningJar.onPostgres(data, Database.server().getPort()));
     }
 

@@ -85,6 +85,15 @@ final class RunningJar implements AutoCloseable {
         process.onExit().join();
     }
 
+    int port() {
+        return address.getPort();
+    }
+
+    /** The same service, reached through a proxy on that port. */
+    RunningJar through(int port) {
+        return new RunningJar(process, data, log, URI.create("http://127.0.0.1:" + port));
+    }
+
     /** An address of it. */
     String at(String path) {
         return address.resolve(path).toString();

@@ -23,6 +23,8 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.archive.Archive;
+import org.ripewood.archive.Backup;
+import org.ripewood.archive.Backups;
 import org.ripewood.archive.Forgetting;
 import org.ripewood.archive.Taken;
 import org.ripewood.platform.CurrentUser;
@@ -41,10 +43,12 @@ class RecordResource {
     }
 
     private final Archive archive;
+    private final Backups backups;
     private final CurrentUser user;
 
-    RecordResource(Archive archive, CurrentUser user) {
+    RecordResource(Archive archive, Backups backups, CurrentUser user) {
         this.archive = archive;
+        this.backups = backups;
         this.user = user;
     }
 
@@ -59,6 +63,22 @@ class RecordResource {
                             + " says.")
     public Response school() {
         return file(archive.school(user.actor()), "school");
+    }
+
+    @POST
+    @Path("backups")
+    @RolesAllowed(REGISTRAR_NAME)
+    @Operation(
+            summary = "Copy the embedded database while the service runs",
+            description =
+                    "The file lies in the folder backups of the service's data. A school on"
+                            + " PostgreSQL is answered 409: pg_dump makes its backups.")
+    @APIResponseSchema(
+            value = Backup.class,
+            responseCode = "201",
+            responseDescription = "Backed up")
+    public RestResponse<Backup> backUp() {
+        return Answers.created("backups", backups.make(user.actor()));
     }
 
     @GET

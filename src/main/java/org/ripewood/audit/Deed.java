@@ -19,7 +19,8 @@ public enum Deed {
     TOKEN_ENDED,
     RECORD_TAKEN_OUT,
     RECORD_BROUGHT_IN,
-    PERSON_FORGOTTEN;
+    PERSON_FORGOTTEN,
+    BACKED_UP;
 
     /** The framework's own door, which is gone through before a request is told of. */
     private static final String SIGN_IN_DOOR = "POST /j_security_check";

@@ -19,6 +19,8 @@ import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.archive.Archive;
+import org.ripewood.archive.Backup;
+import org.ripewood.archive.Backups;
 import org.ripewood.archive.Taken;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Refused;
@@ -31,22 +33,25 @@ class RecordPages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance record(Typed typed, @Nullable Taken taken);
+        static native TemplateInstance record(
+                Typed typed, @Nullable Taken taken, @Nullable Backup backup);
     }
 
     private static final String FORM = "record";
 
     private final CurrentUser user;
     private final Archive archive;
+    private final Backups backups;
 
-    RecordPages(CurrentUser user, Archive archive) {
+    RecordPages(CurrentUser user, Archive archive, Backups backups) {
         this.user = user;
         this.archive = archive;
+        this.backups = backups;
     }
 
     @GET
     public Response page() {
-        return Answer.page(Templates.record(Typed.fresh(FORM), null));
+        return Answer.page(Templates.record(Typed.fresh(FORM), null, null));
     }
 
     @POST
@@ -54,13 +59,28 @@ class RecordPages {
     public Response take(@RestForm("file") @Nullable FileUpload file) {
         try (var sent = open(file)) {
             return Answer.page(
-                    Templates.record(Typed.fresh(FORM), archive.take(user.actor(), sent)));
+                    Templates.record(Typed.fresh(FORM), archive.take(user.actor(), sent), null));
         } catch (Refused refused) {
             var problem = refused.problem();
             return Answer.page(
-                    problem.status(), Templates.record(new Typed(FORM, Map.of(), problem), null));
+                    problem.status(),
+                    Templates.record(new Typed(FORM, Map.of(), problem), null, null));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        }
+    }
+
+    @POST
+    @Path("backup")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response backUp() {
+        try {
+            var backup = backups.make(user.actor());
+            return Answer.page(Templates.record(Typed.fresh(FORM), null, backup));
+        } catch (Refused refused) {
+            var problem = refused.problem();
+            var typed = new Typed("backup", Map.of(), problem);
+            return Answer.page(problem.status(), Templates.record(typed, null, null));
         }
     }
 

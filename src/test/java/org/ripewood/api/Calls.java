@@ -49,6 +49,7 @@ final class Calls {
                             ? at(endpoint, school.tokenId(), null, fields())
                             : call(endpoint, front(last));
             case "lists" -> list(endpoint);
+            case "backups" -> at(endpoint, null, null, null);
             case "record" -> call(endpoint, fields("text", EMPTY_RECORD));
             case "content", "lessons" -> at(endpoint, null, null, null);
             default -> call(endpoint, front(last));

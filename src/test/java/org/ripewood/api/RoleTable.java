@@ -94,6 +94,8 @@ final class RoleTable {
             GET  /api/v1/sessions/{id}/plan                   | 401 | 403 403 | 200 404 | 200
             GET  /api/v1/record                               | 401 | 403 403 | 403 403 | 200
             POST /api/v1/record                               | 401 | 403 403 | 403 403 | 201
+            POST /api/v1/backups                              | 401 | 403 403 | 403 403 | 409
+            POST /record/backup                               | 303 | 403 403 | 403 403 | 409
             GET  /api/v1/record-schema                        | 200 | 200 200 | 200 200 | 200
             GET  /api/v1/courses/{id}/record                  | 401 | 403 404 | 200 404 | 200
             GET  /api/v1/trees/{id}/record                    | 401 | 200 404 | 200 404 | 200
