@@ -8,7 +8,9 @@ import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
+import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.POST;
+import jakarta.ws.rs.PUT;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
@@ -23,9 +25,13 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.Versions;
 import org.ripewood.sessions.NewCancellation;
 import org.ripewood.sessions.NewEnrolment;
+import org.ripewood.sessions.NewRoll;
 import org.ripewood.sessions.NewSession;
+import org.ripewood.sessions.Roll;
+import org.ripewood.sessions.Rolls;
 import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
 
@@ -37,12 +43,14 @@ import org.ripewood.sessions.Sessions;
 class SessionResource {
 
     private final Sessions sessions;
+    private final Rolls rolls;
     private final CurrentUser user;
     private final Inputs inputs;
     private final Today today;
 
-    SessionResource(Sessions sessions, CurrentUser user, Inputs inputs, Today today) {
+    SessionResource(Sessions sessions, Rolls rolls, CurrentUser user, Inputs inputs, Today today) {
         this.sessions = sessions;
+        this.rolls = rolls;
         this.user = user;
         this.inputs = inputs;
         this.today = today;
@@ -74,6 +82,30 @@ class SessionResource {
     public RestResponse<Session> get(@PathParam("id") long id) {
         var session = sessions.get(user.actor(), id);
         return Answers.versioned(session.version(), session);
+    }
+
+    @GET
+    @Path("sessions/{id}/attendance")
+    @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(summary = "Who came, with the session's version as ETag")
+    public RestResponse<Roll> roll(@PathParam("id") long id) {
+        var roll = rolls.of(user.actor(), id);
+        return Answers.versioned(roll.version(), roll);
+    }
+
+    @PUT
+    @Path("sessions/{id}/attendance")
+    @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(
+            summary = "Say who came, from the day of the class on",
+            description = "Marks of students who are not named stay as they are.")
+    public RestResponse<Roll> mark(
+            @PathParam("id") long id,
+            @HeaderParam("If-Match") @Nullable String ifMatch,
+            @Nullable NewRoll roll) {
+        var version = Versions.required(ifMatch);
+        var marked = rolls.mark(user.actor(), id, version, inputs.check(roll));
+        return Answers.versioned(marked.version(), marked);
     }
 
     @POST

@@ -9,6 +9,12 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import org.ripewood.classday.ClassDays;
 import org.ripewood.classday.SessionPlan;
+import java.util.List;
+import java.util.stream.Stream;
+import org.ripewood.people.People;
+import org.ripewood.sessions.Presence;
+import org.ripewood.sessions.Roll;
+import org.ripewood.sessions.Rolls;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
 
@@ -19,20 +25,46 @@ class PlanPages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance plan(SessionPlan plan);
+        static native TemplateInstance plan(SessionPlan plan, List<String> came);
     }
 
     private final CurrentUser user;
     private final ClassDays days;
+    private final Rolls rolls;
+    private final People people;
 
-    PlanPages(CurrentUser user, ClassDays days) {
+    PlanPages(CurrentUser user, ClassDays days, Rolls rolls, People people) {
         this.user = user;
         this.days = days;
+        this.rolls = rolls;
+        this.people = people;
     }
 
     @GET
     @Produces(MediaType.TEXT_HTML)
     public String plan(long id) {
-        return Templates.plan(days.plan(user.actor(), id)).render();
+        return Templates.plan(days.plan(user.actor(), id), came(id)).render();
+    }
+
+    /** Who came, once somebody has said so. */
+    private List<String> came(long id) {
+        var roll = rolls.of(user.actor(), id);
+        var names = people.names(roll.lines().stream().map(Roll.Line::personId).toList());
+        return roll.lines().stream()
+                .flatMap(line -> told(line, names.getOrDefault(line.personId(), "")))
+                .toList();
+    }
+
+    private static Stream<String> told(Roll.Line line, String name) {
+        var mark = line.mark();
+        return mark == null ? Stream.empty() : Stream.of(name + " " + word(mark.presence()));
+    }
+
+    private static String word(Presence presence) {
+        return switch (presence) {
+            case CAME -> "came";
+            case LATE -> "came late";
+            case AWAY -> "did not come";
+        };
     }
 }

@@ -2,6 +2,8 @@ package org.ripewood.sessions;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.KeptTable;
 import org.ripewood.platform.KeptTables;
 
@@ -39,6 +41,21 @@ class SessionTables implements KeptTables {
                                 "coming_tree_id",
                                 "is the tree while it comes",
                                 row -> row.get("withdrawn_at") == null ? row.get("tree_id") : null)
+                        .done(),
+                KeptTable.named("roll_mark")
+                        .numbered()
+                        .partOf("session_id", SESSION)
+                        .refers("person_id", "person")
+                        .oneOf("presence", Presence.values())
+                        .writtenBy("by_id")
+                        .plain("marked_at", "replaced_at")
+                        .leftOut("marked_for", "follows from the rest", SessionTables::markedFor)
                         .done());
+    }
+
+    private static @Nullable Object markedFor(Map<String, @Nullable Object> row) {
+        return row.get("replaced_at") == null
+                ? row.get("session_id") + "/" + row.get("person_id")
+                : null;
     }
 }

@@ -6,7 +6,9 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.hibernate.exception.ConstraintViolationException;
 import org.ripewood.people.People;
@@ -21,6 +23,7 @@ public class Sessions {
     private final SessionBook sessions;
     private final EnrolmentBook enrolments;
     private final AttendanceBook attendances;
+    private final SessionReach reach;
     private final SessionChecks checks;
     private final People people;
     private final Today today;
@@ -29,12 +32,14 @@ public class Sessions {
             SessionBook sessions,
             EnrolmentBook enrolments,
             AttendanceBook attendances,
+            SessionReach reach,
             SessionChecks checks,
             People people,
             Today today) {
         this.sessions = sessions;
         this.enrolments = enrolments;
         this.attendances = attendances;
+        this.reach = reach;
         this.checks = checks;
         this.people = people;
         this.today = today;
@@ -44,7 +49,7 @@ public class Sessions {
     @Transactional
     public Session set(Actor actor, NewSession session) {
         people.getCourse(actor, session.courseId());
-        requireStaff(actor, session.courseId());
+        reach.requireStaff(actor, session.courseId());
         checks.check(session);
         checks.checkOverlap(session, sessions.on(session.heldOn()));
         var entity = new SessionEntity();
@@ -63,7 +68,7 @@ public class Sessions {
     /** A session of a course within reach; 404 otherwise. A student sees their own enrolments. */
     @Transactional
     public Session get(Actor actor, long sessionId) {
-        return told(actor, reached(actor, sessionId));
+        return told(actor, reach.reached(actor, sessionId));
     }
 
     /** Sessions of a course from a day on, soonest first, at most 100. */
@@ -101,13 +106,23 @@ public class Sessions {
     }
 
     /**
+     * The day each person last came to a class up to a day: was enrolled and not marked as away; on
+     * that day itself only who is marked as there. Those who never did are absent. One query; no
+     * reach is asked.
+     */
+    @Transactional
+    public Map<Long, LocalDate> lastAttended(Collection<Long> personIds, LocalDate until) {
+        return enrolments.lastDay(personIds, until);
+    }
+
+    /**
      * Calls a class date off, with a reason; it stays in the record. Said again with the same
      * reason it counts once; with another it is refused, since people have been told the first.
      */
     @Transactional
     public Session cancel(Actor actor, long sessionId, NewCancellation cancellation) {
-        var session = reached(actor, sessionId);
-        requireStaff(actor, session.courseId);
+        var session = reach.reached(actor, sessionId);
+        reach.requireStaff(actor, session.courseId);
         var reason = cancellation.reason().strip();
         if (session.cancelledAt == null) {
             session.cancelledAt = today.now();
@@ -128,8 +143,8 @@ public class Sessions {
      */
     @Transactional
     public Session enrol(Actor actor, long sessionId, NewEnrolment enrolment) {
-        var session = reached(actor, sessionId);
-        requireStaff(actor, session.courseId);
+        var session = reach.reached(actor, sessionId);
+        reach.requireStaff(actor, session.courseId);
         checks.check(session, enrolment);
         requireHeld(session);
         if (enrolments.count("sessionId = ?1 and comingTreeId = ?2", sessionId, enrolment.treeId())
@@ -154,8 +169,8 @@ public class Sessions {
     /** Takes an enrolment back; that there was one is remembered. */
     @Transactional
     public Session withdraw(Actor actor, long sessionId, long enrolmentId) {
-        var session = reached(actor, sessionId);
-        requireStaff(actor, session.courseId);
+        var session = reach.reached(actor, sessionId);
+        reach.requireStaff(actor, session.courseId);
         var enrolment =
                 enrolments
                         .find(
@@ -191,25 +206,6 @@ public class Sessions {
             throw Refused.conflict(
                     "The session is called off: " + session.cancelledBecause,
                     "Maybe another session was meant.");
-        }
-    }
-
-    private SessionEntity reached(Actor actor, long sessionId) {
-        var session =
-                sessions.findByIdOptional(sessionId)
-                        .orElseThrow(() -> Refused.notFound("session", sessionId));
-        var within =
-                people.courses(actor).stream().anyMatch(course -> course.id() == session.courseId);
-        if (!within) {
-            throw Refused.notFound("session", sessionId);
-        }
-        return session;
-    }
-
-    private void requireStaff(Actor actor, long courseId) {
-        if (!people.runs(actor, courseId)) {
-            throw Refused.forbidden(
-                    "Only instructors of the course and registrars may set its sessions.");
         }
     }
 

@@ -13,6 +13,8 @@ import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.sessions.NewEnrolment;
+import org.ripewood.sessions.Roll;
+import org.ripewood.sessions.Rolls;
 import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.trees.Tree;
@@ -25,12 +27,15 @@ class SessionDesk {
     private final People people;
     private final Trees trees;
     private final Sessions sessions;
+    private final Rolls rolls;
     private final CourseContent content;
 
-    SessionDesk(People people, Trees trees, Sessions sessions, CourseContent content) {
+    SessionDesk(
+            People people, Trees trees, Sessions sessions, Rolls rolls, CourseContent content) {
         this.people = people;
         this.trees = trees;
         this.sessions = sessions;
+        this.rolls = rolls;
         this.content = content;
     }
 
@@ -38,6 +43,7 @@ class SessionDesk {
         var session = sessions.get(actor, sessionId);
         var code = session.lesson();
         var ofCourse = trees(session);
+        var roll = rolls.of(actor, sessionId);
         var enrolled =
                 session.enrolments().stream()
                         .map(Session.Enrolment::treeId)
@@ -47,7 +53,7 @@ class SessionDesk {
                 session,
                 people.getCourse(actor, session.courseId()),
                 code == null ? null : content.inForce().lessons().get(code),
-                people.names(everybody(session, ofCourse)),
+                people.names(everybody(session, ofCourse, roll)),
                 ofCourse.stream()
                         .filter(tree -> enrolled.contains(tree.id()))
                         .collect(Collectors.toMap(Tree::id, Function.identity())),
@@ -55,6 +61,7 @@ class SessionDesk {
                         ? ofCourse.stream().filter(tree -> !enrolled.contains(tree.id())).toList()
                         : List.of(),
                 runs,
+                roll,
                 typed);
     }
 
@@ -73,10 +80,16 @@ class SessionDesk {
         return trees.ofKeepers(keepers).stream().sorted(Comparator.comparing(Tree::label)).toList();
     }
 
-    private static Set<Long> everybody(Session session, List<Tree> ofCourse) {
+    private static Set<Long> everybody(Session session, List<Tree> ofCourse, Roll roll) {
         var ids = new HashSet<>(session.instructorIds());
         session.enrolments().forEach(enrolment -> ids.add(enrolment.personId()));
         ofCourse.forEach(tree -> ids.add(tree.keeperId()));
+        for (var line : roll.lines()) {
+            ids.add(line.personId());
+            if (line.mark() != null) {
+                ids.add(line.mark().byId());
+            }
+        }
         return ids;
     }
 }

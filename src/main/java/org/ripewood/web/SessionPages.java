@@ -15,6 +15,7 @@ import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
 import org.ripewood.platform.Role;
 import org.ripewood.sessions.NewCancellation;
+import org.ripewood.sessions.Rolls;
 import org.ripewood.sessions.Sessions;
 
 /** A class date: who comes, with which tree, at which bench. */
@@ -30,12 +31,14 @@ class SessionPages {
     private final CurrentUser user;
     private final SessionDesk desk;
     private final Sessions sessions;
+    private final Rolls rolls;
     private final Inputs inputs;
 
-    SessionPages(CurrentUser user, SessionDesk desk, Sessions sessions, Inputs inputs) {
+    SessionPages(CurrentUser user, SessionDesk desk, Sessions sessions, Rolls rolls, Inputs inputs) {
         this.user = user;
         this.desk = desk;
         this.sessions = sessions;
+        this.rolls = rolls;
         this.inputs = inputs;
     }
 
@@ -56,6 +59,20 @@ class SessionPages {
                     return "/sessions/" + id + "#coming";
                 },
                 problem -> page(id, Typed.refused("enrolment", form, problem)));
+    }
+
+    @POST
+    @Path("attendance")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @RolesAllowed({Role.INSTRUCTOR_NAME, Role.REGISTRAR_NAME})
+    public Response mark(long id, MultivaluedMap<String, String> form) {
+        return Answer.to(
+                () -> {
+                    var said = inputs.read(form, RollForm.class);
+                    rolls.mark(user.actor(), id, said.version(), said.roll());
+                    return "/sessions/" + id + "#came";
+                },
+                problem -> page(id, Typed.refused("roll", form, problem)));
     }
 
     @POST

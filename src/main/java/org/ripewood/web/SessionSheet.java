@@ -5,6 +5,8 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.course.Lesson;
 import org.ripewood.people.Course;
+import org.ripewood.sessions.Presence;
+import org.ripewood.sessions.Roll;
 import org.ripewood.sessions.Session;
 import org.ripewood.trees.Tree;
 
@@ -23,6 +25,7 @@ record SessionSheet(
         Map<Long, Tree> coming,
         List<Tree> trees,
         boolean runs,
+        Roll roll,
         Typed typed) {
 
     public Typed enrolment() {
@@ -31,6 +34,22 @@ record SessionSheet(
 
     public Typed cancellation() {
         return typed.orFresh("cancellation", Typed.fresh("cancellation"));
+    }
+
+    /** What was typed, or else what is marked. */
+    public Typed rollTyped() {
+        var fresh = Typed.fresh("roll");
+        for (var line : roll.lines()) {
+            var mark = line.mark();
+            if (mark != null) {
+                fresh = fresh.with("mark." + line.personId(), mark.presence());
+            }
+        }
+        return typed.orFresh("roll", fresh);
+    }
+
+    public Presence[] presences() {
+        return Presence.values();
     }
 
     public String name(long personId) {

@@ -221,6 +221,9 @@ final class Calls {
         if (DAY_WORDS.contains(last)) {
             return day(endpoint, last);
         }
+        if (last.equals("attendance")) {
+            return roll(endpoint);
+        }
         var session = school.enrolledSession();
         var enrolment = session.enrolments().get(0).id();
         var tree = school.tree();
@@ -246,6 +249,17 @@ final class Calls {
                 filled.replace("{id}", "" + session.id()),
                 endpoint.verb().equals("POST") ? fields : null,
                 session.version());
+    }
+
+    /** Who came to a class of today. */
+    private Call roll(Endpoint endpoint) {
+        var session = school.sessionToday();
+        var student = session.enrolments().get(0).personId();
+        var fields =
+                endpoint.api()
+                        ? fields("marks", List.of(fields("personId", student, "presence", "LATE")))
+                        : fields("mark." + student, "LATE", "version", session.version());
+        return at(endpoint, session.id(), session.version(), fields);
     }
 
     /** What is said of a class day on which work has been laid out. */
@@ -295,6 +309,7 @@ final class Calls {
             return judge(endpoint, school.id(Who.STUDENT), "wiring-skill");
         }
         return switch (last) {
+            case "lessons-next" -> at(endpoint, school.id(Who.STUDENT), null, null);
             case "skills" ->
                     at(
                             endpoint,

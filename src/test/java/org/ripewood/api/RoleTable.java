@@ -80,6 +80,8 @@ final class RoleTable {
             POST /api/v1/courses                              | 401 | 403 403 | 403 403 | 201
             GET  /api/v1/courses/{id}                         | 401 | 200 404 | 200 404 | 200
             GET  /api/v1/courses/{id}/board                   | 401 | 403 403 | 200 404 | 200
+            GET  /api/v1/courses/{id}/lessons-next            | 401 | 403 403 | 200 404 | 200
+            GET  /api/v1/people/{id}/lessons-next             | 401 | 200 404 | 200 404 | 200
             GET  /api/v1/courses/{id}/weeks                   | 401 | 403 403 | 200 404 | 200
             GET  /api/v1/courses/{id}/members                 | 401 | 403 403 | 200 404 | 200
             POST /api/v1/courses/{id}/members                 | 401 | 403 403 | 403 403 | 201
@@ -88,6 +90,8 @@ final class RoleTable {
             GET  /api/v1/sessions/{id}                        | 401 | 200 404 | 200 404 | 200
             POST /api/v1/sessions/{id}/enrolments             | 401 | 403 403 | 201 404 | 201
             DELETE /api/v1/sessions/{id}/enrolments/{enrolment} | 401 | 403 403 | 200 404 | 200
+            GET  /api/v1/sessions/{id}/attendance             | 401 | 200 404 | 200 404 | 200
+            PUT  /api/v1/sessions/{id}/attendance             | 401 | 403 403 | 200 404 | 200
             POST /api/v1/sessions/{id}/cancellation           | 401 | 403 403 | 200 404 | 200
             POST /api/v1/sessions/{id}/wishes                 | 401 | 403 403 | 200 404 | 200
             POST /api/v1/sessions/{id}/timetables             | 401 | 403 403 | 201 404 | 201
@@ -211,6 +215,7 @@ final class RoleTable {
             POST /steps/{id}/withdraw                         | 303 | 403 403 | 303 404 | 403
             GET  /decisions/{id}                              | 303 | 200 404 | 200 404 | 200
             GET  /courses/{id}                                | 303 | 403 403 | 200 404 | 200
+            GET  /courses/{id}/board.csv                      | 303 | 403 403 | 200 404 | 200
             GET  /courses/{id}/weeks                          | 303 | 403 403 | 200 404 | 200
             POST /courses/{id}/sessions                       | 303 | 403 403 | 303 404 | 303
             GET  /sessions/{id}                               | 303 | 200 404 | 200 404 | 200
@@ -218,6 +223,7 @@ final class RoleTable {
             POST /sessions/{id}/day/wishes                    | 303 | 403 403 | 303 404 | 303
             POST /sessions/{id}/day/timetable                 | 303 | 403 403 | 303 404 | 303
             GET  /sessions/{id}/plan                          | 303 | 403 403 | 200 404 | 200
+            POST /sessions/{id}/attendance                    | 303 | 403 403 | 303 404 | 303
             POST /sessions/{id}/cancellation                  | 303 | 403 403 | 303 404 | 303
             GET  /courses/{id}/cards                          | 303 | 403 403 | 200 404 | 200
             GET  /courses/{id}/cards.pdf                      | 303 | 403 403 | 200 404 | 200

@@ -44,6 +44,7 @@ import org.ripewood.photos.Viewpoint;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
+import org.ripewood.sessions.NewCancellation;
 import org.ripewood.sessions.NewEnrolment;
 import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Session;
@@ -349,6 +350,31 @@ class School {
         return sessions.enrol(
                 actor(Who.INSTRUCTOR),
                 session().id(),
+                new NewEnrolment(id(Who.STUDENT), tree().id(), "3"));
+    }
+
+    /** One of today with a student enrolled; those of before are called off, or they overlap. */
+    Session sessionToday() {
+        var instructor = actor(Who.INSTRUCTOR);
+        for (var earlier : sessions.ofCourse(instructor, course.id(), today.date())) {
+            if (earlier.heldOn().equals(today.date()) && earlier.held()) {
+                sessions.cancel(instructor, earlier.id(), new NewCancellation("It is over."));
+            }
+        }
+        var session =
+                sessions.set(
+                        instructor,
+                        new NewSession(
+                                course.id(),
+                                today.date(),
+                                LocalTime.of(9, 30),
+                                LocalTime.of(12, 30),
+                                null,
+                                "Bench house",
+                                List.of(id(Who.INSTRUCTOR))));
+        return sessions.enrol(
+                instructor,
+                session.id(),
                 new NewEnrolment(id(Who.STUDENT), tree().id(), "3"));
     }
 

@@ -23,7 +23,7 @@ class GoldenPapersTest {
 
     @Test
     void aPlanAndItsBenchCardsReadAsTheyDid() throws IOException {
-        unchanged("plan", PlanPages.Templates.plan(Samples.plan(5)).render());
+        unchanged("plan", PlanPages.Templates.plan(Samples.plan(5), List.of()).render());
     }
 
     @Test
@@ -76,7 +76,7 @@ class GoldenPapersTest {
     /** Forty benches are more than any school has under one roof; a row is found on one sheet. */
     @Test
     void noRowOfALongPlanRunsOverTwoSheets() throws IOException {
-        var html = PlanPages.Templates.plan(Samples.plan(40)).render();
+        var html = PlanPages.Templates.plan(Samples.plan(40), List.of()).render();
         for (var size : PaperSize.values()) {
             try (var pdf = Pdf.of(html, size)) {
                 var pages = pdf.pages();
@@ -139,7 +139,7 @@ class GoldenPapersTest {
 
     private static List<String> all() {
         return List.of(
-                PlanPages.Templates.plan(Samples.plan(8)).render(),
+                PlanPages.Templates.plan(Samples.plan(8), List.of()).render(),
                 checklist(),
                 route(),
                 CardPages.Templates.card(Samples.card()).render(),
