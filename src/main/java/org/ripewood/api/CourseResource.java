@@ -27,6 +27,8 @@ import org.ripewood.platform.Inputs;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.standing.Board;
+import org.ripewood.standing.BoardAsked;
+import org.ripewood.standing.LessonNeed;
 import org.ripewood.standing.Standings;
 
 /** Courses, who belongs to them, and how their trees stand. */
@@ -81,19 +83,54 @@ class CourseResource {
     @GET
     @Path("courses/{id}/board")
     @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
-    @Operation(summary = "The course's trees at a glance, by what they are led by")
+    @Operation(
+            summary = "The course's trees at a glance, and what needs a look",
+            description =
+                    "The filters narrow the rows; counts, evidence growing old, reports waiting and"
+                            + " students not seen are of the whole course.")
     public Board board(
             @PathParam("id") long id,
             @QueryParam("on") @Nullable String on,
             @QueryParam("headline") @Nullable String headline,
+            @QueryParam("reason") @Nullable String reason,
+            @QueryParam("fact") @Nullable String fact,
+            @QueryParam("species") @Nullable String species,
+            @QueryParam("student") @Nullable String student,
+            @QueryParam("stage") @Nullable String stage,
+            @QueryParam("withinWeeks") @Nullable String withinWeeks,
+            @QueryParam("unseenWeeks") @Nullable String unseenWeeks,
             @QueryParam("page") @Nullable String page,
             @QueryParam("size") @Nullable String size) {
         return standings.board(
                 user.actor(),
                 id,
                 Asked.day("on", on, today.date()),
-                Asked.oneOf("headline", headline, Board.Headline.class),
+                new BoardAsked(
+                        Asked.oneOf("headline", headline, Board.Headline.class),
+                        reason,
+                        fact,
+                        species,
+                        Asked.id("student", student),
+                        stage,
+                        Asked.whole("withinWeeks", withinWeeks, BoardAsked.WITHIN_WEEKS),
+                        Asked.whole("unseenWeeks", unseenWeeks, BoardAsked.UNSEEN_WEEKS)),
                 Asked.page(page, size));
+    }
+
+    @GET
+    @Path("courses/{id}/lessons-next")
+    @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(summary = "Lessons the course's trees wait for, the one that frees most first")
+    public List<LessonNeed> lessonsNext(@PathParam("id") long id) {
+        return standings.lessonsNextOfCourse(user.actor(), id, today.date());
+    }
+
+    @GET
+    @Path("people/{id}/lessons-next")
+    @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(summary = "Lessons a student's trees wait for, the one that frees most first")
+    public List<LessonNeed> lessonsNextOfPerson(@PathParam("id") long id) {
+        return standings.lessonsNext(user.actor(), id, today.date());
     }
 
     @GET

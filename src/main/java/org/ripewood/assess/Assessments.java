@@ -2,6 +2,7 @@ package org.ripewood.assess;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -85,6 +86,15 @@ public class Assessments {
             }
         }
         return shown;
+    }
+
+    /**
+     * The day each student was last judged, in skill or by rubric, up to a day; those who never
+     * were are absent. Two queries; no reach is asked.
+     */
+    @Transactional
+    public Map<Long, LocalDate> lastJudged(Collection<Long> studentIds, LocalDate until) {
+        return studentIds.isEmpty() ? Map.of() : judgements.lastDay(studentIds, until);
     }
 
     private SkillJudgementEntity keep(Actor actor, long studentId, NewSkillJudgement judgement) {

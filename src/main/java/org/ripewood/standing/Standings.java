@@ -24,6 +24,7 @@ public class Standings {
     private final ChecklistMaker checklists;
     private final RouteMaker routes;
     private final BoardMaker boards;
+    private final LessonFinder lessons;
     private final WorkFinder work;
     private final SignOffsWaiting waiting;
     private final StepReach reach;
@@ -41,6 +42,7 @@ public class Standings {
             ChecklistMaker checklists,
             RouteMaker routes,
             BoardMaker boards,
+            LessonFinder lessons,
             WorkFinder work,
             SignOffsWaiting waiting,
             StepReach reach,
@@ -56,6 +58,7 @@ public class Standings {
         this.checklists = checklists;
         this.routes = routes;
         this.boards = boards;
+        this.lessons = lessons;
         this.work = work;
         this.waiting = waiting;
         this.reach = reach;
@@ -167,12 +170,26 @@ public class Standings {
 
     /** A course's board; instructors of the course and registrars only. */
     public Board board(
-            Actor actor,
-            long courseId,
-            LocalDate on,
-            Board.@Nullable Headline headline,
-            PageRequest page) {
-        return boards.make(actor, courseId, on, headline, page);
+            Actor actor, long courseId, LocalDate on, BoardAsked asked, PageRequest page) {
+        return boards.make(actor, courseId, on, asked, page);
+    }
+
+    /** The same with all rows the filter leaves, on one page. */
+    public Board wholeBoard(Actor actor, long courseId, LocalDate on, BoardAsked asked) {
+        return boards.make(actor, courseId, on, asked, null);
+    }
+
+    /**
+     * Which lessons a person's trees wait for, the one that frees most first; 404 out of reach.
+     * Nothing for who is no student: only students have skills to show.
+     */
+    public List<LessonNeed> lessonsNext(Actor actor, long personId, LocalDate on) {
+        return lessons.ofPerson(actor, personId, on);
+    }
+
+    /** The same over all students of a course; for those who run it. */
+    public List<LessonNeed> lessonsNextOfCourse(Actor actor, long courseId, LocalDate on) {
+        return lessons.ofCourse(actor, courseId, on);
     }
 
     /** Reported steps that wait for this instructor, oldest first. */

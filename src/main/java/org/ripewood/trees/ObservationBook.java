@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.LockModeType;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -102,6 +103,11 @@ class ObservationBook {
                     requireSettable(fact, value);
                     rows.persist(row(actor, treeId, fact, value, on, note));
                 });
+    }
+
+    Map<Long, LocalDate> lastBy(
+            Collection<Long> personIds, Collection<Long> treeIds, LocalDate until) {
+        return rows.lastBy(personIds, treeIds, until);
     }
 
     /** The entry to be corrected, locked so that it is corrected once; null for a new entry. */

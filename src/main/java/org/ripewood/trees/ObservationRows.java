@@ -2,10 +2,34 @@ package org.ripewood.trees;
 
 import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 @ApplicationScoped
 class ObservationRows implements PanacheRepositoryBase<ObservationEntity, Long> {
+
+    /** The day each person last saw something of these trees, up to a day. */
+    Map<Long, LocalDate> lastBy(
+            Collection<Long> personIds, Collection<Long> treeIds, LocalDate until) {
+        if (personIds.isEmpty() || treeIds.isEmpty()) {
+            return Map.of();
+        }
+        return getEntityManager()
+                .createQuery(
+                        """
+                        select o.byId, max(o.observedOn) from ObservationEntity o
+                        where o.treeId in :trees and o.byId in :persons and o.observedOn <= :until
+                        group by o.byId""",
+                        Object[].class)
+                .setParameter("trees", treeIds)
+                .setParameter("persons", personIds)
+                .setParameter("until", until)
+                .getResultStream()
+                .collect(Collectors.toMap(row -> (Long) row[0], row -> (LocalDate) row[1]));
+    }
 
     /** Trees with a wound read as closed, the latest first. */
     List<Long> treesWithClosedWounds(int most) {

@@ -327,6 +327,16 @@ public class Trees {
         observations.setFacts(actor, treeId, facts, on, note);
     }
 
+    /**
+     * The day each person last observed something of these trees, up to a day; those who never did
+     * are absent. One query; no reach is asked.
+     */
+    @Transactional
+    public Map<Long, LocalDate> lastObservedBy(
+            Collection<Long> personIds, Collection<Long> treeIds, LocalDate until) {
+        return observations.lastBy(personIds, treeIds, until);
+    }
+
     /** The tree on a day. */
     @Transactional
     public TreeState stateOn(Actor actor, long treeId, LocalDate on) {

@@ -27,6 +27,15 @@ final class BoardShown {
                 .toList();
     }
 
+    static String word(Board.Sight sight) {
+        return switch (sight) {
+            case SESSION -> "at a class";
+            case REPORT -> "by a report";
+            case OBSERVATION -> "by an observation of theirs";
+            case JUDGEMENT -> "at a judgement";
+        };
+    }
+
     static int total(Board board) {
         return board.byHeadline().values().stream().mapToInt(Integer::intValue).sum();
     }

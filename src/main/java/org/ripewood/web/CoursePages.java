@@ -4,57 +4,34 @@ import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
-import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
-import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
-import java.util.Collection;
-import java.util.List;
-import java.util.Map;
-import org.jspecify.annotations.Nullable;
+import jakarta.ws.rs.core.UriInfo;
 import org.ripewood.course.CourseContent;
-import org.ripewood.course.Lesson;
-import org.ripewood.people.Course;
 import org.ripewood.people.People;
-import org.ripewood.people.Person;
+import org.ripewood.platform.CsvText;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
-import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.sessions.NewSession;
-import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
-import org.ripewood.standing.Board;
-import org.ripewood.standing.Board.Headline;
 import org.ripewood.standing.Standings;
 
-/** A course's board: every tree at a glance, what holds them, the class dates. */
+/** A course's board: every tree at a glance, what holds them, who needs a look, the class dates. */
 @Path("/courses/{id: \\d{1,18}}")
 @RolesAllowed({Role.INSTRUCTOR_NAME, Role.REGISTRAR_NAME})
 class CoursePages {
-
-    record CourseSheet(
-            Course course,
-            Board board,
-            @Nullable Headline headline,
-            Map<String, String> speciesNames,
-            List<Session> sessions,
-            List<Person> instructors,
-            List<Person> students,
-            Collection<Lesson> lessons,
-            Typed typed) {}
 
     @CheckedTemplate
     static class Templates {
         static native TemplateInstance course(CourseSheet sheet);
     }
-
-    private static final int ROWS = 25;
 
     private final CurrentUser user;
     private final People people;
@@ -82,11 +59,27 @@ class CoursePages {
     }
 
     @GET
-    public Response course(
-            long id,
-            @QueryParam("headline") @Nullable Headline headline,
-            @QueryParam("page") @DefaultValue("0") int page) {
-        return Answer.page(Templates.course(sheet(id, headline, page, Typed.fresh("session"))));
+    public Response course(long id, @Context UriInfo uri) {
+        var asked = uri.getQueryParameters();
+        var fresh = Typed.fresh("session");
+        return Answer.orAgain(
+                () -> page(id, inputs.read(asked, BoardFilter.class), filter(asked), fresh),
+                problem ->
+                        page(id, BoardFilter.ALL, Typed.refused("board", asked, problem), fresh));
+    }
+
+    @GET
+    @Path("board.csv")
+    public Response file(long id, @Context UriInfo uri) {
+        var filter = inputs.read(uri.getQueryParameters(), BoardFilter.class);
+        var board = standings.wholeBoard(user.actor(), id, today.date(), filter.asked());
+        return Response.ok(BoardFile.of(board))
+                .type(CsvText.MEDIA_TYPE)
+                .header("Cache-Control", "no-store")
+                .header(
+                        "Content-Disposition",
+                        CsvText.attachment("course-%d-board-%s.csv".formatted(id, board.on())))
+                .build();
     }
 
     @POST
@@ -101,23 +94,30 @@ class CoursePages {
                     return "/sessions/" + set.id();
                 },
                 problem ->
-                        Templates.course(
-                                sheet(id, null, 0, Typed.refused("session", form, problem))));
+                        page(
+                                id,
+                                BoardFilter.ALL,
+                                Typed.fresh("board"),
+                                Typed.refused("session", form, problem)));
     }
 
-    private CourseSheet sheet(long id, @Nullable Headline headline, int page, Typed typed) {
+    private static Typed filter(MultivaluedMap<String, String> asked) {
+        return Typed.of("board", asked);
+    }
+
+    private TemplateInstance page(long id, BoardFilter filter, Typed asked, Typed typed) {
         var actor = user.actor();
-        var course = people.getCourse(actor, id);
-        var board = standings.board(actor, id, today.date(), headline, new PageRequest(page, ROWS));
-        return new CourseSheet(
-                course,
-                board,
-                headline,
-                SpeciesNames.of(content.inForce()),
-                sessions.ofCourse(actor, id, today.date()),
-                people.members(id, Role.INSTRUCTOR),
-                people.members(id, Role.STUDENT),
-                content.inForce().lessons().values(),
-                typed);
+        var board = standings.board(actor, id, today.date(), filter.asked(), filter.rows());
+        return Templates.course(
+                new CourseSheet(
+                        people.getCourse(actor, id),
+                        board,
+                        filter.asked(),
+                        asked,
+                        content.inForce(),
+                        sessions.ofCourse(actor, id, today.date()),
+                        people.members(id, Role.INSTRUCTOR),
+                        people.members(id, Role.STUDENT),
+                        typed));
     }
 }

@@ -24,10 +24,14 @@ import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
+import org.ripewood.sessions.ClassAttended;
+import org.ripewood.sessions.Rolls;
 import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.standing.Board;
+import org.ripewood.standing.BoardAsked;
 import org.ripewood.standing.Checklist;
+import org.ripewood.standing.LessonNeed;
 import org.ripewood.standing.Standings;
 import org.ripewood.standing.Waiting;
 import org.ripewood.trees.Tree;
@@ -53,6 +57,8 @@ class HomePages {
             List<CourseLine> courses,
             List<SessionLine> sessions,
             Care care,
+            List<LessonNeed> lessons,
+            List<ClassAttended> classes,
             Paged<Tree> ownTrees,
             List<TreeLine> trees) {}
 
@@ -64,6 +70,7 @@ class HomePages {
     private static final int DAYS_AHEAD = 7;
     private static final int MOST_COURSES = 12;
     private static final int MOST_SESSIONS = 8;
+    private static final int MOST_LESSONS = 5;
     private static final PageRequest FIRST = new PageRequest(0, 20);
     private static final PageRequest COUNTS_ONLY = new PageRequest(0, 1);
 
@@ -71,6 +78,7 @@ class HomePages {
     private final People people;
     private final Trees trees;
     private final Sessions sessions;
+    private final Rolls rolls;
     private final Standings standings;
     private final Aftercare aftercare;
     private final CourseContent content;
@@ -81,6 +89,7 @@ class HomePages {
             People people,
             Trees trees,
             Sessions sessions,
+            Rolls rolls,
             Standings standings,
             Aftercare aftercare,
             CourseContent content,
@@ -89,6 +98,7 @@ class HomePages {
         this.people = people;
         this.trees = trees;
         this.sessions = sessions;
+        this.rolls = rolls;
         this.standings = standings;
         this.aftercare = aftercare;
         this.content = content;
@@ -111,6 +121,8 @@ class HomePages {
                                 courses.stream().map(course -> line(actor, course)).toList(),
                                 ahead(actor, courses),
                                 thisWeek(actor),
+                                lessons(actor),
+                                classes(actor),
                                 own,
                                 own.items().stream().map(tree -> line(actor, tree)).toList())));
     }
@@ -118,7 +130,8 @@ class HomePages {
     private CourseLine line(Actor actor, Course course) {
         var counts =
                 mayCount(actor, course)
-                        ? standings.board(actor, course.id(), today.date(), null, COUNTS_ONLY)
+                        ? standings.board(
+                                actor, course.id(), today.date(), BoardAsked.of(null), COUNTS_ONLY)
                         : null;
         return new CourseLine(course, counts);
     }
@@ -149,6 +162,19 @@ class HomePages {
         var on = today.date();
         return aftercare.ofKeeper(
                 actor, actor.personId(), new Span(on, on.plusDays(DAYS_AHEAD - 1)));
+    }
+
+    /** Only students have skills to show. */
+    private List<LessonNeed> lessons(Actor actor) {
+        return actor.is(Role.STUDENT)
+                ? standings.lessonsNext(actor, actor.personId(), today.date()).stream()
+                        .limit(MOST_LESSONS)
+                        .toList()
+                : List.of();
+    }
+
+    private List<ClassAttended> classes(Actor actor) {
+        return rolls.ofPerson(actor, actor.personId()).stream().limit(MOST_SESSIONS).toList();
     }
 
     private TreeLine line(Actor actor, Tree tree) {

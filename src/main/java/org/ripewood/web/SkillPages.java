@@ -25,6 +25,10 @@ import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
+import org.ripewood.sessions.ClassAttended;
+import org.ripewood.sessions.Rolls;
+import org.ripewood.standing.LessonNeed;
+import org.ripewood.standing.Standings;
 
 /** What a student has shown, lesson by lesson, and the form for an instructor's word on it. */
 @Path("/students/{id: \\d{1,18}}/skills")
@@ -38,6 +42,8 @@ class SkillPages {
             Set<String> shown,
             Map<Long, String> names,
             boolean judges,
+            List<LessonNeed> next,
+            List<ClassAttended> classes,
             Typed typed) {
 
         public String title(String code) {
@@ -61,6 +67,8 @@ class SkillPages {
     private final CurrentUser user;
     private final People people;
     private final Assessments assessments;
+    private final Standings standings;
+    private final Rolls rolls;
     private final CourseContent content;
     private final Inputs inputs;
     private final Today today;
@@ -69,12 +77,16 @@ class SkillPages {
             CurrentUser user,
             People people,
             Assessments assessments,
+            Standings standings,
+            Rolls rolls,
             CourseContent content,
             Inputs inputs,
             Today today) {
         this.user = user;
         this.people = people;
         this.assessments = assessments;
+        this.standings = standings;
+        this.rolls = rolls;
         this.content = content;
         this.inputs = inputs;
         this.today = today;
@@ -114,6 +126,8 @@ class SkillPages {
                                         .map(SkillJudgement::byId)
                                         .collect(Collectors.toSet())),
                         actor.is(Role.INSTRUCTOR),
+                        standings.lessonsNext(actor, id, today.date()),
+                        rolls.ofPerson(actor, id),
                         typed));
     }
 }

@@ -1,6 +1,7 @@
 package org.ripewood.standing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.ripewood.standing.RefusalAssert.refusalOf;
 
 import io.quarkus.test.junit.QuarkusTest;
@@ -8,6 +9,7 @@ import io.quarkus.test.junit.TestProfile;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManagerFactory;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Set;
 import org.hibernate.SessionFactory;
 import org.junit.jupiter.api.Test;
@@ -103,7 +105,140 @@ class BoardTest {
             school.wound(group.instructor(), tree, "first branch", 24);
         }
         assertThat(board(group.instructor(), group, null, FIRST).holds())
-                .contains(new Board.HoldCount("Largest open wound", 2));
+                .contains(new Board.HoldCount("largest_opening_mm", "Largest open wound", 2));
+    }
+
+    @Test
+    void aReasonNarrowsTheRowsToTheTreesItHolds() {
+        var group = school.newGroup();
+        var whole = Elm.readyForWiring(school, group, standings);
+        var cut = Elm.readyForWiring(school, group, standings);
+        school.wound(group.instructor(), cut, "first branch", 24);
+        var asked = asked("largest_opening_mm", null, null, null, null);
+        assertThat(rows(group, asked)).containsExactly(cut.id()).doesNotContain(whole.id());
+        assertThat(board(group, asked).holds())
+                .contains(new Board.HoldCount("largest_opening_mm", "Largest open wound", 1));
+    }
+
+    @Test
+    void speciesStudentAndStageNarrowTheRowsTogether() {
+        var group = school.newGroup();
+        var elm = school.tree(group.instructor(), group.student(), "ulmus_parvifolia");
+        var maple = school.tree(group.instructor(), group.student(), "acer_palmatum");
+        var others = school.tree(group.instructor(), newStudent(group), "acer_palmatum");
+        var student = group.student().personId();
+        assertThat(rows(group, asked(null, null, "acer_palmatum", null, null)))
+                .containsExactlyInAnyOrder(maple.id(), others.id());
+        assertThat(rows(group, asked(null, null, "acer_palmatum", student, null)))
+                .containsExactly(maple.id());
+        var stage = board(group, BoardAsked.of(null)).rows().items().get(0).stage();
+        assertThat(rows(group, asked(null, null, null, student, stage)))
+                .containsExactlyInAnyOrder(elm.id(), maple.id());
+        assertThat(rows(group, asked(null, null, null, null, "no-such-stage"))).isEmpty();
+    }
+
+    /** Pests are looked for again after 30 days, vigour after 120, by the content in force. */
+    @Test
+    void evidenceGrowsOldByTheAgesOfTheCriteria() {
+        var group = school.newGroup();
+        var stale = school.tree(group.instructor(), group.student(), "ulmus_parvifolia");
+        var soon = school.tree(group.instructor(), group.student(), "ulmus_parvifolia");
+        var fresh = school.tree(group.instructor(), group.student(), "ulmus_parvifolia");
+        see(group, stale, 400);
+        see(group, soon, 100);
+        see(group, fresh, 91);
+        var board = board(group, BoardAsked.of(null));
+        assertThat(board.ageing())
+                .filteredOn(ageing -> ageing.fact().equals("vigour_index"))
+                .singleElement()
+                .satisfies(
+                        ageing -> {
+                            assertThat(ageing.trees()).isEqualTo(2);
+                            assertThat(ageing.stale()).isEqualTo(1);
+                        });
+        assertThat(board.oldest()).extracting(Board.Aged::goodUntil).isSorted();
+        assertThat(board.oldest())
+                .filteredOn(aged -> aged.fact().equals("vigour_index"))
+                .extracting(Board.Aged::treeId, Board.Aged::stale)
+                .containsExactly(tuple(stale.id(), true), tuple(soon.id(), false));
+        assertThat(rows(group, asked(null, "vigour_index", null, null, null)))
+                .containsExactlyInAnyOrder(stale.id(), soon.id());
+    }
+
+    @Test
+    void aReportWaitsSinceTheDayItWasSent() {
+        var group = school.newGroup();
+        var tree = Elm.readyForWiring(school, group, standings);
+        var step = standings.assign(group.instructor(), tree.id(), Elm.wire());
+        standings.report(group.student(), step.id(), step.version(), Elm.wired());
+        assertThat(board(group, BoardAsked.of(null)).waiting())
+                .singleElement()
+                .satisfies(
+                        report -> {
+                            assertThat(report.stepId()).isEqualTo(step.id());
+                            assertThat(report.label()).isEqualTo(tree.label());
+                            assertThat(report.keeper()).startsWith("Stan Student");
+                        });
+    }
+
+    @Test
+    void whoWasNotSeenForLongIsToldWithTheLastDay() {
+        var group = school.newGroup();
+        var never = newStudent(group);
+        var longAgo = newStudent(group);
+        var student = group.student();
+        var tree = school.tree(student, student, "ulmus_parvifolia");
+        var other = school.tree(group.instructor(), longAgo, "ulmus_parvifolia");
+        school.see(student, tree, "vigour_index", "60", School.TODAY.minusWeeks(8));
+        school.see(longAgo, other, "vigour_index", "60", School.TODAY.minusWeeks(8).minusDays(1));
+        // what an instructor sees on the tree is no sight of the student
+        school.see(group.instructor(), other, "vigour_index", "60");
+        var unseen = board(group, BoardAsked.of(null)).unseen();
+        assertThat(unseen)
+                .extracting(Board.Unseen::personId)
+                .containsExactly(never.personId(), longAgo.personId());
+        assertThat(unseen.get(0).lastOn()).isNull();
+        assertThat(unseen.get(0).weeks()).isEqualTo(52);
+        assertThat(unseen.get(1).lastSeen()).isEqualTo(Board.Sight.OBSERVATION);
+        assertThat(unseen.get(1).lastOn()).isEqualTo(School.TODAY.minusWeeks(8).minusDays(1));
+        school.showSkill(group.instructor(), longAgo, "layering");
+        assertThat(board(group, BoardAsked.of(null)).unseen())
+                .extracting(Board.Unseen::personId)
+                .containsExactly(never.personId());
+    }
+
+    @Test
+    void theWholeBoardHasEveryRowOfTheFilter() {
+        var group = courseOf(7);
+        var asked = BoardAsked.of(null);
+        var page =
+                standings.board(
+                        group.instructor(),
+                        group.course().id(),
+                        School.TODAY,
+                        asked,
+                        new PageRequest(0, 3));
+        assertThat(page.rows().items()).hasSize(3);
+        var whole =
+                standings.wholeBoard(group.instructor(), group.course().id(), School.TODAY, asked);
+        assertThat(whole.rows().items()).hasSize(7).startsWith(page.rows().items().get(0));
+    }
+
+    private static BoardAsked asked(
+            String reason, String fact, String species, Long student, String stage) {
+        return new BoardAsked(null, reason, fact, species, student, stage, 4, 8);
+    }
+
+    private Board board(School.Group group, BoardAsked asked) {
+        return standings.board(group.instructor(), group.course().id(), School.TODAY, asked, FIRST);
+    }
+
+    private List<Long> rows(School.Group group, BoardAsked asked) {
+        return board(group, asked).rows().items().stream().map(Board.Row::treeId).toList();
+    }
+
+    private void see(School.Group group, Tree tree, int daysAgo) {
+        school.see(group.instructor(), tree, "vigour_index", "70", School.TODAY.minusDays(daysAgo));
     }
 
     @Test
@@ -183,7 +318,8 @@ class BoardTest {
 
     private Board board(
             Actor actor, School.Group group, Board.Headline headline, PageRequest page) {
-        return standings.board(actor, group.course().id(), School.TODAY, headline, page);
+        return standings.board(
+                actor, group.course().id(), School.TODAY, BoardAsked.of(headline), page);
     }
 
     private long queries(Runnable work) {
