@@ -6,6 +6,7 @@ import static org.ripewood.platform.Role.STUDENT_NAME;
 
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
@@ -21,10 +22,10 @@ import org.jboss.resteasy.reactive.RestResponse;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.people.Course;
 import org.ripewood.people.NewCourse;
+import org.ripewood.people.NewRun;
 import org.ripewood.people.People;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
-import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.standing.Board;
 import org.ripewood.standing.BoardAsked;
@@ -136,30 +137,47 @@ class CourseResource {
     @GET
     @Path("courses/{id}/members")
     @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
-    @Operation(summary = "Who teaches the course and who attends it")
+    @Operation(summary = "Who teaches the course, who attends it, and who left it")
     public MembersAnswer members(@PathParam("id") long id) {
-        var course = people.getCourse(user.actor(), id);
-        return new MembersAnswer(
-                named(course.id(), Role.INSTRUCTOR), named(course.id(), Role.STUDENT));
+        return MembersAnswer.of(people.memberships(user.actor(), id));
     }
 
     @POST
     @Path("courses/{id}/members")
     @RolesAllowed(REGISTRAR_NAME)
-    @Operation(summary = "Add a person to the course")
+    @Operation(summary = "Add a person to the course, from today unless a day gone by is said")
     @APIResponseSchema(
             value = MembersAnswer.class,
             responseCode = "201",
             responseDescription = "Added")
     public RestResponse<MembersAnswer> join(@PathParam("id") long id, @Nullable NewMember member) {
         var joining = inputs.check(member);
-        people.join(user.actor(), id, joining.personId(), joining.as());
+        var since = joining.since() == null ? today.date() : joining.since();
+        people.join(user.actor(), id, joining.personId(), joining.as(), since);
         return Answers.created("courses/" + id + "/members", members(id));
     }
 
-    private List<MembersAnswer.Member> named(long courseId, Role as) {
-        return people.members(courseId, as).stream()
-                .map(person -> new MembersAnswer.Member(person.id(), person.name()))
-                .toList();
+    @DELETE
+    @Path("courses/{id}/members/{person}")
+    @RolesAllowed(REGISTRAR_NAME)
+    @Operation(
+            summary = "End a membership, as of today unless a day gone by is said",
+            description = "That the person belonged to the course is kept.")
+    public MembersAnswer leave(
+            @PathParam("id") long id,
+            @PathParam("person") long personId,
+            @QueryParam("on") @Nullable String on) {
+        people.leave(user.actor(), id, personId, Asked.day("on", on, today.date()));
+        return members(id);
+    }
+
+    @POST
+    @Path("courses/{id}/runs")
+    @RolesAllowed(REGISTRAR_NAME)
+    @Operation(summary = "Open the course anew with its instructors, and its students if wanted")
+    @APIResponseSchema(value = Course.class, responseCode = "201", responseDescription = "Opened")
+    public RestResponse<Course> runAgain(@PathParam("id") long id, @Nullable NewRun run) {
+        var opened = people.runAgain(user.actor(), id, inputs.check(run));
+        return Answers.created("courses/" + opened.id(), opened.version(), opened);
     }
 }

@@ -52,6 +52,7 @@ final class Selection {
             var students =
                     rows(
                             "select person_id from membership where role = 'STUDENT' and"
+                                    + " left_on is null and"
                                     + " course_id = "
                                     + scope.id());
             of(TREE).addAll(where(TREE, "keeper_id", students));

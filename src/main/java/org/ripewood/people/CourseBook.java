@@ -4,7 +4,10 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import org.ripewood.platform.Actor;
 import org.ripewood.platform.Fault;
 import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
@@ -68,7 +71,61 @@ class CourseBook {
         }
     }
 
-    void join(long courseId, long personId, Role as) {
+    /** Opens a course that its instructors teach again, and its students attend if wanted. */
+    CourseEntity runAgain(long courseId, NewRun run) {
+        var before = courses.require(courseId);
+        var name = run.name() == null || run.name().isBlank() ? before.name : run.name();
+        var opened = open(new NewCourse(name, run.startsOn(), run.endsOn()));
+        copy(courseId, Role.INSTRUCTOR, opened.id);
+        if (run.students()) {
+            copy(courseId, Role.STUDENT, opened.id);
+        }
+        return opened;
+    }
+
+    /** Those who may no longer sign in, or are no longer what they were, are left out. */
+    private void copy(long from, Role as, long to) {
+        persons.membersOf(from, as).stream()
+                .filter(person -> person.active && person.roles.contains(as))
+                .forEach(person -> add(to, person.id, as, today.date()));
+    }
+
+    List<Membership> history(long courseId) {
+        var all = memberships.ofCourse(courseId);
+        var names =
+                persons.byIds(all.stream().map(one -> one.personId).distinct().toList()).stream()
+                        .collect(Collectors.toMap(person -> person.id, person -> person.name));
+        return all.stream()
+                .map(
+                        one ->
+                                new Membership(
+                                        one.personId,
+                                        names.getOrDefault(one.personId, ""),
+                                        one.role,
+                                        one.joinedOn,
+                                        one.leftOn))
+                .toList();
+    }
+
+    void leave(Actor actor, long courseId, long personId, LocalDate on) {
+        courses.require(courseId);
+        var membership =
+                memberships
+                        .of(courseId, personId)
+                        .orElseThrow(() -> Refused.notFound("member", personId));
+        if (on.isBefore(membership.joinedOn) || on.isAfter(today.date())) {
+            throw Refused.invalid(
+                    "on",
+                    "expected a day from %s, when they joined, to %s, found %s"
+                            .formatted(membership.joinedOn, today.date(), on));
+        }
+        membership.leftOn = on;
+        membership.endedById = actor.personId();
+        membership.memberOf = null;
+        memberships.flush();
+    }
+
+    void join(long courseId, long personId, Role as, LocalDate since) {
         var course = courses.require(courseId);
         var person = persons.require(personId);
         if (as == Role.REGISTRAR) {
@@ -79,9 +136,15 @@ class CourseBook {
                     "%s is no %s of the school.".formatted(person.name, word(as)),
                     "Maybe another person was meant, or the role is still to be given.");
         }
+        if (since.isBefore(EARLIEST) || since.isAfter(today.date())) {
+            throw Refused.invalid(
+                    "since",
+                    "expected a day from %s to %s, found %s"
+                            .formatted(EARLIEST, today.date(), since));
+        }
         var known = memberships.of(courseId, personId);
         if (known.isEmpty()) {
-            add(courseId, personId, as);
+            add(courseId, personId, as, since);
         } else if (known.get().role != as) {
             throw Refused.conflict(
                     "%s is already %s of %s."
@@ -90,12 +153,8 @@ class CourseBook {
         }
     }
 
-    private void add(long courseId, long personId, Role as) {
-        var membership = new MembershipEntity();
-        membership.courseId = courseId;
-        membership.personId = personId;
-        membership.role = as;
-        memberships.persistAndFlush(membership);
+    private void add(long courseId, long personId, Role as, LocalDate since) {
+        memberships.persistAndFlush(MembershipEntity.of(courseId, personId, as, since));
     }
 
     private static String word(Role role) {

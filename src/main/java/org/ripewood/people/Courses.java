@@ -37,7 +37,7 @@ class Courses implements PanacheRepositoryBase<CourseEntity, Long> {
     List<CourseEntity> ofMember(long personId, Role as) {
         return list(
                 "id in (select m.courseId from MembershipEntity m where m.personId = ?1 and m.role"
-                        + " = ?2)",
+                        + " = ?2 and m.leftOn is null)",
                 NEWEST_FIRST,
                 personId,
                 as);
@@ -51,7 +51,8 @@ class Courses implements PanacheRepositoryBase<CourseEntity, Long> {
         return actor.is(Role.REGISTRAR)
                 ? listAll(NEWEST_FIRST)
                 : list(
-                        "id in (select m.courseId from MembershipEntity m where m.personId = ?1)",
+                        "id in (select m.courseId from MembershipEntity m where m.personId = ?1"
+                                + " and m.leftOn is null)",
                         NEWEST_FIRST,
                         actor.personId());
     }

@@ -8,6 +8,8 @@ import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import jakarta.persistence.SequenceGenerator;
 import jakarta.persistence.Table;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Role;
 
 /** A person in a course, as one thing only: nobody teaches themselves. */
@@ -28,4 +30,21 @@ class MembershipEntity {
 
     @Enumerated(EnumType.STRING)
     Role role;
+
+    LocalDate joinedOn;
+    @Nullable LocalDate leftOn;
+    @Nullable Long endedById;
+
+    /** Course and person while it lasts, null afterwards; unique in the database. */
+    @Nullable String memberOf;
+
+    static MembershipEntity of(long courseId, long personId, Role role, LocalDate joinedOn) {
+        var membership = new MembershipEntity();
+        membership.courseId = courseId;
+        membership.personId = personId;
+        membership.role = role;
+        membership.joinedOn = joinedOn;
+        membership.memberOf = courseId + "/" + personId;
+        return membership;
+    }
 }

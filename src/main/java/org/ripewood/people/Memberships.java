@@ -10,19 +10,28 @@ import org.ripewood.platform.Role;
 @ApplicationScoped
 class Memberships implements PanacheRepositoryBase<MembershipEntity, Long> {
 
+    private static final String CURRENT = "courseId = ?1 and personId = ?2 and leftOn is null";
+
+    /** Everybody who belongs to a course or did, in the order they came. */
+    List<MembershipEntity> ofCourse(long courseId) {
+        return list("courseId = ?1 order by joinedOn, id", courseId);
+    }
+
+    /** The membership that lasts, if one does. */
     Optional<MembershipEntity> of(long courseId, long personId) {
-        return find("courseId = ?1 and personId = ?2", courseId, personId).firstResultOptional();
+        return find(CURRENT, courseId, personId).firstResultOptional();
     }
 
     boolean isMember(long courseId, long personId) {
-        return count("courseId = ?1 and personId = ?2", courseId, personId) > 0;
+        return count(CURRENT, courseId, personId) > 0;
     }
 
     /** Whether one teaches a course that the other attends. */
     boolean teaches(long instructorId, long studentId) {
         return count(
-                        "personId = ?1 and role = ?2 and courseId in (select t.courseId from"
-                                + " MembershipEntity t where t.personId = ?3 and t.role = ?4)",
+                        "personId = ?1 and role = ?2 and leftOn is null and courseId in (select"
+                                + " t.courseId from MembershipEntity t where t.personId = ?3 and"
+                                + " t.role = ?4 and t.leftOn is null)",
                         studentId,
                         Role.STUDENT,
                         instructorId,
@@ -34,9 +43,10 @@ class Memberships implements PanacheRepositoryBase<MembershipEntity, Long> {
         return getEntityManager()
                 .createQuery(
                         "select distinct s.personId from MembershipEntity s where s.role ="
-                                + " :student and s.courseId in (select t.courseId from"
-                                + " MembershipEntity t where t.personId = :instructor and t.role ="
-                                + " :teaching) order by s.personId",
+                                + " :student and s.leftOn is null and s.courseId in (select"
+                                + " t.courseId from MembershipEntity t where t.personId ="
+                                + " :instructor and t.role = :teaching and t.leftOn is null) order"
+                                + " by s.personId",
                         Long.class)
                 .setParameter("student", Role.STUDENT)
                 .setParameter("instructor", instructorId)

@@ -2,6 +2,7 @@ package org.ripewood.people;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,7 @@ import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
 import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
+import org.ripewood.platform.Today;
 
 /** The persons of the school and who may reach whom. */
 @ApplicationScoped
@@ -24,13 +26,21 @@ public class People {
     private final Register register;
     private final CourseBook book;
     private final Reach reach;
+    private final Today today;
 
-    People(Persons persons, Courses courses, Register register, CourseBook book, Reach reach) {
+    People(
+            Persons persons,
+            Courses courses,
+            Register register,
+            CourseBook book,
+            Reach reach,
+            Today today) {
         this.persons = persons;
         this.courses = courses;
         this.register = register;
         this.book = book;
         this.reach = reach;
+        this.today = today;
     }
 
     /** A person by id; 404 when there is none. */
@@ -114,7 +124,36 @@ public class People {
     /** Adds a person to a course as student or instructor; registrars only. */
     public void join(Actor actor, long courseId, long personId, Role as) {
         actor.require(Role.REGISTRAR, "say who belongs to a course");
-        book.join(courseId, personId, as);
+        book.join(courseId, personId, as, today.date());
+    }
+
+    /** The same since a day gone by. */
+    public void join(Actor actor, long courseId, long personId, Role as, LocalDate since) {
+        actor.require(Role.REGISTRAR, "say who belongs to a course");
+        book.join(courseId, personId, as, since);
+    }
+
+    /**
+     * Ends a membership as of a day up to today; registrars only. From now on an instructor no
+     * longer reaches the course's students, and a student is no longer reached by way of it. That
+     * they belonged to it is kept.
+     */
+    public void leave(Actor actor, long courseId, long personId, LocalDate on) {
+        actor.require(Role.REGISTRAR, "say who belongs to a course");
+        book.leave(actor, courseId, personId, on);
+    }
+
+    /** Who belongs to a course or did, in the order they came; for those who run it. */
+    public List<Membership> memberships(Actor actor, long courseId) {
+        getCourse(actor, courseId);
+        requireRuns(actor, courseId, "who belonged to it");
+        return book.history(courseId);
+    }
+
+    /** Opens a course anew with its instructors, and its students if wanted; registrars only. */
+    public Course runAgain(Actor actor, long courseId, NewRun run) {
+        actor.require(Role.REGISTRAR, "open courses");
+        return book.runAgain(courseId, run).toRecord();
     }
 
     /** Courses the actor teaches or attends; a registrar sees all. Newest first. */

@@ -2,6 +2,8 @@ package org.ripewood.people;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.KeptTable;
 import org.ripewood.platform.KeptTables;
 import org.ripewood.platform.Role;
@@ -44,6 +46,9 @@ class PeopleTables implements KeptTables {
                         .partOf("course_id", "course")
                         .refers("person_id", "person")
                         .oneOf("role", List.of("STUDENT", "INSTRUCTOR"))
+                        .plain("joined_on", "left_on")
+                        .refers("ended_by_id", "person")
+                        .leftOut("member_of", "follows from the rest", PeopleTables::memberOf)
                         .done(),
                 KeptTable.secret(
                         "calendar_link",
@@ -57,5 +62,9 @@ class PeopleTables implements KeptTables {
                 KeptTable.secret("password_link", "person_id", "is a secret"),
                 KeptTable.secret(
                         "password_wish", "person_id", "is between a person and this registrar"));
+    }
+
+    private static @Nullable Object memberOf(Map<String, @Nullable Object> row) {
+        return row.get("left_on") == null ? row.get("course_id") + "/" + row.get("person_id") : null;
     }
 }

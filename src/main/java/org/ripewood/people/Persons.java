@@ -54,7 +54,8 @@ class Persons implements PanacheRepositoryBase<PersonEntity, Long> {
 
     private static final String FELLOW =
             "p.active = true and p.id in (select m.personId from MembershipEntity m where m.courseId"
-                    + " in (select o.courseId from MembershipEntity o where o.personId = ?1))";
+                    + " in (select o.courseId from MembershipEntity o where o.personId = ?1 and"
+                    + " o.leftOn is null) and m.leftOn is null)";
 
     List<PersonEntity> fellowsOf(Actor actor) {
         return actor.is(Role.REGISTRAR)
@@ -77,7 +78,7 @@ class Persons implements PanacheRepositoryBase<PersonEntity, Long> {
     List<PersonEntity> membersOf(long courseId, Role as) {
         return list(
                 "from PersonEntity p where p.id in (select m.personId from MembershipEntity m"
-                        + " where m.courseId = ?1 and m.role = ?2) order by p.name, p.id",
+                        + " where m.courseId = ?1 and m.role = ?2 and m.leftOn is null) order by p.name, p.id",
                 courseId,
                 as);
     }

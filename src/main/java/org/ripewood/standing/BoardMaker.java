@@ -15,7 +15,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Standing;
 import org.ripewood.core.progress.Verdict;
-import org.ripewood.people.Course;
+import org.ripewood.people.Membership;
 import org.ripewood.people.People;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
@@ -68,7 +68,7 @@ class BoardMaker {
             LocalDate on,
             BoardAsked asked,
             @Nullable PageRequest page) {
-        var course = people.getCourse(actor, courseId);
+        people.getCourse(actor, courseId);
         people.requireRuns(actor, courseId, "its board");
         var students =
                 people.members(courseId, Role.STUDENT).stream()
@@ -76,7 +76,7 @@ class BoardMaker {
         var kept = students.isEmpty() ? List.<Tree>of() : trees.ofKeepers(students.keySet());
         var ids = kept.stream().map(Tree::id).toList();
         var gathered = gatherer.many(ids, students.values(), on);
-        var unseen = unseen(course, asked, students.values(), ids, on);
+        var unseen = unseen(actor, courseId, asked, students.values(), ids, on);
         if (gathered.isEmpty()) {
             return new Board(
                     courseId,
@@ -115,12 +115,17 @@ class BoardMaker {
             Comparator.comparing(Board.Report::reportedOn).thenComparing(Board.Report::stepId);
 
     private List<Board.Unseen> unseen(
-            Course course,
+            Actor actor,
+            long courseId,
             BoardAsked asked,
             Collection<Person> students,
             Collection<Long> treeIds,
             LocalDate on) {
-        return unseen.of(students, treeIds, course.startsOn(), on, asked.unseenWeeks());
+        var since =
+                people.memberships(actor, courseId).stream()
+                        .filter(member -> member.leftOn() == null)
+                        .collect(Collectors.toMap(Membership::personId, Membership::since));
+        return unseen.of(students, treeIds, since, on, asked.unseenWeeks());
     }
 
     private static TreeOnBoard onBoard(

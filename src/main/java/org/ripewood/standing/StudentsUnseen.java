@@ -36,12 +36,12 @@ class StudentsUnseen {
     /**
      * Those not seen for more than so many weeks, longest first.
      *
-     * @param since from when somebody never seen is reckoned
+     * @param since when each joined: from then somebody never seen is reckoned
      */
     List<Board.Unseen> of(
             Collection<Person> students,
             Collection<Long> treeIds,
-            LocalDate since,
+            Map<Long, LocalDate> since,
             LocalDate on,
             int weeks) {
         if (students.isEmpty()) {
@@ -63,15 +63,20 @@ class StudentsUnseen {
                 .toList();
     }
 
-    private static LocalDate reckonedFrom(Board.Unseen unseen, LocalDate since) {
+    private static LocalDate reckonedFrom(Board.Unseen unseen, Map<Long, LocalDate> since) {
         var last = unseen.lastOn();
-        return last == null ? since : last;
+        return last == null ? joined(unseen.personId(), since) : last;
+    }
+
+    /** Who joined on no known day is told at once. */
+    private static LocalDate joined(long personId, Map<Long, LocalDate> since) {
+        return since.getOrDefault(personId, LocalDate.EPOCH);
     }
 
     private static Board.Unseen unseen(
             Person student,
             Map<Board.Sight, Map<Long, LocalDate>> sights,
-            LocalDate since,
+            Map<Long, LocalDate> since,
             LocalDate on) {
         @Nullable LocalDate last = null;
         Board.@Nullable Sight by = null;
@@ -82,7 +87,7 @@ class StudentsUnseen {
                 by = entry.getKey();
             }
         }
-        var from = last == null ? since : last;
+        var from = last == null ? joined(student.id(), since) : last;
         return new Board.Unseen(
                 student.id(), student.name(), last, by, ChronoUnit.WEEKS.between(from, on));
     }

@@ -9,6 +9,7 @@ import jakarta.ws.rs.core.Response;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.aftercare.Aftercare;
@@ -55,6 +56,7 @@ class HomePages {
             boolean registrar,
             @Nullable Paged<Waiting> waiting,
             List<CourseLine> courses,
+            List<Course> past,
             List<SessionLine> sessions,
             Care care,
             List<LessonNeed> lessons,
@@ -109,7 +111,11 @@ class HomePages {
     public Response home() {
         var actor = user.actor();
         var teaches = actor.is(Role.INSTRUCTOR);
-        var courses = people.courses(actor).stream().limit(MOST_COURSES).toList();
+        var all =
+                people.courses(actor).stream()
+                        .collect(Collectors.partitioningBy(one -> one.over(today.date())));
+        var courses = all.getOrDefault(false, List.of()).stream().limit(MOST_COURSES).toList();
+        var past = all.getOrDefault(true, List.of()).stream().limit(MOST_COURSES).toList();
         var own = trees.list(actor, actor.personId(), null, FIRST);
         return Answer.page(
                 Templates.home(
@@ -119,6 +125,7 @@ class HomePages {
                                 actor.is(Role.REGISTRAR),
                                 teaches ? standings.waitingSignOffs(actor, FIRST) : null,
                                 courses.stream().map(course -> line(actor, course)).toList(),
+                                past,
                                 ahead(actor, courses),
                                 thisWeek(actor),
                                 lessons(actor),

@@ -17,11 +17,15 @@ import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.people.Course;
 import org.ripewood.people.NewCourse;
 import org.ripewood.people.NewGuest;
+import org.ripewood.people.Membership;
 import org.ripewood.people.NewPerson;
+import org.ripewood.people.NewRun;
 import org.ripewood.people.PasswordLinks;
 import org.ripewood.people.People;
 import org.ripewood.people.Person;
@@ -30,20 +34,19 @@ import org.ripewood.platform.Inputs;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
 import org.ripewood.platform.Role;
+import org.ripewood.platform.Today;
 
 /** The registrar's page: who is at the school, which courses there are, who belongs to them. */
 @Path("/people")
 @RolesAllowed(Role.REGISTRAR_NAME)
 class PeoplePages {
 
-    /** A course with everybody in it. */
-    record CourseMembers(Course course, List<Person> instructors, List<Person> students) {}
-
     record Register(
             Paged<Person> people,
             Set<Long> invited,
             List<Person> wishing,
             List<CourseMembers> courses,
+            List<CourseMembers> past,
             List<Role> roles,
             Typed typed,
             @Nullable LinkShown link) {
@@ -64,6 +67,25 @@ class PeoplePages {
             return typed.orFresh("course", Typed.fresh("course"));
         }
 
+        /** Those that go on, and those that are over. */
+        public List<CourseMembers> all() {
+            return Stream.concat(courses.stream(), past.stream()).toList();
+        }
+
+        /** What stands in the form that holds a course again: it is there once a course. */
+        public Typed run(CourseMembers entry) {
+            var name = "run-" + entry.course().id();
+            return typed.orFresh(name, Typed.fresh(name).with("students", true));
+        }
+
+        public boolean isRunRefused() {
+            return typed.refused() && typed.form().startsWith("run-");
+        }
+
+        public Typed leaving() {
+            return typed.orFresh("leaving", Typed.fresh("leaving"));
+        }
+
         public Typed member() {
             return typed.orFresh("member", Typed.fresh("member"));
         }
@@ -80,12 +102,15 @@ class PeoplePages {
     private final People people;
     private final PasswordLinks links;
     private final Inputs inputs;
+    private final Today today;
 
-    PeoplePages(CurrentUser user, People people, PasswordLinks links, Inputs inputs) {
+    PeoplePages(
+            CurrentUser user, People people, PasswordLinks links, Inputs inputs, Today today) {
         this.user = user;
         this.people = people;
         this.links = links;
         this.inputs = inputs;
+        this.today = today;
     }
 
     @GET
@@ -155,6 +180,32 @@ class PeoplePages {
     }
 
     @POST
+    @Path("members/end")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response leave(MultivaluedMap<String, String> form) {
+        return Answer.to(
+                () -> {
+                    var leaving = inputs.read(form, Leaving.class);
+                    var on = leaving.on() == null ? today.date() : leaving.on();
+                    people.leave(user.actor(), leaving.courseId(), leaving.personId(), on);
+                    return "/people#courses";
+                },
+                problem -> page(0, Typed.refused("leaving", form, problem)));
+    }
+
+    @POST
+    @Path("courses/{id: \\d{1,18}}/runs")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response runAgain(long id, MultivaluedMap<String, String> form) {
+        return Answer.to(
+                () -> {
+                    people.runAgain(user.actor(), id, inputs.read(form, NewRun.class));
+                    return "/people#courses";
+                },
+                problem -> page(0, Typed.refused("run-" + id, form, problem)));
+    }
+
+    @POST
     @Path("{id: \\d{1,18}}/active")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response setActive(long id, MultivaluedMap<String, String> form) {
@@ -176,21 +227,25 @@ class PeoplePages {
         var everybody = people.everybody(actor, new PageRequest(page, ROWS));
         var courses =
                 people.courses(actor).stream()
-                        .map(
-                                course ->
-                                        new CourseMembers(
-                                                course,
-                                                people.members(course.id(), Role.INSTRUCTOR),
-                                                people.members(course.id(), Role.STUDENT)))
-                        .toList();
+                        .map(course -> new CourseMembers(course, members(course)))
+                        .collect(Collectors.partitioningBy(this::isOver));
         return Templates.people(
                 new Register(
                         everybody,
                         links.invited(everybody.items().stream().map(Person::id).toList()),
                         links.wishing(actor),
-                        courses,
+                        courses.getOrDefault(false, List.of()),
+                        courses.getOrDefault(true, List.of()),
                         List.of(Role.values()),
                         typed,
                         link));
+    }
+
+    private List<Membership> members(Course course) {
+        return people.memberships(user.actor(), course.id());
+    }
+
+    private boolean isOver(CourseMembers entry) {
+        return entry.course().over(today.date());
     }
 }

@@ -285,6 +285,10 @@ final class Calls {
     }
 
     private Call course(Endpoint endpoint, int words, String last) {
+        if (last.equals("{person}")) {
+            var filled = endpoint.path().replace("{person}", "" + school.member().id());
+            return new Call(endpoint, filled.replace("{id}", "" + school.course().id()), null, null);
+        }
         var fields =
                 switch (last) {
                     case "members" -> fields("personId", school.newcomer().id(), "as", "STUDENT");
@@ -324,6 +328,17 @@ final class Calls {
                                     today()));
             case "record" -> at(endpoint, school.id(Who.STUDENT), null, null);
             case "forget", "forgetting" -> forget(endpoint);
+            case "end" ->
+                    call(
+                            endpoint,
+                            fields(
+                                    "courseId",
+                                    school.course().id(),
+                                    "personId",
+                                    school.member().id(),
+                                    "on",
+                                    today()));
+            case "runs" -> course(endpoint, 3, last);
             case "active" -> active(endpoint);
             case "password-link" -> at(endpoint, school.newcomer().id(), null, fields());
             case "invitations" -> {

@@ -85,6 +85,8 @@ final class RoleTable {
             GET  /api/v1/courses/{id}/weeks                   | 401 | 403 403 | 200 404 | 200
             GET  /api/v1/courses/{id}/members                 | 401 | 403 403 | 200 404 | 200
             POST /api/v1/courses/{id}/members                 | 401 | 403 403 | 403 403 | 201
+            DELETE /api/v1/courses/{id}/members/{person}      | 401 | 403 403 | 403 403 | 200
+            POST /api/v1/courses/{id}/runs                    | 401 | 403 403 | 403 403 | 201
             GET  /api/v1/courses/{id}/sessions                | 401 | 200 404 | 200 404 | 200
             POST /api/v1/sessions                             | 401 | 403 403 | 201 404 | 201
             GET  /api/v1/sessions/{id}                        | 401 | 200 404 | 200 404 | 200
@@ -237,6 +239,8 @@ final class RoleTable {
             POST /people/{id}/password-link                   | 303 | 403 403 | 403 403 | 200
             POST /people/{id}/active                          | 303 | 403 403 | 403 403 | 303
             POST /people/courses                              | 303 | 403 403 | 403 403 | 303
+            POST /people/members/end                          | 303 | 403 403 | 403 403 | 303
+            POST /people/courses/{id}/runs                    | 303 | 403 403 | 403 403 | 303
             POST /people/members                              | 303 | 403 403 | 403 403 | 303
             GET  /sites                                       | 303 | 200 200 | 200 200 | 200
             GET  /sites/{id}                                  | 303 | 404 404 | 200 200 | 200

@@ -185,6 +185,13 @@ class School {
         return fellow;
     }
 
+    /** A newcomer who attends the course since today. */
+    Person member() {
+        var member = newcomer();
+        people.join(actor(Who.REGISTRAR), course.id(), member.id(), Role.STUDENT);
+        return member;
+    }
+
     Course course() {
         return course;
     }

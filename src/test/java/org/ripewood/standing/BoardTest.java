@@ -8,6 +8,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManagerFactory;
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.core.progress.Verdict;
+import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
@@ -29,6 +31,7 @@ class BoardTest {
     private static final PageRequest FIRST = new PageRequest(0, 50);
 
     @Inject School school;
+    @Inject People people;
     @Inject Standings standings;
     @Inject EntityManagerFactory factory;
 
@@ -184,8 +187,9 @@ class BoardTest {
     @Test
     void whoWasNotSeenForLongIsToldWithTheLastDay() {
         var group = school.newGroup();
-        var never = newStudent(group);
-        var longAgo = newStudent(group);
+        var never = newStudent(group, School.TODAY.minusWeeks(52));
+        newStudent(group, School.TODAY.minusWeeks(8));
+        var longAgo = newStudent(group, School.TODAY.minusWeeks(52));
         var student = group.student();
         var tree = school.tree(student, student, "ulmus_parvifolia");
         var other = school.tree(group.instructor(), longAgo, "ulmus_parvifolia");
@@ -308,6 +312,13 @@ class BoardTest {
         school.see(group.instructor(), tree, "vigour_index", "70");
         school.wound(group.instructor(), tree, "first branch", 24);
         standings.noteFoundDone(group.instructor(), tree.id(), "root_check", School.TODAY, null);
+    }
+
+    private Actor newStudent(School.Group group, LocalDate since) {
+        var student = school.person("Sven Student", Role.STUDENT);
+        var office = new Actor(0, Set.of(Role.REGISTRAR));
+        people.join(office, group.course().id(), student.personId(), Role.STUDENT, since);
+        return student;
     }
 
     private Actor newStudent(School.Group group) {
