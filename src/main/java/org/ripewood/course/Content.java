@@ -14,6 +14,7 @@ import org.ripewood.platform.Refused;
  * @param revision first 12 hexadecimal digits of the SHA-256 over all files
  * @param techniques by code, in telling order (stage by stage, as far as what comes first allows)
  * @param lessons by code, by stage and order
+ * @param pictures of lessons, by the name of their file
  */
 public record Content(
         String revision,
@@ -23,6 +24,7 @@ public record Content(
         Map<String, Species> species,
         Map<String, Technique> techniques,
         Map<String, Lesson> lessons,
+        Map<String, LessonPicture> pictures,
         Map<String, Rubric> rubrics,
         Rulebook rulebook) {
 
@@ -33,6 +35,7 @@ public record Content(
         species = inOrder(species);
         techniques = inOrder(techniques);
         lessons = inOrder(lessons);
+        pictures = inOrder(pictures);
         rubrics = inOrder(rubrics);
     }
 
@@ -69,6 +72,14 @@ public record Content(
             throw Refused.notFound("lesson", code);
         }
         return lesson;
+    }
+
+    public LessonPicture picture(String name) {
+        var picture = pictures.get(name);
+        if (picture == null) {
+            throw Refused.notFound("picture", name);
+        }
+        return picture;
     }
 
     public FactText text(Fact fact) {

@@ -36,6 +36,7 @@ final class ContentBuilding {
                 species,
                 techniques,
                 lessons(stageOrders),
+                shelf.pictures(),
                 each(ContentKind.RUBRIC, ContentBuilding::rubric),
                 Rulebook.compile(
                         techniques.values().stream().map(Technique::rule).toList(),

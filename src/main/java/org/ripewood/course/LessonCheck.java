@@ -23,6 +23,7 @@ final class LessonCheck {
     }
 
     void check() {
+        var pictures = new LessonPictureCheck(shelf.pictures().keySet(), faults);
         shelf.all(ContentKind.LESSON)
                 .forEach(
                         (code, document) -> {
@@ -30,6 +31,7 @@ final class LessonCheck {
                             lesson.each("teaches").forEach(one -> techniques.check(one, faults));
                             checkPlace(code, lesson);
                             checkSections(document.file(), shelf.body(code));
+                            pictures.check(document.file(), shelf.body(code));
                         });
     }
 

@@ -22,6 +22,7 @@ final class Shelf {
             new EnumMap<>(ContentKind.class);
     private final Map<ContentKind, SortedSet<String>> codes = new EnumMap<>(ContentKind.class);
     private final Map<String, Body> bodies = new TreeMap<>();
+    private final SortedMap<String, LessonPicture> pictures = new TreeMap<>();
 
     private Shelf() {
         for (var kind : ContentKind.values()) {
@@ -33,21 +34,31 @@ final class Shelf {
     /** Reads every file; those that are no YAML are only among the faults. */
     static Shelf read(ContentFiles files, Schemas schemas, Faults faults) {
         var shelf = new Shelf();
-        files.bytesByPath()
-                .forEach(
-                        (path, bytes) ->
-                                ContentKind.of(path)
-                                        .ifPresentOrElse(
-                                                kind ->
-                                                        shelf.put(
-                                                                kind, path, bytes, schemas, faults),
-                                                () -> tellUnknown(path, faults)));
+        files.bytesByPath().forEach((path, bytes) -> shelf.put(path, bytes, schemas, faults));
         for (var kind : ContentKind.values()) {
             if (kind.single() && !files.bytesByPath().containsKey(kind.pattern())) {
                 faults.add(kind.pattern(), 0, "no such file", "the file " + kind.pattern());
             }
         }
         return shelf;
+    }
+
+    private void put(String path, byte[] bytes, Schemas schemas, Faults faults) {
+        if (PictureCheck.isIn(path)) {
+            new PictureCheck(faults)
+                    .check(path, bytes)
+                    .ifPresent(picture -> pictures.put(picture.name(), picture));
+            return;
+        }
+        ContentKind.of(path)
+                .ifPresentOrElse(
+                        kind -> put(kind, path, bytes, schemas, faults),
+                        () -> tellUnknown(path, faults));
+    }
+
+    /** The pictures of lessons by name. */
+    SortedMap<String, LessonPicture> pictures() {
+        return pictures;
     }
 
     private static void tellUnknown(String path, Faults faults) {

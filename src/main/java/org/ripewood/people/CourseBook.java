@@ -4,7 +4,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.ripewood.platform.Actor;

@@ -65,6 +65,8 @@ class PeopleTables implements KeptTables {
     }
 
     private static @Nullable Object memberOf(Map<String, @Nullable Object> row) {
-        return row.get("left_on") == null ? row.get("course_id") + "/" + row.get("person_id") : null;
+        return row.get("left_on") == null
+                ? row.get("course_id") + "/" + row.get("person_id")
+                : null;
     }
 }

@@ -20,6 +20,8 @@ class SecurityHeaders {
                     + " manifest-src 'self'; form-action 'self'; frame-ancestors 'none';"
                     + " base-uri 'none'";
 
+    private static final String POLICY = "Content-Security-Policy";
+
     /** What no page of ours asks a browser for. */
     static final String PERMISSIONS_POLICY =
             "camera=(), microphone=(), geolocation=(), usb=(), serial=(), bluetooth=(), midi=(),"
@@ -46,7 +48,9 @@ class SecurityHeaders {
         if (context.request().isSSL()) {
             headers.set("Strict-Transport-Security", ONLY_HTTPS);
         }
-        headers.set("Content-Security-Policy", CONTENT_SECURITY_POLICY);
+        if (!Sandbox.POLICY.equals(headers.get(POLICY))) {
+            headers.set(POLICY, CONTENT_SECURITY_POLICY);
+        }
         headers.set("X-Content-Type-Options", "nosniff");
         headers.set("Referrer-Policy", SecretAddress.is(path) ? "no-referrer" : "same-origin");
         if (!isAsset(path) && !headers.contains("Cache-Control")) {

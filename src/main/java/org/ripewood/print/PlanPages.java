@@ -7,16 +7,16 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
-import org.ripewood.classday.ClassDays;
-import org.ripewood.classday.SessionPlan;
 import java.util.List;
 import java.util.stream.Stream;
+import org.ripewood.classday.ClassDays;
+import org.ripewood.classday.SessionPlan;
 import org.ripewood.people.People;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.Role;
 import org.ripewood.sessions.Presence;
 import org.ripewood.sessions.Roll;
 import org.ripewood.sessions.Rolls;
-import org.ripewood.platform.CurrentUser;
-import org.ripewood.platform.Role;
 
 /** A class day on paper: who does what at which bench, with what, and what to mind. */
 @Path("/sessions/{id: \\d{1,18}}/plan")

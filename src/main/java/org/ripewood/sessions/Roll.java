@@ -12,8 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param open whether it may be marked: the day has come and the class was not called off
  * @param lines one for each student who was enrolled
  */
-public record Roll(
-        long sessionId, long version, LocalDate heldOn, boolean open, List<Line> lines) {
+public record Roll(long sessionId, long version, LocalDate heldOn, boolean open, List<Line> lines) {
 
     public Roll {
         lines = List.copyOf(lines);

@@ -84,7 +84,8 @@ public class Rolls {
         return marks.ofPerson(personId);
     }
 
-    private boolean say(Actor actor, long sessionId, NewRoll.Said said, @Nullable RollMarkEntity known) {
+    private boolean say(
+            Actor actor, long sessionId, NewRoll.Said said, @Nullable RollMarkEntity known) {
         if (known != null && known.presence == said.presence()) {
             return false;
         }

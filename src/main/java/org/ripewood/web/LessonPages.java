@@ -13,6 +13,7 @@ import org.ripewood.course.CourseContent;
 import org.ripewood.course.Lesson;
 import org.ripewood.course.Stage;
 import org.ripewood.course.Technique;
+import org.ripewood.platform.Sandbox;
 
 /** The lessons, stage by stage. */
 @Path("/lessons")
@@ -60,6 +61,17 @@ class LessonPages {
         return Answer.page(
                 Templates.lesson(
                         new LessonSheet(lesson, new RawString(lesson.html()), stage, techniques)));
+    }
+
+    /** Strictly as what it is, and in a box of its own when somebody opens it by itself. */
+    @GET
+    @Path("pictures/{file}")
+    public Response picture(String file) {
+        var picture = content.inForce().picture(file);
+        return Response.ok(picture.open(), picture.type().mediaType())
+                .header("Content-Security-Policy", Sandbox.POLICY)
+                .header("Cache-Control", "private, max-age=3600")
+                .build();
     }
 
     private static StageLessons lessons(Content content, Stage stage) {

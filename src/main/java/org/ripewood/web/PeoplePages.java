@@ -21,9 +21,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.people.Course;
+import org.ripewood.people.Membership;
 import org.ripewood.people.NewCourse;
 import org.ripewood.people.NewGuest;
-import org.ripewood.people.Membership;
 import org.ripewood.people.NewPerson;
 import org.ripewood.people.NewRun;
 import org.ripewood.people.PasswordLinks;
@@ -104,8 +104,7 @@ class PeoplePages {
     private final Inputs inputs;
     private final Today today;
 
-    PeoplePages(
-            CurrentUser user, People people, PasswordLinks links, Inputs inputs, Today today) {
+    PeoplePages(CurrentUser user, People people, PasswordLinks links, Inputs inputs, Today today) {
         this.user = user;
         this.people = people;
         this.links = links;

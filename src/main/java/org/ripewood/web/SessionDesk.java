@@ -30,8 +30,7 @@ class SessionDesk {
     private final Rolls rolls;
     private final CourseContent content;
 
-    SessionDesk(
-            People people, Trees trees, Sessions sessions, Rolls rolls, CourseContent content) {
+    SessionDesk(People people, Trees trees, Sessions sessions, Rolls rolls, CourseContent content) {
         this.people = people;
         this.trees = trees;
         this.sessions = sessions;

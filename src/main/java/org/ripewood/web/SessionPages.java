@@ -34,7 +34,8 @@ class SessionPages {
     private final Rolls rolls;
     private final Inputs inputs;
 
-    SessionPages(CurrentUser user, SessionDesk desk, Sessions sessions, Rolls rolls, Inputs inputs) {
+    SessionPages(
+            CurrentUser user, SessionDesk desk, Sessions sessions, Rolls rolls, Inputs inputs) {
         this.user = user;
         this.desk = desk;
         this.sessions = sessions;

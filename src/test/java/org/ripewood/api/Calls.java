@@ -287,7 +287,8 @@ final class Calls {
     private Call course(Endpoint endpoint, int words, String last) {
         if (last.equals("{person}")) {
             var filled = endpoint.path().replace("{person}", "" + school.member().id());
-            return new Call(endpoint, filled.replace("{id}", "" + school.course().id()), null, null);
+            return new Call(
+                    endpoint, filled.replace("{id}", "" + school.course().id()), null, null);
         }
         var fields =
                 switch (last) {
@@ -514,7 +515,11 @@ final class Calls {
             @Nullable Long id,
             @Nullable Long version,
             @Nullable Map<String, Object> fields) {
-        var url = endpoint.path().replace("{id}", "" + id).replace("{code}", code(endpoint.path()));
+        var url =
+                endpoint.path()
+                        .replace("{id}", "" + id)
+                        .replace("{file}", "hollow-cut.svg")
+                        .replace("{code}", code(endpoint.path()));
         return new Call(endpoint, url, endpoint.writes() ? fields : null, version);
     }
 

@@ -173,6 +173,7 @@ final class RoleTable {
             POST /account/calendar/revoke                     | 303 | 303 303 | 303 303 | 303
             GET  /calendar/{file}                             | 200 | 200 200 | 200 200 | 200
             GET  /lessons                                     | 303 | 200 200 | 200 200 | 200
+            GET  /lessons/pictures/{file}                     | 303 | 200 200 | 200 200 | 200
             GET  /lessons/{code}                              | 303 | 200 200 | 200 200 | 200
             GET  /trees/new                                   | 303 | 200 200 | 200 200 | 200
             POST /trees                                       | 303 | 303 404 | 303 404 | 303

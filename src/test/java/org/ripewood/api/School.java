@@ -380,9 +380,7 @@ class School {
                                 "Bench house",
                                 List.of(id(Who.INSTRUCTOR))));
         return sessions.enrol(
-                instructor,
-                session.id(),
-                new NewEnrolment(id(Who.STUDENT), tree().id(), "3"));
+                instructor, session.id(), new NewEnrolment(id(Who.STUDENT), tree().id(), "3"));
     }
 
     StockItem stocked(NewStock stock) {

@@ -103,8 +103,7 @@ class MembershipTest {
         school.join(group, left, Role.STUDENT);
         people.leave(registrar, course, left.personId(), School.TODAY);
         var first = School.TODAY.plusYears(1);
-        var without =
-                people.runAgain(registrar, course, new NewRun(null, first, first, false));
+        var without = people.runAgain(registrar, course, new NewRun(null, first, first, false));
         var with =
                 people.runAgain(
                         registrar, course, new NewRun("Next year", first, first.plusDays(9), true));

@@ -16,7 +16,8 @@ class MarkdownTest {
                             + "|<(br|hr) ?/?>|</?(th|td)( align=\"(left|center|right)\")?>"
                             + "|<ol start=\"\\d+\">"
                             + "|<a href=\"((https?://|mailto:)[^\"<>]*|[^\":<>]*)\" rel=\"nofollow\">"
-                            + "|</a>");
+                            + "|</a>"
+                            + "|<img src=\"pictures/[a-z0-9-]+\\.(svg|png)\" alt=\"[^\"<>]+\" />");
 
     private final Markdown markdown = new Markdown();
 
@@ -63,11 +64,32 @@ class MarkdownTest {
                 "<!-- --><script>alert(1)</script> -->",
                 "<javascript:alert(1)>",
                 "| <script>x</script> |\n| --- |\n| <img src=x onerror=y> |",
-                "<base href=//elsewhere.example>"
+                "<base href=//elsewhere.example>",
+                "![x](data:image/svg+xml;base64,PHN2Zz4=)",
+                "![x](//elsewhere.example/pictures/x.svg)",
+                "![x](pictures/../../account)",
+                "![x](pictures/..%2fx.svg)",
+                "![x](/pictures/x.svg)",
+                "![x](pictures/x.svg?a=b)",
+                "![x](pictures/x.svg#a)",
+                "![x](pictures/x.html)",
+                "![x](pictures\\\\x.svg)",
+                "![](pictures/x.svg)",
+                "![\"onerror=alert(1) x=\"](pictures/x.svg)",
+                "![<script>alert(1)</script>](pictures/x.svg)",
+                "![x](pictures/x.svg \"onload=alert(1)\")"
             })
     void hostileTextDoesNoHarm(String hostile) {
         var left = HARMLESS.matcher(markdown.html(hostile)).replaceAll("");
         assertThat(left).doesNotContain("<").doesNotContain(">");
+    }
+
+    @Test
+    void aPictureBesideTheTextIsShownWithItsWords() {
+        assertThat(markdown.html("![A hollow cut](pictures/hollow-cut.svg)"))
+                .contains("<img src=\"pictures/hollow-cut.svg\" alt=\"A hollow cut\" />");
+        assertThat(markdown.html("![x](pictures/..%2fx.svg) ![](pictures/x.png)"))
+                .doesNotContain("<img");
     }
 
     @Test

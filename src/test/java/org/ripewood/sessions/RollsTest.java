@@ -117,9 +117,7 @@ class RollsTest {
                 new NewRoll(
                         List.of(new NewRoll.Said(stranger.student().personId(), Presence.CAME)));
         var instructor = group.instructor();
-        assertThat(
-                        refusalOf(() -> rolls.mark(instructor, session.id(), version, strange))
-                                .faults())
+        assertThat(refusalOf(() -> rolls.mark(instructor, session.id(), version, strange)).faults())
                 .hasSize(1);
         assertThat(
                         refusalOf(
@@ -131,8 +129,7 @@ class RollsTest {
                                                         roll(Presence.CAME)))
                                 .status())
                 .isEqualTo(403);
-        assertThat(
-                        refusalOf(() -> rolls.of(stranger.instructor(), session.id())).status())
+        assertThat(refusalOf(() -> rolls.of(stranger.instructor(), session.id())).status())
                 .isEqualTo(404);
     }
 
@@ -190,9 +187,7 @@ class RollsTest {
         var students = List.of(group.student(), other).iterator();
         return new NewRoll(
                 Arrays.stream(presences)
-                        .map(
-                                presence ->
-                                        new NewRoll.Said(students.next().personId(), presence))
+                        .map(presence -> new NewRoll.Said(students.next().personId(), presence))
                         .toList());
     }
 

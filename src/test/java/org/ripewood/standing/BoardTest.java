@@ -193,8 +193,8 @@ class BoardTest {
         var student = group.student();
         var tree = school.tree(student, student, "ulmus_parvifolia");
         var other = school.tree(group.instructor(), longAgo, "ulmus_parvifolia");
-        school.see(student, tree, "vigour_index", "60", School.TODAY.minusWeeks(8));
-        school.see(longAgo, other, "vigour_index", "60", School.TODAY.minusWeeks(8).minusDays(1));
+        school.see(student, tree, "pest_level", "0", School.TODAY.minusWeeks(8));
+        school.see(longAgo, other, "pest_level", "0", School.TODAY.minusWeeks(8).minusDays(1));
         // what an instructor sees on the tree is no sight of the student
         school.see(group.instructor(), other, "vigour_index", "60");
         var unseen = board(group, BoardAsked.of(null)).unseen();

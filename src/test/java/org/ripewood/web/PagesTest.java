@@ -123,6 +123,41 @@ class PagesTest {
     }
 
     @Test
+    void aLessonsPictureIsStrictlyAPictureAndStandsAlone() {
+        var student = Visitor.of(people, group.student());
+        assertThat(student.get("/lessons/hollow-cuts").asString())
+                .contains("<img src=\"pictures/hollow-cut.svg\" alt=\"In section:");
+        var picture = student.get("/lessons/pictures/hollow-cut.svg");
+        assertThat(picture.statusCode()).isEqualTo(200);
+        assertThat(picture.header("Content-Type")).isEqualTo("image/svg+xml");
+        assertThat(picture.header("X-Content-Type-Options")).isEqualTo("nosniff");
+        assertThat(picture.header("Content-Security-Policy"))
+                .isEqualTo("default-src 'none'; frame-ancestors 'none'; sandbox");
+        assertThat(student.get("/lessons/pictures/none.svg").statusCode()).isEqualTo(404);
+        assertThat(student.get("/lessons/pictures/..%2fhollow-cuts.md").statusCode())
+                .isIn(400, 404);
+    }
+
+    @Test
+    void aBoardsFileHasTheRowsOfTheFilterAndASafeName() {
+        school.tree(group.instructor(), group.student(), "acer_palmatum");
+        var teacher = Visitor.of(people, group.instructor());
+        var at = "/courses/" + group.course().id();
+        var file = teacher.get(at + "/board.csv?species=ulmus_parvifolia&page=0");
+        assertThat(file.header("Content-Type")).isEqualToIgnoringCase("text/csv;charset=UTF-8");
+        assertThat(file.header("Content-Disposition"))
+                .isEqualTo(
+                        "attachment; filename=\"course-%d-board-2026-02-20.csv\""
+                                .formatted(group.course().id()));
+        assertThat(file.asString().lines()).hasSize(2);
+        assertThat(file.asString()).startsWith("Tree,Species,Student,").contains(tree.label());
+        var wrong = teacher.get(at + "?student=x&unseenWeeks=900");
+        assertThat(wrong.statusCode()).isEqualTo(400);
+        assertThat(wrong.asString()).contains("value=\"900\"", "expected a whole number");
+        assertThat(teacher.get(at + "/board.csv?headline=NONE").statusCode()).isEqualTo(400);
+    }
+
+    @Test
     void everyIdIsThereOnceAndEveryLabelHasItsField() {
         var teacher = Visitor.of(people, group.instructor());
         for (var path : all(ofStudents, ofTeachers)) {
