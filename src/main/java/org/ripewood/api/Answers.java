@@ -2,6 +2,7 @@ package org.ripewood.api;
 
 import org.jboss.resteasy.reactive.RestResponse;
 import org.jboss.resteasy.reactive.RestResponse.ResponseBuilder;
+import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Versions;
 
 /** Answers with the headers that belong to them (RFC 9110: Location 10.2.2, ETag 8.8.3). */
@@ -13,6 +14,15 @@ final class Answers {
 
     static <T> RestResponse<T> versioned(long version, T body) {
         return ResponseBuilder.ok(body).header("ETag", Versions.etag(version)).build();
+    }
+
+    /** The like, of what its version tells all of: nothing more for a reader who has it. */
+    static <T> RestResponse<T> versioned(@Nullable String ifNoneMatch, long version, T body) {
+        return Versions.known(ifNoneMatch, version)
+                ? ResponseBuilder.<T>create(RestResponse.Status.NOT_MODIFIED)
+                        .header("ETag", Versions.etag(version))
+                        .build()
+                : versioned(version, body);
     }
 
     /**

@@ -111,8 +111,10 @@ class JudgementResource {
     @Path("judgements/{id}")
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "A judgement, with its version as ETag")
-    public RestResponse<JudgementAnswer> get(@PathParam("id") long id) {
-        return answer(judgements.get(user.actor(), id));
+    public RestResponse<JudgementAnswer> get(
+            @PathParam("id") long id, @HeaderParam("If-None-Match") @Nullable String known) {
+        var judgement = judgements.get(user.actor(), id);
+        return Answers.versioned(known, judgement.version(), JudgementAnswer.of(judgement));
     }
 
     @PUT

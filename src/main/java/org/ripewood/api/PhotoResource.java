@@ -105,9 +105,10 @@ class PhotoResource {
     @GET
     @Path("photos/{id}")
     @Operation(summary = "What is said of a photo, with its version as ETag")
-    public RestResponse<Photo> get(@PathParam("id") long id) {
+    public RestResponse<Photo> get(
+            @PathParam("id") long id, @HeaderParam("If-None-Match") @Nullable String known) {
         var photo = photos.get(user.actor(), id);
-        return Answers.versioned(photo.version(), photo);
+        return Answers.versioned(known, photo.version(), photo);
     }
 
     @PUT
@@ -128,7 +129,8 @@ class PhotoResource {
             summary = "Take a photo away",
             description =
                     "Its pictures are gone for good; who took it away and when stays written down.")
-    public Photo remove(@PathParam("id") long id) {
-        return photos.remove(user.actor(), id);
+    public Photo remove(
+            @PathParam("id") long id, @HeaderParam("If-Match") @Nullable String ifMatch) {
+        return photos.remove(user.actor(), id, Versions.required(ifMatch));
     }
 }

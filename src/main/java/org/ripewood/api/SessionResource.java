@@ -140,8 +140,11 @@ class SessionResource {
                     "The same reason sent twice counts once; another one is answered with 409,"
                             + " since people have been told the first.")
     public RestResponse<Session> cancel(
-            @PathParam("id") long id, @Nullable NewCancellation cancellation) {
-        var session = sessions.cancel(user.actor(), id, inputs.check(cancellation));
+            @PathParam("id") long id,
+            @HeaderParam("If-Match") @Nullable String ifMatch,
+            @Nullable NewCancellation cancellation) {
+        var version = Versions.required(ifMatch);
+        var session = sessions.cancel(user.actor(), id, version, inputs.check(cancellation));
         return Answers.versioned(session.version(), session);
     }
 }

@@ -74,9 +74,10 @@ class TreeResource {
     @GET
     @Path("trees/{id}")
     @Operation(summary = "A tree, with its version as ETag")
-    public RestResponse<Tree> get(@PathParam("id") long id) {
+    public RestResponse<Tree> get(
+            @PathParam("id") long id, @HeaderParam("If-None-Match") @Nullable String known) {
         var tree = trees.get(user.actor(), id);
-        return Answers.versioned(tree.version(), tree);
+        return Answers.versioned(known, tree.version(), tree);
     }
 
     @POST

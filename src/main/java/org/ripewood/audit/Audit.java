@@ -3,6 +3,7 @@ package org.ripewood.audit;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.List;
+import java.util.Optional;
 import org.hibernate.Session;
 import org.hibernate.engine.spi.SharedSessionContractImplementor;
 import org.jspecify.annotations.Nullable;
@@ -78,6 +79,15 @@ public class Audit {
                         .toList(),
                 page,
                 total);
+    }
+
+    /**
+     * Who wrote to a row last. Told to whoever reaches that row, which the caller has asked; the
+     * name may be another matter.
+     */
+    public Optional<LatestChange> latestChange(String thing, long id) {
+        return rows.latestOf(thing, id)
+                .map(entry -> new LatestChange(entry.personId, entry.happenedAt));
     }
 
     /** Every thing whose changes are noted, by name. */

@@ -10,6 +10,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Entries as they are kept, the latest first. */
@@ -39,6 +40,15 @@ class AuditRows implements PanacheRepositoryBase<AuditEntryEntity, Long> {
             values.put("thing", question.thing());
         }
         return find(String.join(" and ", wanted) + " order by id desc", values);
+    }
+
+    Optional<AuditEntryEntity> latestOf(String thing, long id) {
+        return find(
+                        "id = (select max(c.place.entryId) from AuditChangeEntity c where c.thing ="
+                                + " ?1 and c.firstId <= ?2 and c.lastId >= ?2)",
+                        thing,
+                        id)
+                .firstResultOptional();
     }
 
     private static java.time.Instant start(LocalDate day, ZoneId zone) {

@@ -84,8 +84,11 @@ class PhotoBook {
     }
 
     /** Leaves the mark; taking away twice is once. */
-    Removal remove(Actor actor, long photoId) {
+    Removal remove(Actor actor, long photoId, long version) {
         var row = reach.photoToChange(actor, photoId);
+        if (row.removedAt == null && row.version != version) {
+            throw Refused.stale("photo");
+        }
         var keys = Stream.of(row.fileKey, row.thumbnailKey).filter(Objects::nonNull).toList();
         if (row.removedAt == null) {
             row.fileKey = null;

@@ -156,10 +156,13 @@ public class Photos {
         return book.change(actor, photoId, version, said);
     }
 
-    /** Takes a photo away, by those who may change it; that it was there stays written down. */
+    /**
+     * Takes a photo away, by those who may change it; that it was there stays written down. 412
+     * when the version is not the current one, unless it is gone already.
+     */
     @Transactional(Transactional.TxType.NOT_SUPPORTED)
-    public Photo remove(Actor actor, long photoId) {
-        var removal = book.remove(actor, photoId);
+    public Photo remove(Actor actor, long photoId, long version) {
+        var removal = book.remove(actor, photoId, version);
         takeAway(removal.keys());
         return removal.photo();
     }

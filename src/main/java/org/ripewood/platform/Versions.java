@@ -1,5 +1,6 @@
 package org.ripewood.platform;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -38,6 +39,19 @@ public final class Versions {
                     "expected one strong entity tag such as \"7\", found " + Found.text(ifMatch));
         }
         return Long.parseLong(tag.group(1));
+    }
+
+    /**
+     * Whether a reader has that version already. Compared weakly, as reading may be (RFC 9110,
+     * 13.1.2); a header that is no list of tags names none.
+     *
+     * @param ifNoneMatch the If-None-Match header as sent
+     */
+    public static boolean known(@Nullable String ifNoneMatch, long version) {
+        return ifNoneMatch != null
+                && Arrays.stream(ifNoneMatch.split(",", -1))
+                        .map(tag -> tag.strip().replaceFirst("^W/", ""))
+                        .anyMatch(tag -> tag.equals("*") || tag.equals(etag(version)));
     }
 
     /** The strong entity tag of a version. */

@@ -118,13 +118,19 @@ public class Sessions {
     /**
      * Calls a class date off, with a reason; it stays in the record. Said again with the same
      * reason it counts once; with another it is refused, since people have been told the first.
+     *
+     * @throws Refused 412 when the session was changed since that version; not when it is called
+     *     off already
      */
     @Transactional
-    public Session cancel(Actor actor, long sessionId, NewCancellation cancellation) {
+    public Session cancel(Actor actor, long sessionId, long version, NewCancellation cancellation) {
         var session = reach.reached(actor, sessionId);
         reach.requireStaff(actor, session.courseId);
         var reason = cancellation.reason().strip();
         if (session.cancelledAt == null) {
+            if (session.version != version) {
+                throw Refused.stale("session");
+            }
             session.cancelledAt = today.now();
             session.cancelledById = actor.personId();
             session.cancelledBecause = reason;

@@ -67,12 +67,18 @@ final class SessionsFile {
             script.add(
                     entry.place(),
                     page.loadingDay(),
-                    register ->
-                            rooms.sessions.cancel(
-                                    register.actor(by),
-                                    register.id(session(entry)),
-                                    rooms.checked(new NewCancellation(calledOff))));
+                    register -> cancel(register, by, session(entry), calledOff));
         }
+    }
+
+    private void cancel(Register register, Ref by, Ref session, String because) {
+        var actor = register.actor(by);
+        var id = register.id(session);
+        rooms.sessions.cancel(
+                actor,
+                id,
+                rooms.sessions.get(actor, id).version(),
+                rooms.checked(new NewCancellation(because)));
     }
 
     private void enrol(Register register, Ref by, Ref session, Comes comes) {

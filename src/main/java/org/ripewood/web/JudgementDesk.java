@@ -29,7 +29,9 @@ import org.ripewood.trees.Trees;
 class JudgementDesk {
 
     static final String FORM = "judge";
+    private static final long NO_DRAFT = 0;
     private static final int ROWS = 30;
+    private static final String LEVEL = "level";
 
     /** What the form says beside the judgement itself. */
     record Beside(@Nullable Long version, @Nullable String then) {}
@@ -41,6 +43,7 @@ class JudgementDesk {
     private final Trees trees;
     private final Inputs inputs;
     private final Today today;
+    private final Clashes clashes;
 
     JudgementDesk(
             CurrentUser user,
@@ -49,7 +52,8 @@ class JudgementDesk {
             People people,
             Trees trees,
             Inputs inputs,
-            Today today) {
+            Today today,
+            Clashes clashes) {
         this.user = user;
         this.judgements = judgements;
         this.content = content;
@@ -57,6 +61,7 @@ class JudgementDesk {
         this.trees = trees;
         this.inputs = inputs;
         this.today = today;
+        this.clashes = clashes;
     }
 
     JudgementSheet lay(Judged of, int page, Typed typed) {
@@ -100,7 +105,30 @@ class JudgementDesk {
                         .filter(one -> one.code().equals(rubric))
                         .findFirst()
                         .orElseThrow(() -> Refused.notFound("rubric", rubric));
-        return new JudgeSheet(address(of), name, found, typed);
+        var draft = judgements.findDraft(actor, of, rubric);
+        var now = draft.map(JudgementDesk::typed).orElseGet(() -> Typed.fresh(FORM));
+        var id = draft.map(Judgement::id).orElse(NO_DRAFT);
+        var about = new Clashes.About("rubric_judgement", id, labels(found), people::names);
+        return new JudgeSheet(address(of), name, found, clashes.mend(typed, now, about));
+    }
+
+    private static List<Label> labels(Rubric rubric) {
+        return List.of(
+                new Label(LEVEL, "Level", level -> word(rubric, level)),
+                Label.of("judgedOn", "Day"),
+                Label.of("note", "What was seen"),
+                new Label(
+                        "secondWanted",
+                        "Second judge wanted",
+                        wanted -> wanted.equals("true") ? "yes" : "no"));
+    }
+
+    private static String word(Rubric rubric, String level) {
+        return rubric.levels().stream()
+                .filter(one -> level.equals(String.valueOf(one.level())))
+                .map(one -> level + ", " + one.word())
+                .findFirst()
+                .orElse(level);
     }
 
     /** Keeps or signs what the form says; answers the address to go on to. */
@@ -155,7 +183,7 @@ class JudgementDesk {
     private static Typed typed(Judgement judgement, @Nullable Long corrects) {
         return Typed.fresh(FORM)
                 .with("judgedOn", judgement.judgedOn())
-                .withIfKnown("level", judgement.level())
+                .withIfKnown(LEVEL, judgement.level())
                 .withIfKnown("note", judgement.note())
                 .with("secondWanted", judgement.secondWanted())
                 .withIfKnown("corrects", corrects);

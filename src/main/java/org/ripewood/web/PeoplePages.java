@@ -103,13 +103,21 @@ class PeoplePages {
     private final PasswordLinks links;
     private final Inputs inputs;
     private final Today today;
+    private final Clashes clashes;
 
-    PeoplePages(CurrentUser user, People people, PasswordLinks links, Inputs inputs, Today today) {
+    PeoplePages(
+            CurrentUser user,
+            People people,
+            PasswordLinks links,
+            Inputs inputs,
+            Today today,
+            Clashes clashes) {
         this.user = user;
         this.people = people;
         this.links = links;
         this.inputs = inputs;
         this.today = today;
+        this.clashes = clashes;
     }
 
     @GET
@@ -214,7 +222,22 @@ class PeoplePages {
                     people.setActive(user.actor(), id, said.version(), said.active());
                     return "/people#everybody";
                 },
-                problem -> page(0, Typed.refused("activity", form, problem)));
+                problem -> page(0, activity(id, Typed.refused("activity", form, problem))));
+    }
+
+    private Typed activity(long id, Typed typed) {
+        var person = people.get(id);
+        var label =
+                new Label(
+                        "active",
+                        "May %s sign in?".formatted(person.name()),
+                        active -> active.equals("true") ? "Yes" : "No");
+        var now =
+                Typed.fresh("activity")
+                        .with("version", person.version())
+                        .with("active", person.active());
+        return clashes.mend(
+                typed, now, new Clashes.About("person", id, List.of(label), people::names));
     }
 
     private TemplateInstance page(int page, Typed typed) {

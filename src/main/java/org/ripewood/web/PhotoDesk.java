@@ -10,6 +10,7 @@ import org.ripewood.course.CourseContent;
 import org.ripewood.people.People;
 import org.ripewood.photos.Photo;
 import org.ripewood.photos.Photos;
+import org.ripewood.photos.Viewpoint;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.standing.Standings;
@@ -27,14 +28,21 @@ class PhotoDesk {
     private final Standings standings;
     private final People people;
     private final CourseContent content;
+    private final Clashes clashes;
 
     PhotoDesk(
-            Photos photos, Trees trees, Standings standings, People people, CourseContent content) {
+            Photos photos,
+            Trees trees,
+            Standings standings,
+            People people,
+            CourseContent content,
+            Clashes clashes) {
         this.photos = photos;
         this.trees = trees;
         this.standings = standings;
         this.people = people;
         this.content = content;
+        this.clashes = clashes;
     }
 
     PhotosSheet lay(
@@ -66,6 +74,7 @@ class PhotoDesk {
         var photo = photos.get(actor, photoId);
         var fresh =
                 Typed.fresh("change")
+                        .with("version", photo.version())
                         .with("takenOn", photo.takenOn())
                         .with("view", photo.view())
                         .withIfKnown("caption", photo.caption())
@@ -75,13 +84,57 @@ class PhotoDesk {
                 Stream.of(photo.byId(), photo.removedById())
                         .filter(Objects::nonNull)
                         .collect(Collectors.toSet());
+        var lists = lists(actor, photo.treeId());
+        var shown = clashes.mend(typed, fresh, about(actor, photo, lists));
+        shown =
+                clashes.mend(
+                        shown,
+                        new Typed("remove", fresh.values(), null),
+                        about(actor, photo, lists));
         return new PhotoSheet(
                 trees.get(actor, photo.treeId()),
                 photo,
                 people.names(involved),
                 photos.mayChange(actor, photo),
-                lists(actor, photo.treeId()),
-                typed.orFresh("change", fresh));
+                lists,
+                shown.orFresh("change", fresh),
+                shown);
+    }
+
+    private Clashes.About about(Actor actor, Photo photo, PhotoLists lists) {
+        var labels =
+                List.of(
+                        Label.of("takenOn", "Taken on"),
+                        new Label("view", "View", PhotoDesk::view),
+                        Label.of("caption", "Caption"),
+                        new Label("woundId", "Wound", id -> wound(lists, id)),
+                        new Label("stepId", "Step", id -> step(lists, id)));
+        return new Clashes.About(
+                "photo", photo.id(), labels, ids -> trees.names(actor, photo.treeId(), ids));
+    }
+
+    private static String view(String typed) {
+        return Stream.of(Viewpoint.values())
+                .filter(view -> view.name().equalsIgnoreCase(typed))
+                .map(Viewpoint::title)
+                .findFirst()
+                .orElse(typed);
+    }
+
+    private static String wound(PhotoLists lists, String id) {
+        return lists.wounds().stream()
+                .filter(wound -> id.equals(String.valueOf(wound.id())))
+                .map(wound -> wound.place())
+                .findFirst()
+                .orElse(id);
+    }
+
+    private static String step(PhotoLists lists, String id) {
+        return lists.steps().stream()
+                .filter(line -> id.equals(String.valueOf(line.step().id())))
+                .map(line -> line.title())
+                .findFirst()
+                .orElse(id);
     }
 
     private PhotoLists lists(Actor actor, long treeId) {

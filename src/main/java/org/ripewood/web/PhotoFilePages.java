@@ -80,9 +80,14 @@ class PhotoFilePages {
     @POST
     @Path("remove")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    public Response remove(long id) {
-        var mark = photos.remove(user.actor(), id);
-        return Answer.seeOther("/trees/" + mark.treeId() + "/photos");
+    public Response remove(long id, MultivaluedMap<String, String> form) {
+        return Answer.to(
+                () -> {
+                    var version = inputs.read(form, Versioned.class).version();
+                    var mark = photos.remove(user.actor(), id, version);
+                    return "/trees/" + mark.treeId() + "/photos";
+                },
+                problem -> page(id, Typed.refused("remove", form, problem)));
     }
 
     private Response picture(long id, PhotoSize size, @Nullable String known) {

@@ -16,7 +16,8 @@ record PhotoSheet(
         Map<Long, String> names,
         boolean mayChange,
         PhotoLists lists,
-        Typed change) {
+        Typed change,
+        Typed typed) {
 
     public String name(@Nullable Long personId) {
         return personId == null ? "" : names.getOrDefault(personId, "");

@@ -30,16 +30,26 @@ class SessionDesk {
     private final Rolls rolls;
     private final CourseContent content;
 
-    SessionDesk(People people, Trees trees, Sessions sessions, Rolls rolls, CourseContent content) {
+    private final Clashes clashes;
+
+    SessionDesk(
+            People people,
+            Trees trees,
+            Sessions sessions,
+            Rolls rolls,
+            CourseContent content,
+            Clashes clashes) {
         this.people = people;
         this.trees = trees;
         this.sessions = sessions;
         this.rolls = rolls;
         this.content = content;
+        this.clashes = clashes;
     }
 
-    SessionSheet lay(Actor actor, long sessionId, Typed typed) {
+    SessionSheet lay(Actor actor, long sessionId, Typed sent) {
         var session = sessions.get(actor, sessionId);
+        var typed = clashes.mend(sent, now(session), about(session));
         var code = session.lesson();
         var ofCourse = trees(session);
         var roll = rolls.of(actor, sessionId);
@@ -62,6 +72,26 @@ class SessionDesk {
                 runs,
                 roll,
                 typed);
+    }
+
+    private static Typed now(Session session) {
+        var cancelled = session.cancelled();
+        return Typed.fresh("cancellation")
+                .with("version", session.version())
+                .with("heldOn", session.heldOn())
+                .with("place", session.place())
+                .with("coming", session.enrolments().size())
+                .withIfKnown("reason", cancelled == null ? null : cancelled.reason());
+    }
+
+    private Clashes.About about(Session session) {
+        var labels =
+                List.of(
+                        Label.of("reason", "Called off because"),
+                        Label.of("heldOn", "Held on"),
+                        Label.of("place", "Place"),
+                        Label.of("coming", "Trees that come"));
+        return new Clashes.About("class_session", session.id(), labels, people::names);
     }
 
     /** The keeper comes with the tree. */

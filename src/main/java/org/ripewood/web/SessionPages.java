@@ -83,7 +83,9 @@ class SessionPages {
     public Response cancel(long id, MultivaluedMap<String, String> form) {
         return Answer.to(
                 () -> {
-                    sessions.cancel(user.actor(), id, inputs.read(form, NewCancellation.class));
+                    var version = inputs.read(form, Versioned.class).version();
+                    var why = inputs.read(form, NewCancellation.class);
+                    sessions.cancel(user.actor(), id, version, why);
                     return "/sessions/" + id;
                 },
                 problem -> page(id, Typed.refused("cancellation", form, problem)));

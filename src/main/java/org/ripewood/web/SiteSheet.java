@@ -78,16 +78,19 @@ record SiteSheet(
     }
 
     public Typed change() {
-        return typed.orFresh(
-                "site",
-                Typed.fresh("site")
-                        .with("version", site().version())
-                        .with("name", site().name())
-                        .with("latitude", site().latitude())
-                        .with("longitude", site().longitude())
-                        .with("zone", site().zone())
-                        .withAll("meanMinimaCelsius", site().meanMinimaCelsius())
-                        .withAll("meanMaximaCelsius", site().meanMaximaCelsius()));
+        return typed.orFresh("site", described(site()));
+    }
+
+    /** The form for it, as it stands now. */
+    static Typed described(Site site) {
+        return Typed.fresh("site")
+                .with("version", site.version())
+                .with("name", site.name())
+                .with("latitude", site.latitude())
+                .with("longitude", site.longitude())
+                .with("zone", site.zone())
+                .withAll("meanMinimaCelsius", site.meanMinimaCelsius())
+                .withAll("meanMaximaCelsius", site.meanMaximaCelsius());
     }
 
     public Typed readings() {

@@ -7,6 +7,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Species;
+import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
@@ -18,12 +19,25 @@ import org.ripewood.trees.Trees;
 @ApplicationScoped
 class SiteSheets {
 
+    private static final List<Label> LABELS =
+            List.of(
+                    Label.of("name", "Name"),
+                    Label.of("latitude", "Latitude, °"),
+                    Label.of("longitude", "Longitude, °"),
+                    Label.of("zone", "Time zone"),
+                    Label.of("meanMinimaCelsius", "Mean minima, °C, January to December"),
+                    Label.of("meanMaximaCelsius", "Mean maxima, °C, January to December"));
+
     private final Trees trees;
+    private final People people;
+    private final Clashes clashes;
     private final CourseContent content;
     private final Today today;
 
-    SiteSheets(Trees trees, CourseContent content, Today today) {
+    SiteSheets(Trees trees, People people, Clashes clashes, CourseContent content, Today today) {
         this.trees = trees;
+        this.people = people;
+        this.clashes = clashes;
         this.content = content;
         this.today = today;
     }
@@ -57,7 +71,10 @@ class SiteSheets {
                 chosen,
                 trees.season(actor, siteId, chosen.code()),
                 today.date(),
-                typed,
+                clashes.mend(
+                        typed,
+                        SiteSheet.described(known.site()),
+                        new Clashes.About("site", siteId, LABELS, people::names)),
                 taken);
     }
 

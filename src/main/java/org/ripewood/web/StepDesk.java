@@ -23,6 +23,7 @@ class StepDesk {
     private final Photos photos;
     private final CourseContent content;
     private final Today today;
+    private final StepClashes clashes;
 
     StepDesk(
             People people,
@@ -30,17 +31,20 @@ class StepDesk {
             Standings standings,
             Photos photos,
             CourseContent content,
-            Today today) {
+            Today today,
+            StepClashes clashes) {
         this.people = people;
         this.trees = trees;
         this.standings = standings;
         this.photos = photos;
         this.content = content;
         this.today = today;
+        this.clashes = clashes;
     }
 
-    StepSheet lay(Actor actor, long stepId, Typed typed) {
+    StepSheet lay(Actor actor, long stepId, Typed sent) {
         var step = standings.getStep(actor, stepId);
+        var typed = clashes.mend(actor, sent, step);
         var tree = trees.get(actor, step.treeId());
         var techniques = content.inForce().techniques();
         var decisionId = step.decisionId();

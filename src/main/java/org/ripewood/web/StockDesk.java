@@ -23,11 +23,13 @@ class StockDesk {
     private final Materials materials;
     private final People people;
     private final Today today;
+    private final Clashes clashes;
 
-    StockDesk(Materials materials, People people, Today today) {
+    StockDesk(Materials materials, People people, Today today, Clashes clashes) {
         this.materials = materials;
         this.people = people;
         this.today = today;
+        this.clashes = clashes;
     }
 
     StockSheet shelf(Actor actor, StockShelf shelf, int page, Typed typed) {
@@ -51,13 +53,18 @@ class StockDesk {
                                 Stream.of(item.changedById()))
                         .distinct()
                         .toList();
+        var substrates = substrates(actor, item.kind());
         return new StockItemSheet(
                 item,
                 movements,
                 people.names(persons),
-                substrates(actor, item.kind()),
+                substrates,
                 today.date(),
-                typed);
+                clashes.mend(
+                        typed,
+                        StockItemSheet.described(item),
+                        new Clashes.About(
+                                "stock_item", id, StockLabels.of(substrates), people::names)));
     }
 
     private List<StockItem> substrates(Actor actor, StockKind kind) {

@@ -44,10 +44,15 @@ record StockItemSheet(
 
     /** What it is now, to be changed. */
     public Typed change() {
-        return typed.orFresh("stock", described().with("version", item.version()));
+        return typed.orFresh("stock", described(item));
     }
 
-    private Typed described() {
+    /** The form for it, as it stands now. */
+    static Typed described(StockItem item) {
+        return withDetail(item).with("version", item.version());
+    }
+
+    private static Typed withDetail(StockItem item) {
         var fresh = Typed.fresh("stock").with("name", item.name());
         var detail = item.detail();
         if (detail instanceof StockDetail.Container container) {

@@ -16,11 +16,22 @@ import org.ripewood.platform.Problem;
  * was refused, with what was wrong.
  *
  * @param form name of the form, unique on its page
+ * @param clash what was typed beside what stands now; null unless somebody was quicker
  */
-public record Typed(String form, Map<String, List<String>> values, @Nullable Problem problem) {
+public record Typed(
+        String form,
+        Map<String, List<String>> values,
+        @Nullable Problem problem,
+        @Nullable Clash clash) {
+
+    private static final int STALE = 412;
 
     public Typed {
         values = Map.copyOf(values);
+    }
+
+    Typed(String form, Map<String, List<String>> values, @Nullable Problem problem) {
+        this(form, values, problem, null);
     }
 
     static Typed fresh(String form) {
@@ -38,13 +49,29 @@ public record Typed(String form, Map<String, List<String>> values, @Nullable Pro
     Typed with(String field, Object value) {
         var all = new HashMap<>(values);
         all.put(field, List.of(value.toString()));
-        return new Typed(form, all, problem);
+        return new Typed(form, all, problem, clash);
+    }
+
+    Typed without(String field) {
+        var all = new HashMap<>(values);
+        all.remove(field);
+        return new Typed(form, all, problem, clash);
+    }
+
+    /** The same, with what stands now told beside it. */
+    Typed beside(Clash now) {
+        return new Typed(form, values, problem, now);
+    }
+
+    /** Whether it was refused because somebody was quicker. */
+    boolean stale() {
+        return problem != null && problem.status() == STALE;
     }
 
     Typed withAll(String field, List<?> several) {
         var all = new HashMap<>(values);
         all.put(field, several.stream().map(Object::toString).toList());
-        return new Typed(form, all, problem);
+        return new Typed(form, all, problem, clash);
     }
 
     Typed withIfKnown(String field, @Nullable Object value) {
@@ -53,7 +80,7 @@ public record Typed(String form, Map<String, List<String>> values, @Nullable Pro
 
     /** The same fields in a form of another name, for a form that a page holds several times. */
     public Typed named(Object name) {
-        return new Typed(form + "-" + name, values, problem);
+        return new Typed(form + "-" + name, values, problem, clash);
     }
 
     /** This, when it was typed into that form; a fresh form otherwise. */
@@ -73,6 +100,11 @@ public record Typed(String form, Map<String, List<String>> values, @Nullable Pro
     public String value(String field) {
         var found = values.getOrDefault(field, List.of());
         return found.isEmpty() ? "" : found.get(0);
+    }
+
+    /** All of a field's values, as one text. */
+    String joined(String field) {
+        return String.join(", ", values.getOrDefault(field, List.of()));
     }
 
     /** One of a field's repeated values, counted from 0. */

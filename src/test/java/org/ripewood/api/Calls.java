@@ -94,6 +94,11 @@ final class Calls {
         if (last.equals("hand-over")) {
             return handOver(endpoint, tree);
         }
+        if (last.equals("change")) {
+            var fields = tree();
+            fields.put("version", tree.version());
+            return at(endpoint, tree.id(), tree.version(), fields);
+        }
         if (endpoint.path().contains("{task}")) {
             return care(endpoint, tree.id(), last);
         }
@@ -229,7 +234,11 @@ final class Calls {
         var tree = school.tree();
         var filled = endpoint.path().replaceAll("\\{enrolment(Id)?\\}", "" + enrolment);
         if (last.equals("cancellation")) {
-            return at(endpoint, session.id(), null, fields("reason", "Storm is forecast."));
+            var fields = fields("reason", "Storm is forecast.");
+            if (!endpoint.api()) {
+                fields.put("version", session.version());
+            }
+            return at(endpoint, session.id(), session.version(), fields);
         }
         var fields =
                 last.equals("enrolments")

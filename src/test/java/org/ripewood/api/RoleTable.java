@@ -21,6 +21,8 @@ final class RoleTable {
             POST /api/v1/trees/{id}/hand-over                 | 401 | 200 404 | 200 404 | 200
             GET  /trees/{id}/hand-over                        | 303 | 200 404 | 200 404 | 200
             POST /trees/{id}/hand-over                        | 303 | 303 404 | 303 404 | 303
+            GET  /trees/{id}/change                           | 303 | 200 404 | 200 404 | 200
+            POST /trees/{id}/change                           | 303 | 303 404 | 303 404 | 303
             GET  /api/v1/trees/{id}/observations              | 401 | 200 404 | 200 404 | 200
             POST /api/v1/trees/{id}/observations              | 401 | 201 404 | 201 404 | 201
             POST /api/v1/trees/{id}/series                    | 401 | 201 404 | 201 404 | 201

@@ -365,7 +365,11 @@ class School {
         var instructor = actor(Who.INSTRUCTOR);
         for (var earlier : sessions.ofCourse(instructor, course.id(), today.date())) {
             if (earlier.heldOn().equals(today.date()) && earlier.held()) {
-                sessions.cancel(instructor, earlier.id(), new NewCancellation("It is over."));
+                sessions.cancel(
+                        instructor,
+                        earlier.id(),
+                        sessions.get(instructor, earlier.id()).version(),
+                        new NewCancellation("It is over."));
             }
         }
         var session =

@@ -117,7 +117,11 @@ class CalendarPagesTest {
                 instructor, session.id(), new NewEnrolment(student.personId(), tree.id(), "A1"));
         var again = Reading.of(get(secret).asString()).event("session-");
         assertThat(Reading.value(again, "STATUS")).isEqualTo("CONFIRMED");
-        sessions.cancel(instructor, session.id(), new NewCancellation("Heavy snow."));
+        sessions.cancel(
+                instructor,
+                session.id(),
+                sessions.get(instructor, session.id()).version(),
+                new NewCancellation("Heavy snow."));
         var off = Reading.of(get(secret).asString()).event("session-");
         assertThat(Reading.value(off, "STATUS")).isEqualTo("CANCELLED");
         assertThat(sequence(off)).isGreaterThan(sequence(again));
@@ -137,7 +141,11 @@ class CalendarPagesTest {
         assertThat(unchanged.asString()).isEmpty();
         assertThat(unchanged.header("Cache-Control")).contains("private");
 
-        sessions.cancel(instructor, session.id(), new NewCancellation("Heavy snow."));
+        sessions.cancel(
+                instructor,
+                session.id(),
+                sessions.get(instructor, session.id()).version(),
+                new NewCancellation("Heavy snow."));
         var changed = given().header("If-None-Match", tag).get("/calendar/" + secret + ".ics");
         assertThat(changed.statusCode()).isEqualTo(200);
         assertThat(changed.header("ETag")).isNotEqualTo(tag);

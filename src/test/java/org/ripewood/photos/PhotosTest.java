@@ -158,7 +158,7 @@ class PhotosTest {
             assertThat(status(() -> add(stranger, said(Viewpoint.FRONT, TODAY)))).isEqualTo(404);
             assertThat(status(() -> photos.change(stranger, id, 0, said(Viewpoint.BACK, TODAY))))
                     .isEqualTo(404);
-            assertThat(status(() -> photos.remove(stranger, id))).isEqualTo(404);
+            assertThat(status(() -> photos.remove(stranger, id, 0))).isEqualTo(404);
             var hidden = catchThrowableOfType(Refused.class, () -> photos.get(stranger, id));
             var none = catchThrowableOfType(Refused.class, () -> photos.get(stranger, 0));
             assertThat(hidden.problem().detail().replace("" + id, "0"))
@@ -166,7 +166,7 @@ class PhotosTest {
         }
         var office = school.person("Rika Registrar", Role.REGISTRAR);
         assertThat(photos.get(office, photo.id())).isEqualTo(photo);
-        assertThat(status(() -> photos.remove(office, photo.id()))).isEqualTo(403);
+        assertThat(status(() -> photos.remove(office, photo.id(), photo.version()))).isEqualTo(403);
     }
 
     @Test
@@ -238,7 +238,7 @@ class PhotosTest {
         var before = files();
         var photo = add(instructor, said(Viewpoint.FRONT, TODAY));
         assertThat(files()).hasSize(before.size() + 2);
-        var mark = photos.remove(student, photo.id());
+        var mark = photos.remove(student, photo.id(), photo.version());
         assertThat(mark.removed()).isTrue();
         assertThat(mark.removedById()).isEqualTo(student.personId());
         assertThat(files()).containsExactlyInAnyOrderElementsOf(before);
@@ -248,7 +248,7 @@ class PhotosTest {
         assertThat(photos.removed(student, tree.id())).containsExactly(mark);
         assertThat(photos.get(student, photo.id())).isEqualTo(mark);
         // once more is once, and nothing more can be said of it
-        assertThat(photos.remove(instructor, photo.id())).isEqualTo(mark);
+        assertThat(photos.remove(instructor, photo.id(), photo.version())).isEqualTo(mark);
         assertThat(
                         status(
                                 () ->
@@ -280,7 +280,7 @@ class PhotosTest {
         var second = add(instructor, said(Viewpoint.FRONT, TODAY));
         assertThat(status(() -> book.check(student, tree.id(), said(Viewpoint.FRONT, TODAY))))
                 .isEqualTo(409);
-        photos.remove(instructor, second.id());
+        photos.remove(instructor, second.id(), second.version());
         book.check(student, tree.id(), said(Viewpoint.FRONT, TODAY));
 
         var lazy = bookWith(new PhotoLimits(megabyte(), 60_000_000, 500, 1));

@@ -43,6 +43,19 @@ class VersionsTest {
         assertThat(problem.faults()).extracting(Fault::field).containsExactly("If-Match");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"\"7\"", "W/\"7\"", "*", "\"6\", \"7\"", " W/\"6\" , \"7\" "})
+    void aReaderWhoHasItIsKnown(String ifNoneMatch) {
+        assertThat(Versions.known(ifNoneMatch, 7)).isTrue();
+    }
+
+    @ParameterizedTest
+    @NullSource
+    @ValueSource(strings = {"", "7", "\"70\"", "\"6\"", "W/7", "\"6\" \"7\""})
+    void aReaderOfAnotherVersionIsNot(String ifNoneMatch) {
+        assertThat(Versions.known(ifNoneMatch, 7)).isFalse();
+    }
+
     private static Refused refused(String ifMatch) {
         return catchThrowableOfType(Refused.class, () -> Versions.required(ifMatch));
     }

@@ -104,7 +104,11 @@ class RollsTest {
         assertThat(rolls.of(group.instructor(), ahead.id()).open()).isFalse();
         assertThat(refusalOf(() -> mark(ahead, Presence.CAME)).status()).isEqualTo(409);
         var off = classOn(School.TODAY.minusDays(1));
-        sessions.cancel(group.instructor(), off.id(), new NewCancellation("Storm."));
+        sessions.cancel(
+                group.instructor(),
+                off.id(),
+                sessions.get(group.instructor(), off.id()).version(),
+                new NewCancellation("Storm."));
         assertThat(refusalOf(() -> mark(off, Presence.CAME)).detail()).contains("Storm.");
     }
 

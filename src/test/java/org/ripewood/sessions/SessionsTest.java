@@ -130,7 +130,9 @@ class SessionsTest {
     @Test
     void aSessionCalledOffStaysWithItsReasonAndFreesItsInstructor() {
         var session = sessions.set(instructor, at(10, 13, null));
-        var off = sessions.cancel(instructor, session.id(), because("Storm is forecast."));
+        var off =
+                sessions.cancel(
+                        instructor, session.id(), session.version(), because("Storm is forecast."));
         assertThat(off.held()).isFalse();
         assertThat(off.cancelled().reason()).isEqualTo("Storm is forecast.");
         assertThat(off.cancelled().byId()).isEqualTo(instructor.personId());
@@ -141,10 +143,21 @@ class SessionsTest {
                 .containsExactly(off.cancelled());
 
         // said again it counts once, said otherwise it is refused
-        assertThat(sessions.cancel(instructor, session.id(), because(" Storm is forecast. ")))
+        assertThat(
+                        sessions.cancel(
+                                instructor,
+                                session.id(),
+                                session.version(),
+                                because(" Storm is forecast. ")))
                 .isEqualTo(off);
         var other =
-                refusalOf(() -> sessions.cancel(instructor, session.id(), because("I am away.")));
+                refusalOf(
+                        () ->
+                                sessions.cancel(
+                                        instructor,
+                                        session.id(),
+                                        session.version(),
+                                        because("I am away.")));
         assertThat(other.status()).isEqualTo(409);
         assertThat(other.detail()).contains("Storm is forecast.");
 
@@ -159,10 +172,26 @@ class SessionsTest {
     void onlyStaffCallASessionOff() {
         var session = sessions.set(instructor, at(10, 13, null));
         var why = because("Storm is forecast.");
-        assertThat(refusalOf(() -> sessions.cancel(group.student(), session.id(), why)).status())
+        assertThat(
+                        refusalOf(
+                                        () ->
+                                                sessions.cancel(
+                                                        group.student(),
+                                                        session.id(),
+                                                        session.version(),
+                                                        why))
+                                .status())
                 .isEqualTo(403);
         var stranger = school.newGroup().instructor();
-        assertThat(refusalOf(() -> sessions.cancel(stranger, session.id(), why)).status())
+        assertThat(
+                        refusalOf(
+                                        () ->
+                                                sessions.cancel(
+                                                        stranger,
+                                                        session.id(),
+                                                        session.version(),
+                                                        why))
+                                .status())
                 .isEqualTo(404);
         assertThat(sessions.get(instructor, session.id()).held()).isTrue();
     }

@@ -150,12 +150,21 @@ class FormsTest {
                                 "long table",
                                 List.of(instructor.personId())));
         var at = "/sessions/" + session.id();
-        var blank = teacher.send(at, at + "/cancellation", Map.of("reason", " "));
+        var blank =
+                teacher.send(
+                        at,
+                        at + "/cancellation",
+                        Map.of("version", session.version(), "reason", " "));
         assertThat(blank.statusCode()).isEqualTo(400);
         assertThat(blank.asString()).contains("cancellation-reason-fault");
         assertThat(sessions.get(instructor, session.id()).held()).isTrue();
 
-        leadsTo(teacher.send(at, at + "/cancellation", Map.of("reason", "Heavy snow.")), at);
+        leadsTo(
+                teacher.send(
+                        at,
+                        at + "/cancellation",
+                        Map.of("version", session.version(), "reason", "Heavy snow.")),
+                at);
         assertThat(pupil.get(at).asString())
                 .contains("Called off:")
                 .contains("Heavy snow.")

@@ -262,7 +262,8 @@ class PhotoPagesTest {
         var photo = front(TODAY);
         var at = "/photos/" + photo.id();
         var teacher = Visitor.of(people, group.instructor());
-        var answer = teacher.send(at + "/about", at + "/remove", Map.of());
+        var answer =
+                teacher.send(at + "/about", at + "/remove", Map.of("version", photo.version()));
         assertThat(answer.statusCode()).isEqualTo(303);
         assertThat(pupil.get(at).statusCode()).isEqualTo(404);
         assertThat(pupil.get(at + "/thumbnail").statusCode()).isEqualTo(404);
