@@ -20,6 +20,7 @@ import org.ripewood.aftercare.Aftercare;
 import org.ripewood.aftercare.CareTask;
 import org.ripewood.aftercare.NewWord;
 import org.ripewood.aftercare.Saying;
+import org.ripewood.platform.AnsweredOnce;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
 import org.ripewood.platform.Today;
@@ -60,6 +61,7 @@ class AftercareResource {
     }
 
     @POST
+    @AnsweredOnce
     @Path(TASK + "done")
     @Operation(
             summary = "Say that a task was done",
@@ -73,6 +75,7 @@ class AftercareResource {
     }
 
     @POST
+    @AnsweredOnce
     @Path(TASK + "not-needed")
     @Operation(summary = "Say that a task is not needed; a look that repeats ends for good")
     public CareTask notNeeded(
@@ -81,6 +84,7 @@ class AftercareResource {
     }
 
     @POST
+    @AnsweredOnce
     @Path(TASK + "taken-back")
     @Operation(summary = "Say that what was said of a task was a slip; it is open again")
     public CareTask takenBack(

@@ -27,6 +27,7 @@ import org.ripewood.assess.Judged;
 import org.ripewood.assess.Judgement;
 import org.ripewood.assess.Judgements;
 import org.ripewood.assess.NewJudgement;
+import org.ripewood.platform.AnsweredOnce;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
 import org.ripewood.platform.Paged;
@@ -71,6 +72,7 @@ class JudgementResource {
     }
 
     @POST
+    @AnsweredOnce
     @Path("trees/{id}/judgements")
     @RolesAllowed(INSTRUCTOR_NAME)
     @Operation(summary = "Draft a judgement of a tree")
@@ -95,6 +97,7 @@ class JudgementResource {
     }
 
     @POST
+    @AnsweredOnce
     @Path("people/{id}/judgements")
     @RolesAllowed(INSTRUCTOR_NAME)
     @Operation(summary = "Draft a judgement of a student's skill")

@@ -30,6 +30,7 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.photos.NewPhoto;
 import org.ripewood.photos.Photo;
 import org.ripewood.photos.Photos;
+import org.ripewood.platform.AnsweredOnce;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
 import org.ripewood.platform.Paged;
@@ -67,6 +68,7 @@ class PhotoResource {
     }
 
     @POST
+    @AnsweredOnce
     @Path("trees/{id}/photos")
     @Consumes(MediaType.MULTIPART_FORM_DATA)
     @Operation(

@@ -22,6 +22,7 @@ import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.platform.AnsweredOnce;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
 import org.ripewood.platform.Today;
@@ -66,6 +67,7 @@ class SessionResource {
     }
 
     @POST
+    @AnsweredOnce
     @Path("sessions")
     @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "Set a class date")
@@ -109,6 +111,7 @@ class SessionResource {
     }
 
     @POST
+    @AnsweredOnce
     @Path("sessions/{id}/enrolments")
     @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "Enrol a student with a tree")

@@ -17,6 +17,7 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.platform.AnsweredOnce;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
 import org.ripewood.platform.Versions;
@@ -51,6 +52,7 @@ class StepResource {
     }
 
     @POST
+    @AnsweredOnce
     @Path("steps/{id}/report")
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME})
     @Operation(summary = "Report a step done, with evidence")

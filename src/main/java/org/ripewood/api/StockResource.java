@@ -21,6 +21,7 @@ import org.ripewood.materials.Materials;
 import org.ripewood.materials.Movement;
 import org.ripewood.materials.NewMovement;
 import org.ripewood.materials.StockKind;
+import org.ripewood.platform.AnsweredOnce;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
 import org.ripewood.platform.Paged;
@@ -84,6 +85,7 @@ class StockResource {
     }
 
     @POST
+    @AnsweredOnce
     @Path("stock/{id}/movements")
     @Operation(
             summary = "Write down what came, went or was counted",

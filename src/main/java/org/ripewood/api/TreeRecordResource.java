@@ -22,6 +22,7 @@ import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.platform.AnsweredOnce;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
 import org.ripewood.platform.Paged;
@@ -65,6 +66,7 @@ class TreeRecordResource {
     }
 
     @POST
+    @AnsweredOnce
     @Path("trees/{id}/observations")
     @Operation(summary = "Record something seen or measured, or correct an earlier entry")
     @APIResponseSchema(
@@ -78,6 +80,7 @@ class TreeRecordResource {
     }
 
     @POST
+    @AnsweredOnce
     @Path("trees/{id}/series")
     @Operation(
             summary = "Record all that was measured in one go, or nothing of it",
@@ -116,6 +119,7 @@ class TreeRecordResource {
     }
 
     @POST
+    @AnsweredOnce
     @Path("trees/{id}/wounds")
     @Operation(summary = "Enter a wound")
     @APIResponseSchema(
@@ -135,6 +139,7 @@ class TreeRecordResource {
     }
 
     @POST
+    @AnsweredOnce
     @Path("trees/{id}/branches")
     @Operation(summary = "Enter a branch")
     @APIResponseSchema(value = Branch.class, responseCode = "201", responseDescription = "Entered")
@@ -151,6 +156,7 @@ class TreeRecordResource {
     }
 
     @POST
+    @AnsweredOnce
     @Path("trees/{id}/containers")
     @Operation(summary = "Move the tree to another container or into the ground")
     @APIResponseSchema(

@@ -20,6 +20,7 @@ import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.platform.AnsweredOnce;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
 import org.ripewood.platform.Paged;
@@ -63,6 +64,7 @@ class TreeResource {
     }
 
     @POST
+    @AnsweredOnce
     @Path("trees")
     @Operation(summary = "Enter a tree")
     @APIResponseSchema(value = Tree.class, responseCode = "201", responseDescription = "Entered")

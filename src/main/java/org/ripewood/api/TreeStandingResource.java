@@ -19,6 +19,7 @@ import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.platform.AnsweredOnce;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
 import org.ripewood.platform.Paged;
@@ -102,6 +103,7 @@ class TreeStandingResource {
     }
 
     @POST
+    @AnsweredOnce
     @Path("trees/{id}/steps")
     @RolesAllowed(INSTRUCTOR_NAME)
     @Operation(summary = "Assign a step; every reason against it must be waived with a reason")
@@ -112,6 +114,7 @@ class TreeStandingResource {
     }
 
     @POST
+    @AnsweredOnce
     @Path("trees/{id}/found-done")
     @RolesAllowed(INSTRUCTOR_NAME)
     @Operation(summary = "Note that a technique was found already done")

@@ -57,12 +57,13 @@ public class Photos {
     }
 
     /**
-     * Keeps a photo of a tree within reach. No transaction is held while it is decoded.
+     * Keeps a photo of a tree within reach. No transaction is held while it is decoded, unless the
+     * caller holds one, so that more is kept with it or nothing.
      *
      * @param sent a JPEG or PNG; what it is called or said to be does not matter
      * @throws Refused 400 when it is neither, broken or too large; 409 when there are too many
      */
-    @Transactional(Transactional.TxType.NOT_SUPPORTED)
+    @Transactional(Transactional.TxType.SUPPORTS)
     public Photo add(Actor actor, long treeId, NewPhoto said, InputStream sent) {
         book.check(actor, treeId, said);
         var developed = darkroom.develop(sent);

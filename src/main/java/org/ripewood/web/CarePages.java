@@ -36,6 +36,7 @@ class CarePages {
     private final Standings standings;
     private final Inputs inputs;
     private final Today today;
+    private final OnceForms onceForms;
 
     CarePages(
             CurrentUser user,
@@ -43,13 +44,15 @@ class CarePages {
             Aftercare aftercare,
             Standings standings,
             Inputs inputs,
-            Today today) {
+            Today today,
+            OnceForms onceForms) {
         this.user = user;
         this.desk = desk;
         this.aftercare = aftercare;
         this.standings = standings;
         this.inputs = inputs;
         this.today = today;
+        this.onceForms = onceForms;
     }
 
     @GET
@@ -79,7 +82,8 @@ class CarePages {
     }
 
     private Response say(long id, String task, Saying what, MultivaluedMap<String, String> form) {
-        return Answer.to(
+        return onceForms.to(
+                form,
                 () -> {
                     aftercare.say(user.actor(), id, task, what, inputs.read(form, NewWord.class));
                     return "/trees/" + id + "/checklist#aftercare";

@@ -38,12 +38,26 @@ class MeasurePages {
     private final MeasureDesk desk;
     private final Trees trees;
     private final Inputs inputs;
+    private final OnceForms onceForms;
 
-    MeasurePages(CurrentUser user, MeasureDesk desk, Trees trees, Inputs inputs) {
+    /** Nothing was stored, and so the form's key is free still. */
+    private static final class AskedBack extends RuntimeException {
+
+        private final transient List<Question> questions;
+
+        AskedBack(List<Question> questions) {
+            super("some values look odd", null, false, false);
+            this.questions = List.copyOf(questions);
+        }
+    }
+
+    MeasurePages(
+            CurrentUser user, MeasureDesk desk, Trees trees, Inputs inputs, OnceForms onceForms) {
         this.user = user;
         this.desk = desk;
         this.trees = trees;
         this.inputs = inputs;
+        this.onceForms = onceForms;
     }
 
     @GET
@@ -64,13 +78,20 @@ class MeasurePages {
 
     private Response record(long id, MultivaluedMap<String, String> form, BenchSeries rows) {
         try {
-            var outcome = trees.recordSeries(user.actor(), id, readable(rows));
-            return outcome instanceof SeriesOutcome.Asked asked
-                    ? ask(id, form, asked.questions().stream().map(rows::atRow).toList())
-                    : Answer.seeOther("/trees/" + id + "#facts");
+            return Answer.seeOther(onceForms.path(form, () -> stored(id, readable(rows))));
+        } catch (AskedBack odd) {
+            return ask(id, form, odd.questions.stream().map(rows::atRow).toList());
         } catch (Refused refused) {
             return again(id, form, rows.atRows(refused.problem()));
         }
+    }
+
+    private String stored(long id, NewSeries series) {
+        var outcome = trees.recordSeries(user.actor(), id, series);
+        if (outcome instanceof SeriesOutcome.Asked asked) {
+            throw new AskedBack(asked.questions());
+        }
+        return "/trees/" + id + "#facts";
     }
 
     /** The series, when every row could be read; all that is wrong with it otherwise. */

@@ -35,14 +35,21 @@ class ObservationPages {
     private final TreeDesk treeDesk;
     private final Trees trees;
     private final Inputs inputs;
+    private final OnceForms onceForms;
 
     ObservationPages(
-            CurrentUser user, ObservationDesk desk, TreeDesk treeDesk, Trees trees, Inputs inputs) {
+            CurrentUser user,
+            ObservationDesk desk,
+            TreeDesk treeDesk,
+            Trees trees,
+            Inputs inputs,
+            OnceForms onceForms) {
         this.user = user;
         this.desk = desk;
         this.treeDesk = treeDesk;
         this.trees = trees;
         this.inputs = inputs;
+        this.onceForms = onceForms;
     }
 
     @GET
@@ -57,7 +64,8 @@ class ObservationPages {
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response observe(long id, MultivaluedMap<String, String> form) {
-        return Answer.to(
+        return onceForms.to(
+                form,
                 () -> {
                     var seen = inputs.read(form, NewObservation.class);
                     trees.observe(user.actor(), id, seen);

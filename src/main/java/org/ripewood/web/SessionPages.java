@@ -33,14 +33,21 @@ class SessionPages {
     private final Sessions sessions;
     private final Rolls rolls;
     private final Inputs inputs;
+    private final OnceForms onceForms;
 
     SessionPages(
-            CurrentUser user, SessionDesk desk, Sessions sessions, Rolls rolls, Inputs inputs) {
+            CurrentUser user,
+            SessionDesk desk,
+            Sessions sessions,
+            Rolls rolls,
+            Inputs inputs,
+            OnceForms onceForms) {
         this.user = user;
         this.desk = desk;
         this.sessions = sessions;
         this.rolls = rolls;
         this.inputs = inputs;
+        this.onceForms = onceForms;
     }
 
     @GET
@@ -53,7 +60,8 @@ class SessionPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @RolesAllowed({Role.INSTRUCTOR_NAME, Role.REGISTRAR_NAME})
     public Response enrol(long id, MultivaluedMap<String, String> form) {
-        return Answer.to(
+        return onceForms.to(
+                form,
                 () -> {
                     var coming = inputs.read(form, TreeAtBench.class);
                     sessions.enrol(user.actor(), id, desk.enrolment(user.actor(), coming));

@@ -32,12 +32,19 @@ class StepPages {
     private final StepDesk desk;
     private final Standings standings;
     private final Inputs inputs;
+    private final OnceForms onceForms;
 
-    StepPages(CurrentUser user, StepDesk desk, Standings standings, Inputs inputs) {
+    StepPages(
+            CurrentUser user,
+            StepDesk desk,
+            Standings standings,
+            Inputs inputs,
+            OnceForms onceForms) {
         this.user = user;
         this.desk = desk;
         this.standings = standings;
         this.inputs = inputs;
+        this.onceForms = onceForms;
     }
 
     @GET
@@ -49,7 +56,8 @@ class StepPages {
     @Path("report")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response report(long id, MultivaluedMap<String, String> form) {
-        return Answer.to(
+        return onceForms.to(
+                form,
                 () -> {
                     var version = inputs.read(form, Versioned.class).version();
                     var report = inputs.read(form, NewReport.class);

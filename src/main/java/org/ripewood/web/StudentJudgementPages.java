@@ -23,9 +23,11 @@ class StudentJudgementPages {
     private static final String RUBRIC = "{rubric: [a-z-]{1,60}}";
 
     private final JudgementDesk desk;
+    private final OnceForms onceForms;
 
-    StudentJudgementPages(JudgementDesk desk) {
+    StudentJudgementPages(JudgementDesk desk, OnceForms onceForms) {
         this.desk = desk;
+        this.onceForms = onceForms;
     }
 
     @GET
@@ -48,7 +50,8 @@ class StudentJudgementPages {
     @RolesAllowed(Role.INSTRUCTOR_NAME)
     public Response judge(long id, String rubric, MultivaluedMap<String, String> form) {
         var of = Judged.student(id);
-        return Answer.to(
+        return onceForms.to(
+                form,
                 () -> desk.take(of, rubric, form),
                 problem -> {
                     var typed = Typed.refused(JudgementDesk.FORM, form, problem);

@@ -23,9 +23,11 @@ class TreeJudgementPages {
     private static final String RUBRIC = "{rubric: [a-z-]{1,60}}";
 
     private final JudgementDesk desk;
+    private final OnceForms onceForms;
 
-    TreeJudgementPages(JudgementDesk desk) {
+    TreeJudgementPages(JudgementDesk desk, OnceForms onceForms) {
         this.desk = desk;
+        this.onceForms = onceForms;
     }
 
     @GET
@@ -48,7 +50,8 @@ class TreeJudgementPages {
     @RolesAllowed(Role.INSTRUCTOR_NAME)
     public Response judge(long id, String rubric, MultivaluedMap<String, String> form) {
         var of = Judged.tree(id);
-        return Answer.to(
+        return onceForms.to(
+                form,
                 () -> desk.take(of, rubric, form),
                 problem -> {
                     var typed = Typed.refused(JudgementDesk.FORM, form, problem);

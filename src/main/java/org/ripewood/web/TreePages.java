@@ -31,12 +31,14 @@ class TreePages {
     private final TreeDesk desk;
     private final Trees trees;
     private final Inputs inputs;
+    private final OnceForms onceForms;
 
-    TreePages(CurrentUser user, TreeDesk desk, Trees trees, Inputs inputs) {
+    TreePages(CurrentUser user, TreeDesk desk, Trees trees, Inputs inputs, OnceForms onceForms) {
         this.user = user;
         this.desk = desk;
         this.trees = trees;
         this.inputs = inputs;
+        this.onceForms = onceForms;
     }
 
     @GET
@@ -48,7 +50,8 @@ class TreePages {
     @Path("wounds")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response addWound(long id, MultivaluedMap<String, String> form) {
-        return Answer.to(
+        return onceForms.to(
+                form,
                 () -> {
                     trees.addWound(user.actor(), id, inputs.read(form, NewWound.class));
                     return "/trees/" + id + "#wounds";
@@ -60,7 +63,8 @@ class TreePages {
     @Path("branches")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response addBranch(long id, MultivaluedMap<String, String> form) {
-        return Answer.to(
+        return onceForms.to(
+                form,
                 () -> {
                     trees.addBranch(user.actor(), id, inputs.read(form, NewBranch.class));
                     return "/trees/" + id + "#branches";
@@ -72,7 +76,8 @@ class TreePages {
     @Path("containers")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response moveTo(long id, MultivaluedMap<String, String> form) {
-        return Answer.to(
+        return onceForms.to(
+                form,
                 () -> {
                     trees.moveTo(user.actor(), id, inputs.read(form, NewContainer.class));
                     return "/trees/" + id + "#containers";
