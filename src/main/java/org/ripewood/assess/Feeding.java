@@ -2,11 +2,10 @@ package org.ripewood.assess;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.math.BigDecimal;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.course.Rubric;
+import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Role;
 import org.ripewood.trees.NewObservation;
 import org.ripewood.trees.Trees;
 
@@ -18,18 +17,25 @@ class Feeding {
     private final SkillJudgements skills;
     private final JudgementRows rows;
     private final JudgementReach reach;
+    private final People people;
 
-    Feeding(Trees trees, SkillJudgements skills, JudgementRows rows, JudgementReach reach) {
+    Feeding(
+            Trees trees,
+            SkillJudgements skills,
+            JudgementRows rows,
+            JudgementReach reach,
+            People people) {
         this.trees = trees;
         this.skills = skills;
         this.rows = rows;
         this.reach = reach;
+        this.people = people;
     }
 
     void feed(JudgementEntity judgement, Rubric rubric) {
         // The judge's own word, also when another one's signature opened it.
-        var judge = new Actor(judgement.byId, Set.of(Role.INSTRUCTOR));
-        if (!rubric.has(judgement.levelGiven()) || !reach.stillReaches(judge, judgement.of())) {
+        var judge = new Actor(judgement.byId, people.get(judgement.byId).roles());
+        if (!rubric.has(judgement.levelGiven()) || !reach.reaches(judge, judgement.of())) {
             return;
         }
         var feeds = rubric.feeds();

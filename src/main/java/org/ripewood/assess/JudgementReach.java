@@ -43,13 +43,8 @@ class JudgementReach {
         }
     }
 
-    /** Whether a judge still reaches what they judged. */
-    boolean stillReaches(Actor judge, Judged of) {
-        try {
-            require(judge, of);
-            return true;
-        } catch (Refused outOfReach) {
-            return false;
-        }
+    /** Whether somebody reaches it. */
+    boolean reaches(Actor actor, Judged of) {
+        return of.isTree() ? trees.reaches(actor, of.id()) : people.reaches(actor, of.id());
     }
 }

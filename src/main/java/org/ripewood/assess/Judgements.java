@@ -223,7 +223,7 @@ public class Judgements {
         if (row.openedAt == null && row.byId != actor.personId()) {
             throw notFound(row.id());
         }
-        if (!reach.stillReaches(actor, row.of())) {
+        if (!reach.reaches(actor, row.of())) {
             throw notFound(row.id());
         }
     }

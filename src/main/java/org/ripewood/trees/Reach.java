@@ -28,6 +28,12 @@ class Reach {
         return tree;
     }
 
+    /** The same as a question. */
+    boolean includes(Actor actor, long treeId) {
+        var tree = trees.findById(treeId);
+        return tree != null && people.reaches(actor, tree.keeperId);
+    }
+
     /** Goes on only when the tree is within reach. */
     void require(Actor actor, long treeId) {
         tree(actor, treeId);

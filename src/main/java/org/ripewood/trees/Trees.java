@@ -142,6 +142,12 @@ public class Trees {
         return trees.enter(actor, tree);
     }
 
+    /** Whether a tree is there and within reach. */
+    @Transactional
+    public boolean reaches(Actor actor, long treeId) {
+        return reach.includes(actor, treeId);
+    }
+
     /** A tree within reach; 404 otherwise. */
     @Transactional
     public Tree get(Actor actor, long treeId) {

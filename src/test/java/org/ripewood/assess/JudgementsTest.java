@@ -158,6 +158,22 @@ class JudgementsTest {
     }
 
     @Test
+    void aJudgeWhoReachesTheTreeNoMoreIsNotInTheSecondsWay() {
+        var gone = school.person("Gone Judge", Role.INSTRUCTOR);
+        var office = new Actor(gone.personId(), Set.of(Role.INSTRUCTOR, Role.REGISTRAR));
+        var hidden = signed(office, secondWanted(VIGOUR, 2));
+        var unswayed = signed(second, of(VIGOUR, 3));
+        assertThat(judgements.get(second, unswayed.id()).draft())
+                .as("signed, and not only told so")
+                .isFalse();
+        assertThat(judgements.get(second, hidden.id()).waitsForSecond()).isFalse();
+        assertThat(vigour())
+                .as("the word of one who does not reach the tree does not count")
+                .extracting(Observation::byId)
+                .containsExactly(second.personId());
+    }
+
+    @Test
     void theFirstJudgeNeedNotWaitForEver() {
         var hidden = signed(first, secondWanted(VIGOUR, 2));
         assertThat(refusalOf(() -> judgements.open(second, hidden.id(), hidden.version())).status())
