@@ -150,16 +150,16 @@ public class Rolls {
     private static void requireEnrolled(NewRoll roll, Collection<Long> enrolled) {
         var faults = new ArrayList<Fault>();
         var named = new HashSet<Long>();
-        for (var said : roll.marks()) {
-            if (!named.add(said.personId())) {
-                faults.add(
-                        new Fault("marks", "Person %d is named twice.".formatted(said.personId())));
-            } else if (!enrolled.contains(said.personId())) {
+        for (int i = 0; i < roll.marks().size(); i++) {
+            var field = "marks[%d].personId".formatted(i);
+            var person = roll.marks().get(i).personId();
+            if (!named.add(person)) {
+                faults.add(new Fault(field, "Person %d is named twice.".formatted(person)));
+            } else if (!enrolled.contains(person)) {
                 faults.add(
                         new Fault(
-                                "marks",
-                                "Person %d is not enrolled in this session."
-                                        .formatted(said.personId())));
+                                field,
+                                "Person %d is not enrolled in this session.".formatted(person)));
             }
         }
         if (!faults.isEmpty()) {

@@ -48,6 +48,23 @@ class BoardTest {
     }
 
     @Test
+    void treesOfOtherCoursesCostNothing() {
+        var group = courseOf(3);
+        board(group.instructor(), group, null, FIRST);
+        var before = loaded(() -> board(group.instructor(), group, null, FIRST));
+        courseOf(12);
+        var after = loaded(() -> board(group.instructor(), group, null, FIRST));
+        assertThat(after).isEqualTo(before).isPositive();
+    }
+
+    private long loaded(Runnable work) {
+        var statistics = factory.unwrap(SessionFactory.class).getStatistics();
+        statistics.clear();
+        work.run();
+        return statistics.getEntityLoadCount();
+    }
+
+    @Test
     void whatWaitsForTheInstructorComesFirst() {
         var group = school.newGroup();
         var held = Elm.readyForWiring(school, group, standings);
