@@ -6,6 +6,8 @@ import java.time.Duration;
 import java.time.LocalDate;
 import org.ripewood.core.progress.ReadyWeeks;
 import org.ripewood.platform.Actor;
+import org.ripewood.platform.Measured;
+import org.ripewood.platform.Meter;
 
 /** The class day: what each tree does, when and with what. */
 @ApplicationScoped
@@ -46,6 +48,7 @@ public class ClassDays {
      * has begun by then is kept. 409 when nothing is there to be laid out.
      */
     @Transactional(Transactional.TxType.NOT_SUPPORTED)
+    @Measured(Meter.DAY_LAID_OUT)
     public DayTimetable layOut(Actor actor, long sessionId, NewTimetable asked) {
         return timetables.layOut(actor, sessionId, asked);
     }

@@ -13,6 +13,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.ApiAddress;
+import org.ripewood.platform.MetricsAddress;
 
 /**
  * Takes a token from the header Authorization (RFC 6750, 2.1) of requests to the API. It is asked
@@ -38,9 +39,14 @@ class BearerMechanism implements HttpAuthenticationMechanism {
         var header = context.request().getHeader("Authorization");
         return header != null
                         && header.regionMatches(true, 0, SCHEME, 0, SCHEME.length())
-                        && ApiAddress.is(context.normalizedPath())
+                        && takesTokens(context.normalizedPath())
                 ? header.substring(SCHEME.length()).strip()
                 : null;
+    }
+
+    /** The API, and what a program that watches the service reads. */
+    private static boolean takesTokens(String path) {
+        return ApiAddress.is(path) || MetricsAddress.is(path);
     }
 
     /** What to do about a missing sign-in is told elsewhere. */

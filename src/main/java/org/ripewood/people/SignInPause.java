@@ -9,6 +9,8 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.audit.Audit;
 import org.ripewood.audit.Deed;
+import org.ripewood.platform.Meter;
+import org.ripewood.platform.Meters;
 import org.ripewood.platform.Today;
 
 /**
@@ -33,11 +35,13 @@ class SignInPause {
     private final SignInFailures failures;
     private final Audit audit;
     private final Today today;
+    private final Meters meters;
 
-    SignInPause(SignInFailures failures, Audit audit, Today today) {
+    SignInPause(SignInFailures failures, Audit audit, Today today, Meters meters) {
         this.audit = audit;
         this.failures = failures;
         this.today = today;
+        this.meters = meters;
     }
 
     /** A try with a name from a network, out of any browser. */
@@ -72,6 +76,7 @@ class SignInPause {
     /** Notes a try that failed, and whether tries are held from now on. */
     void failed(Try tried, @Nullable Long personId) {
         audit.note(Deed.SIGN_IN_FAILED, personId);
+        meters.count(Meter.SIGN_IN_FAILED);
         if (until(tried).isPresent()) {
             audit.note(Deed.SIGN_IN_PAUSED, personId);
         }

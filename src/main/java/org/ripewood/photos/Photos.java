@@ -12,6 +12,8 @@ import java.util.HexFormat;
 import java.util.List;
 import org.jboss.logging.Logger;
 import org.ripewood.platform.Actor;
+import org.ripewood.platform.Meter;
+import org.ripewood.platform.Meters;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
 import org.ripewood.platform.Refused;
@@ -38,6 +40,7 @@ public class Photos {
     private final PhotoReach reach;
     private final Darkroom darkroom;
     private final PhotoStore store;
+    private final Meters meters;
 
     Photos(
             Trees trees,
@@ -46,7 +49,8 @@ public class Photos {
             PhotoBook book,
             PhotoReach reach,
             Darkroom darkroom,
-            PhotoStore store) {
+            PhotoStore store,
+            Meters meters) {
         this.trees = trees;
         this.standings = standings;
         this.rows = rows;
@@ -54,6 +58,7 @@ public class Photos {
         this.reach = reach;
         this.darkroom = darkroom;
         this.store = store;
+        this.meters = meters;
     }
 
     /**
@@ -72,8 +77,17 @@ public class Photos {
         try {
             store.put(whole, developed.whole);
             store.put(thumbnail, developed.thumbnail);
-            return book.keep(
-                    actor, treeId, said, developed, sha256(developed.whole), whole, thumbnail);
+            var kept =
+                    book.keep(
+                            actor,
+                            treeId,
+                            said,
+                            developed,
+                            sha256(developed.whole),
+                            whole,
+                            thumbnail);
+            meters.count(Meter.PHOTO_STORED);
+            return kept;
         } catch (Refused refused) {
             // certainly not written down; after any other failure the sweep finds out
             takeAway(List.of(whole, thumbnail));

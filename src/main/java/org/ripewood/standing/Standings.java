@@ -7,6 +7,8 @@ import java.util.Collection;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Actor;
+import org.ripewood.platform.Measured;
+import org.ripewood.platform.Meter;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
 import org.ripewood.platform.Refused;
@@ -169,6 +171,7 @@ public class Standings {
     }
 
     /** A course's board; instructors of the course and registrars only. */
+    @Measured(Meter.BOARD_MADE)
     public Board board(
             Actor actor, long courseId, LocalDate on, BoardAsked asked, PageRequest page) {
         return boards.make(actor, courseId, on, asked, page);

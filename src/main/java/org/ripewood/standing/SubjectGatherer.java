@@ -15,6 +15,8 @@ import org.ripewood.course.CourseContent;
 import org.ripewood.people.People;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
+import org.ripewood.platform.Meter;
+import org.ripewood.platform.Meters;
 import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
@@ -36,6 +38,7 @@ class SubjectGatherer {
     private final CourseContent content;
     private final StepBook steps;
     private final Today today;
+    private final Meters meters;
 
     SubjectGatherer(
             Trees trees,
@@ -43,13 +46,15 @@ class SubjectGatherer {
             Assessments assessments,
             CourseContent content,
             StepBook steps,
-            Today today) {
+            Today today,
+            Meters meters) {
         this.trees = trees;
         this.people = people;
         this.assessments = assessments;
         this.content = content;
         this.steps = steps;
         this.today = today;
+        this.meters = meters;
     }
 
     /** One tree within reach; 404 otherwise. */
@@ -90,7 +95,9 @@ class SubjectGatherer {
                                     inForce,
                                     state,
                                     subject,
-                                    inForce.rulebook().openings(subject, on),
+                                    meters.time(
+                                            Meter.TREE_JUDGED,
+                                            () -> inForce.rulebook().openings(subject, on)),
                                     open.getOrDefault(tree.id(), Map.of()));
                         })
                 .toList();
