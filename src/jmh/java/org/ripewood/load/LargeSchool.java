@@ -51,8 +51,9 @@ public final class LargeSchool {
                                         + " (?, 0, ?, date '2026-01-01', date '2027-12-31')");
                 var member =
                         database.prepareStatement(
-                                "insert into membership (id, course_id, person_id, role)"
-                                        + " values (?, ?, ?, 'STUDENT')")) {
+                                "insert into membership (id, course_id, person_id, role, joined_on,"
+                                        + " member_of) values (?, ?, ?, 'STUDENT',"
+                                        + " date '2026-01-01', ?)")) {
             for (int i = 0; i < courses; i++) {
                 course.setLong(1, FIRST_ID + i);
                 course.setString(2, "Large course " + i);
@@ -63,6 +64,7 @@ public final class LargeSchool {
                 member.setLong(1, FIRST_ID + i);
                 member.setLong(2, FIRST_ID + i / STUDENTS_A_COURSE);
                 member.setLong(3, FIRST_ID + i);
+                member.setString(4, (FIRST_ID + i / STUDENTS_A_COURSE) + "/" + (FIRST_ID + i));
                 member.addBatch();
             }
             member.executeBatch();
