@@ -10,7 +10,7 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /**
  * Turns a body away by the length it announces, with words; the framework would do so in silence,
- * and still does for a record's file that announces none.
+ * and still does for a file that announces none.
  */
 @ApplicationScoped
 class BodyLimit {
@@ -54,7 +54,9 @@ class BodyLimit {
         var path = context.normalizedPath();
         boolean record = recordPaths.matcher(path).matches();
         long most = record ? mostBytesOfRecords : most(path);
-        if (!record && announcesNothing(context)) {
+        // files go to disk as they come, and their rooms count them again
+        boolean file = record || photoPaths.matcher(path).matches();
+        if (!file && announcesNothing(context)) {
             context.response().putHeader("Connection", "close");
             answers.end(context, Problems.plain(411, "Maybe send the header Content-Length."));
             return;
