@@ -193,7 +193,7 @@ class ProblemsTest {
     void everyAnswerCarriesTheSafetyHeaders(String path) {
         given().get(path)
                 .then()
-                .header("Content-Security-Policy", containsString("default-src 'self'"))
+                .header("Content-Security-Policy", containsString("default-src 'none'"))
                 .header("Content-Security-Policy", not(containsString("unsafe")))
                 .header("Content-Security-Policy", containsString("frame-ancestors 'none'"))
                 .header("X-Content-Type-Options", "nosniff")
