@@ -24,9 +24,9 @@ import java.util.regex.Pattern;
 public final class Load {
 
     private static final int PEOPLE = 50;
-    private static final Duration WARM_UP = Duration.ofSeconds(6);
-    private static final Duration MEASURED = Duration.ofSeconds(10);
-    private static final int ROUNDS = 3;
+    private static final Duration WARM_UP = Duration.ofSeconds(4);
+    private static final Duration MEASURED = Duration.ofSeconds(8);
+    private static final int ROUNDS = 2;
 
     private final HttpClient line = HttpClient.newHttpClient();
     private final String base;

@@ -30,11 +30,11 @@ class JudgementRows implements PanacheRepositoryBase<JudgementEntity, Long> {
     List<JudgementEntity> latest(Judged of) {
         return list(
                 ("from JudgementEntity j where j.%1$s = :id"
-                                + " and j.openedAt is not null and j.supersededBy is null"
+                                + " and j.openedAt is not null and coalesce(j.supersededBy, 0) = 0"
                                 + " and not exists (select 1 from JudgementEntity k"
                                 + " where k.%1$s = :id"
                                 + " and k.rubric = j.rubric and k.openedAt is not null"
-                                + " and k.supersededBy is null and (k.judgedOn > j.judgedOn"
+                                + " and coalesce(k.supersededBy, 0) = 0 and (k.judgedOn > j.judgedOn"
                                 + " or (k.judgedOn = j.judgedOn and k.id > j.id)))"
                                 + " order by j.rubric")
                         .formatted(of.column()),
@@ -50,7 +50,7 @@ class JudgementRows implements PanacheRepositoryBase<JudgementEntity, Long> {
         return find(
                         of.column()
                                 + " = :id and rubric = :rubric and byId <> :by and signedAt is not null"
-                                + " and openedAt is null and supersededBy is null"
+                                + " and openedAt is null and coalesce(supersededBy, 0) = 0"
                                 + " and judgedOn >= :since order by id",
                         Map.of("id", of.id(), "rubric", rubric, "by", judgeId, "since", since))
                 .withLock(LockModeType.PESSIMISTIC_WRITE)
@@ -60,7 +60,7 @@ class JudgementRows implements PanacheRepositoryBase<JudgementEntity, Long> {
     /** Open ones in force that were judged in a span, for comparing judges; at most so many. */
     List<JudgementEntity> openBetween(LocalDate from, LocalDate until, int most) {
         return find(
-                        "openedAt is not null and supersededBy is null"
+                        "openedAt is not null and coalesce(supersededBy, 0) = 0"
                                 + " and judgedOn between ?1 and ?2 order by judgedOn, id",
                         from,
                         until)

@@ -74,7 +74,9 @@ class BranchBook {
 
     private List<Observation> readings(long treeId) {
         return observations
-                .list("treeId = ?1 and branchId is not null and supersededBy is null", treeId)
+                .list(
+                        "treeId = ?1 and branchId is not null and " + ObservationRows.IN_FORCE,
+                        treeId)
                 .stream()
                 .map(ObservationEntity::toObservation)
                 .toList();

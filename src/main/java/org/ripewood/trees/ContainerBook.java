@@ -65,7 +65,7 @@ class ContainerBook {
     Map<Long, ContainerStay> on(Collection<Long> treeIds, LocalDate day) {
         var stays = new HashMap<Long, ContainerStay>();
         if (!treeIds.isEmpty()) {
-            rows.list("treeId in ?1 and since <= ?2 order by since, id", treeIds, day)
+            rows.list(Records.ofTrees("since") + " order by since, id", treeIds, day)
                     .forEach(row -> stays.put(row.treeId, row.toStay()));
         }
         return stays;

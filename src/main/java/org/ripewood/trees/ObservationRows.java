@@ -11,6 +11,12 @@ import java.util.stream.Collectors;
 @ApplicationScoped
 class ObservationRows implements PanacheRepositoryBase<ObservationEntity, Long> {
 
+    /**
+     * Entries nobody has corrected. Told this way round because H2 takes the unique index of
+     * corrections for the best way to "is null", and reads the entries of the whole school by it.
+     */
+    static final String IN_FORCE = "coalesce(supersededBy, 0) = 0";
+
     /** The day each person last saw something of these trees, up to a day. */
     Map<Long, LocalDate> lastBy(
             Collection<Long> personIds, Collection<Long> treeIds, LocalDate until) {
@@ -21,7 +27,7 @@ class ObservationRows implements PanacheRepositoryBase<ObservationEntity, Long> 
                 .createQuery(
                         """
                         select o.byId, max(o.observedOn) from ObservationEntity o
-                        where o.treeId in :trees and o.byId in :persons and o.observedOn <= :until
+                        where o.treeId in :trees and o.byId in :persons and coalesce(o.observedOn, :until) <= :until
                         group by o.byId""",
                         Object[].class)
                 .setParameter("trees", treeIds)
@@ -36,7 +42,7 @@ class ObservationRows implements PanacheRepositoryBase<ObservationEntity, Long> 
         return getEntityManager()
                 .createQuery(
                         "select o.treeId from ObservationEntity o where o.woundId is not null and"
-                                + " o.numberValue = 0 and o.supersededBy is null group by o.treeId"
+                                + " o.numberValue = 0 and coalesce(o.supersededBy, 0) = 0 group by o.treeId"
                                 + " order by max(o.observedOn) desc",
                         Long.class)
                 .setMaxResults(most)

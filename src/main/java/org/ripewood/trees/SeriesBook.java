@@ -60,7 +60,7 @@ class SeriesBook {
         var standing =
                 observations
                         .list(
-                                "treeId = ?1 and observedOn <= ?2 and supersededBy is null",
+                                "treeId = ?1 and observedOn <= ?2 and " + ObservationRows.IN_FORCE,
                                 treeId,
                                 on)
                         .stream()

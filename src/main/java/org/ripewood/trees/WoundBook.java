@@ -48,7 +48,8 @@ class WoundBook {
         var readings =
                 observations
                         .list(
-                                "treeId = ?1 and woundId is not null and supersededBy is null",
+                                "treeId = ?1 and woundId is not null and "
+                                        + ObservationRows.IN_FORCE,
                                 treeId)
                         .stream()
                         .map(ObservationEntity::toObservation)

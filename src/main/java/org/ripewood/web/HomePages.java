@@ -8,7 +8,6 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -18,7 +17,6 @@ import org.ripewood.core.season.Span;
 import org.ripewood.course.CourseContent;
 import org.ripewood.people.Course;
 import org.ripewood.people.People;
-import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.PageRequest;
@@ -43,8 +41,8 @@ import org.ripewood.trees.Trees;
 @Authenticated
 class HomePages {
 
-    /** A course somebody teaches, with its counts; the counts are for its instructors. */
-    record CourseLine(Course course, @Nullable Board board) {}
+    /** A course, with its counts for those who teach it, and whether its page opens to the reader. */
+    record CourseLine(Course course, @Nullable Board board, boolean opens) {}
 
     record SessionLine(Session session, Course course) {}
 
@@ -124,7 +122,7 @@ class HomePages {
                                 teaches,
                                 actor.is(Role.REGISTRAR),
                                 teaches ? standings.waitingSignOffs(actor, FIRST) : null,
-                                courses.stream().map(course -> line(actor, course)).toList(),
+                                lines(actor, courses),
                                 past,
                                 ahead(actor, courses),
                                 thisWeek(actor),
@@ -134,20 +132,27 @@ class HomePages {
                                 own.items().stream().map(tree -> line(actor, tree)).toList())));
     }
 
-    private CourseLine line(Actor actor, Course course) {
-        var counts =
-                mayCount(actor, course)
-                        ? standings.board(
-                                actor, course.id(), today.date(), BoardAsked.of(null), COUNTS_ONLY)
-                        : null;
-        return new CourseLine(course, counts);
-    }
-
-    private boolean mayCount(Actor actor, Course course) {
-        return actor.is(Role.REGISTRAR)
-                || people.members(course.id(), Role.INSTRUCTOR).stream()
-                        .map(Person::id)
-                        .anyMatch(id -> Objects.equals(id, actor.personId()));
+    /** Counted are the courses the person teaches; a registrar opens the others from here. */
+    private List<CourseLine> lines(Actor actor, List<Course> courses) {
+        var taught =
+                people.coursesAs(actor, Role.INSTRUCTOR).stream()
+                        .map(Course::id)
+                        .collect(Collectors.toSet());
+        return courses.stream()
+                .map(
+                        course ->
+                                new CourseLine(
+                                        course,
+                                        taught.contains(course.id())
+                                                ? standings.board(
+                                                        actor,
+                                                        course.id(),
+                                                        today.date(),
+                                                        BoardAsked.of(null),
+                                                        COUNTS_ONLY)
+                                                : null,
+                                        actor.is(Role.REGISTRAR) || taught.contains(course.id())))
+                .toList();
     }
 
     private List<SessionLine> ahead(Actor actor, List<Course> courses) {
