@@ -31,7 +31,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class DurabilityIT {
 
-    private static final int KILLS = Integer.getInteger("ripewood.kills", 4);
+    private static final int KILLS = Integer.getInteger("ripewood.kills", 3);
     private static final int WRITERS = 3;
     private static final long SEED = 20261125L;
 

@@ -41,7 +41,9 @@ import org.ripewood.trees.Trees;
 @Authenticated
 class HomePages {
 
-    /** A course, with its counts for those who teach it, and whether its page opens to the reader. */
+    /**
+     * A course, with its counts for those who teach it, and whether its page opens to the reader.
+     */
     record CourseLine(Course course, @Nullable Board board, boolean opens) {}
 
     record SessionLine(Session session, Course course) {}

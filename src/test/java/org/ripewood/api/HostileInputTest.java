@@ -39,9 +39,11 @@ class HostileInputTest {
         for (var endpoint : jsonEndpoints()) {
             var good = calls.of(endpoint);
             var who = whoMay(endpoint);
+            var before = tables.rows();
             for (var spoilt : Spoilt.each(good, endpoint.body().orElseThrow()).toList()) {
                 tried++;
                 refusedUnwritten(
+                                before,
                                 spoilt.toString(),
                                 spoilt.field(),
                                 () -> spoilt.call().send(school, who))
@@ -145,9 +147,11 @@ class HostileInputTest {
         files.put("date,tmin,tmax\n" + "x\n".repeat(500_000), "line 201");
         var call = calls.of(endpoint("POST /api/v1/sites/{id}/readings"));
         var wrong = new ArrayList<String>();
+        var before = tables.rows();
         files.forEach(
                 (file, line) ->
                         refusedUnwritten(
+                                        before,
                                         file.substring(0, Math.min(40, file.length())),
                                         line,
                                         () -> readings(call, file))
@@ -329,9 +333,11 @@ class HostileInputTest {
             // nothing is written, so that one call serves for all
             var call = calls.of(endpoint);
             var who = whoMay(endpoint);
+            var before = tables.rows();
             sendings.forEach(
                     (what, sending) ->
                             refusedUnwritten(
+                                            before,
                                             endpoint + ": " + what,
                                             field,
                                             () -> sending.send(call, who))
@@ -341,8 +347,8 @@ class HostileInputTest {
     }
 
     /** What is wrong with the answer; nothing when the field is named and nothing was written. */
-    private Optional<String> refusedUnwritten(String what, String field, Supplier<Heard> sending) {
-        var before = tables.rows();
+    private Optional<String> refusedUnwritten(
+            Map<String, Long> before, String what, String field, Supplier<Heard> sending) {
         var answer = sending.get();
         var after = tables.rows();
         var told = "%s -> %d %s".formatted(what, answer.statusCode(), answer.asString());

@@ -8,11 +8,13 @@ import io.quarkus.test.junit.QuarkusTestProfile;
 import io.quarkus.test.junit.TestProfile;
 import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.ripewood.Database;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 
@@ -24,12 +26,9 @@ class AsvsHttpsTest {
     public static class BehindTls implements QuarkusTestProfile {
         @Override
         public Map<String, String> getConfigOverrides() {
-            return Map.of(
-                    "ripewood.https",
-                    "true",
-                    "quarkus.datasource.jdbc.url",
-                    "jdbc:h2:mem:behind-tls;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;"
-                            + "DEFAULT_NULL_ORDERING=HIGH");
+            var settings = new HashMap<String, String>(Database.named("behind-tls"));
+            settings.put("ripewood.https", "true");
+            return settings;
         }
     }
 
