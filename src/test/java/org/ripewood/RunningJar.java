@@ -71,6 +71,8 @@ final class RunningJar implements AutoCloseable {
         environment.put("RIPEWOOD_DEMO", "true");
         environment.put("RIPEWOOD_DATA", data.toString());
         environment.put("QUARKUS_HTTP_PORT", String.valueOf(port));
+        // one student sends more than a person would in a day
+        environment.put("RIPEWOOD_PHOTOS_MOST_A_DAY", "100000");
         environment.putAll(settings);
         builder.redirectErrorStream(true).redirectOutput(log.toFile());
         var running =
