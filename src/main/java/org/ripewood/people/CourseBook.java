@@ -3,8 +3,10 @@ package org.ripewood.people;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Fault;
@@ -89,21 +91,19 @@ class CourseBook {
                 .forEach(person -> add(to, person.id, as, today.date()));
     }
 
-    List<Membership> history(long courseId) {
-        var all = memberships.ofCourse(courseId);
+    /** By course, in two queries; courses without anybody are absent. */
+    Map<Long, List<Membership>> history(Collection<Long> courseIds) {
+        var all = memberships.ofCourses(courseIds);
         var names =
                 persons.byIds(all.stream().map(one -> one.personId).distinct().toList()).stream()
                         .collect(Collectors.toMap(person -> person.id, person -> person.name));
         return all.stream()
-                .map(
-                        one ->
-                                new Membership(
-                                        one.personId,
-                                        names.getOrDefault(one.personId, ""),
-                                        one.role,
-                                        one.joinedOn,
-                                        one.leftOn))
-                .toList();
+                .collect(
+                        Collectors.groupingBy(
+                                one -> one.courseId,
+                                Collectors.mapping(
+                                        one -> one.toRecord(names.getOrDefault(one.personId, "")),
+                                        Collectors.toList())));
     }
 
     void leave(Actor actor, long courseId, long personId, LocalDate on) {

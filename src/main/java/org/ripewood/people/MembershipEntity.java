@@ -47,4 +47,8 @@ class MembershipEntity {
         membership.memberOf = courseId + "/" + personId;
         return membership;
     }
+
+    Membership toRecord(String name) {
+        return new Membership(personId, name, role, joinedOn, leftOn);
+    }
 }

@@ -2,6 +2,7 @@ package org.ripewood.people;
 
 import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.ripewood.platform.Role;
@@ -12,9 +13,11 @@ class Memberships implements PanacheRepositoryBase<MembershipEntity, Long> {
 
     private static final String CURRENT = "courseId = ?1 and personId = ?2 and leftOn is null";
 
-    /** Everybody who belongs to a course or did, in the order they came. */
-    List<MembershipEntity> ofCourse(long courseId) {
-        return list("courseId = ?1 order by joinedOn, id", courseId);
+    /** Everybody who belongs to one of the courses or did, in the order they came. */
+    List<MembershipEntity> ofCourses(Collection<Long> courseIds) {
+        return courseIds.isEmpty()
+                ? List.of()
+                : list("courseId in ?1 order by joinedOn, id", courseIds);
     }
 
     /** The membership that lasts, if one does. */

@@ -59,11 +59,14 @@ public class People {
                 .collect(Collectors.toMap(person -> person.id, person -> person.name));
     }
 
-    /** Everybody, by name; registrars only. */
-    public Paged<Person> everybody(Actor actor, PageRequest page) {
+    /**
+     * Everybody, by name; registrars only.
+     *
+     * @param words that stand in the name or the login, in any case of letters; blank for everybody
+     */
+    public Paged<Person> everybody(Actor actor, PageRequest page, String words) {
         actor.require(Role.REGISTRAR, "list everybody");
-        var items = persons.page(page).stream().map(PersonEntity::toRecord).toList();
-        return Paged.of(items, page, persons.count());
+        return persons.page(page, words);
     }
 
     /** Whether nobody is entered yet. */
@@ -147,7 +150,13 @@ public class People {
     public List<Membership> memberships(Actor actor, long courseId) {
         getCourse(actor, courseId);
         requireRuns(actor, courseId, "who belonged to it");
-        return book.history(courseId);
+        return book.history(List.of(courseId)).getOrDefault(courseId, List.of());
+    }
+
+    /** The same of all courses, by course; registrars only. */
+    public Map<Long, List<Membership>> memberships(Actor actor) {
+        actor.require(Role.REGISTRAR, "see who belongs to every course");
+        return book.history(courses.inReach(actor).stream().map(course -> course.id).toList());
     }
 
     /** Opens a course anew with its instructors, and its students if wanted; registrars only. */

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
+import org.ripewood.platform.Paged;
 import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
 
@@ -48,8 +49,22 @@ class Persons implements PanacheRepositoryBase<PersonEntity, Long> {
                 .collect(Collectors.toMap(row -> (String) row[0], row -> (Long) row[1]));
     }
 
-    List<PersonEntity> page(PageRequest page) {
-        return find("order by name, id").page(page.page(), page.size()).list();
+    /** Of everybody, or of those in whose name or login the words stand, however written. */
+    Paged<Person> page(PageRequest page, String words) {
+        var found =
+                words.isBlank()
+                        ? find("order by name, id")
+                        : find(
+                                "lower(name) like ?1 escape '!' or login like ?1 escape '!'"
+                                        + " order by name, id",
+                                "%" + asTheyStand(words.strip().toLowerCase(Locale.ROOT)) + "%");
+        var items = found.page(page.page(), page.size()).stream().map(PersonEntity::toRecord);
+        return Paged.of(items.toList(), page, found.count());
+    }
+
+    /** Marks that stand for any letters are looked for as the marks they are. */
+    private static String asTheyStand(String words) {
+        return words.replaceAll("[!%_]", "!$0");
     }
 
     private static final String FELLOW =

@@ -20,8 +20,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.people.Course;
-import org.ripewood.people.Membership;
 import org.ripewood.people.NewCourse;
 import org.ripewood.people.NewGuest;
 import org.ripewood.people.NewPerson;
@@ -41,8 +39,12 @@ import org.ripewood.platform.Today;
 @RolesAllowed(Role.REGISTRAR_NAME)
 class PeoplePages {
 
+    /**
+     * @param words by which people were looked for
+     */
     record Register(
             Paged<Person> people,
+            String words,
             Set<Long> invited,
             List<Person> wishing,
             List<CourseMembers> courses,
@@ -86,6 +88,21 @@ class PeoplePages {
             return typed.orFresh("leaving", Typed.fresh("leaving"));
         }
 
+        public Typed find() {
+            return Typed.fresh("find").with("words", words);
+        }
+
+        public String query() {
+            return find().query(List.of("words"));
+        }
+
+        /** Of more people than a page has, one is chosen once the list shows them. */
+        public String whoIsOffered() {
+            return people.total() == people.items().size() && words.isBlank()
+                    ? ""
+                    : "Those of the list on this page; find others by name there.";
+        }
+
         public Typed member() {
             return typed.orFresh("member", Typed.fresh("member"));
         }
@@ -121,8 +138,10 @@ class PeoplePages {
     }
 
     @GET
-    public Response people(@QueryParam("page") @DefaultValue("0") int page) {
-        return Answer.page(page(page, Typed.fresh("none")));
+    public Response people(
+            @QueryParam("page") @DefaultValue("0") int page,
+            @QueryParam("words") @DefaultValue("") String words) {
+        return Answer.page(page(new Asked(page, words), Typed.fresh("none"), null));
     }
 
     @POST
@@ -133,7 +152,7 @@ class PeoplePages {
                     people.enter(user.actor(), inputs.read(form, NewPerson.class));
                     return "/people#everybody";
                 },
-                problem -> page(0, Typed.refused("person", form, problem)));
+                problem -> page(Typed.refused("person", form, problem)));
     }
 
     /** Enters a person and shows, this once, the link by which they choose their password. */
@@ -144,9 +163,9 @@ class PeoplePages {
         return Answer.orAgain(
                 () -> {
                     var link = links.invite(user.actor(), inputs.read(form, NewGuest.class));
-                    return page(0, Typed.fresh("none"), LinkShown.of(link, uri));
+                    return page(Asked.ALL, Typed.fresh("none"), LinkShown.of(link, uri));
                 },
-                problem -> page(0, Typed.refused("guest", form, problem)));
+                problem -> page(Typed.refused("guest", form, problem)));
     }
 
     /** Makes a person another link, and shows it this once. */
@@ -156,9 +175,9 @@ class PeoplePages {
         return Answer.orAgain(
                 () -> {
                     var link = links.make(user.actor(), id);
-                    return page(0, Typed.fresh("none"), LinkShown.of(link, uri));
+                    return page(Asked.ALL, Typed.fresh("none"), LinkShown.of(link, uri));
                 },
-                problem -> page(0, Typed.refused("link", new MultivaluedHashMap<>(), problem)));
+                problem -> page(Typed.refused("link", new MultivaluedHashMap<>(), problem)));
     }
 
     @POST
@@ -170,7 +189,7 @@ class PeoplePages {
                     people.openCourse(user.actor(), inputs.read(form, NewCourse.class));
                     return "/people#courses";
                 },
-                problem -> page(0, Typed.refused("course", form, problem)));
+                problem -> page(Typed.refused("course", form, problem)));
     }
 
     @POST
@@ -183,7 +202,7 @@ class PeoplePages {
                     people.join(user.actor(), joining.courseId(), joining.personId(), joining.as());
                     return "/people#courses";
                 },
-                problem -> page(0, Typed.refused("member", form, problem)));
+                problem -> page(Typed.refused("member", form, problem)));
     }
 
     @POST
@@ -197,7 +216,7 @@ class PeoplePages {
                     people.leave(user.actor(), leaving.courseId(), leaving.personId(), on);
                     return "/people#courses";
                 },
-                problem -> page(0, Typed.refused("leaving", form, problem)));
+                problem -> page(Typed.refused("leaving", form, problem)));
     }
 
     @POST
@@ -209,7 +228,7 @@ class PeoplePages {
                     people.runAgain(user.actor(), id, inputs.read(form, NewRun.class));
                     return "/people#courses";
                 },
-                problem -> page(0, Typed.refused("run-" + id, form, problem)));
+                problem -> page(Typed.refused("run-" + id, form, problem)));
     }
 
     @POST
@@ -222,7 +241,7 @@ class PeoplePages {
                     people.setActive(user.actor(), id, said.version(), said.active());
                     return "/people#everybody";
                 },
-                problem -> page(0, activity(id, Typed.refused("activity", form, problem))));
+                problem -> page(activity(id, Typed.refused("activity", form, problem))));
     }
 
     private Typed activity(long id, Typed typed) {
@@ -240,31 +259,38 @@ class PeoplePages {
                 typed, now, new Clashes.About("person", id, List.of(label), people::names));
     }
 
-    private TemplateInstance page(int page, Typed typed) {
-        return page(page, typed, null);
+    /** Which people are asked for. */
+    private record Asked(int page, String words) {
+
+        private static final Asked ALL = new Asked(0, "");
     }
 
-    private TemplateInstance page(int page, Typed typed, @Nullable LinkShown link) {
+    private TemplateInstance page(Typed typed) {
+        return page(Asked.ALL, typed, null);
+    }
+
+    private TemplateInstance page(Asked asked, Typed typed, @Nullable LinkShown link) {
         var actor = user.actor();
-        var everybody = people.everybody(actor, new PageRequest(page, ROWS));
+        var found = people.everybody(actor, new PageRequest(asked.page(), ROWS), asked.words());
+        var members = people.memberships(actor);
         var courses =
                 people.courses(actor).stream()
-                        .map(course -> new CourseMembers(course, members(course)))
+                        .map(
+                                one ->
+                                        new CourseMembers(
+                                                one, members.getOrDefault(one.id(), List.of())))
                         .collect(Collectors.partitioningBy(this::isOver));
         return Templates.people(
                 new Register(
-                        everybody,
-                        links.invited(everybody.items().stream().map(Person::id).toList()),
+                        found,
+                        asked.words(),
+                        links.invited(found.items().stream().map(Person::id).toList()),
                         links.wishing(actor),
                         courses.getOrDefault(false, List.of()),
                         courses.getOrDefault(true, List.of()),
                         List.of(Role.values()),
                         typed,
                         link));
-    }
-
-    private List<Membership> members(Course course) {
-        return people.memberships(user.actor(), course.id());
     }
 
     private boolean isOver(CourseMembers entry) {

@@ -144,7 +144,7 @@ class PeopleTest {
             assertThat(status(() -> people.openCourse(other, newCourse("x")))).isEqualTo(403);
             assertThat(status(() -> people.join(other, course.id(), 1, Role.STUDENT)))
                     .isEqualTo(403);
-            assertThat(status(() -> people.everybody(other, new PageRequest(0, 10))))
+            assertThat(status(() -> people.everybody(other, new PageRequest(0, 10), "")))
                     .isEqualTo(403);
             assertThat(status(() -> people.setActive(other, student.id(), 0, false)))
                     .isEqualTo(403);
@@ -176,11 +176,37 @@ class PeopleTest {
 
     @Test
     void everybodyIsListedInPages() {
-        var page = people.everybody(OFFICE, new PageRequest(0, 2));
+        var page = people.everybody(OFFICE, new PageRequest(0, 2), " ");
 
         assertThat(page.items()).hasSize(2);
         assertThat(page.total()).isGreaterThanOrEqualTo(4);
         assertThat(page.hasNext()).isTrue();
+    }
+
+    @Test
+    void aPersonIsFoundByAPartOfTheirName() {
+        var all = new PageRequest(0, 1_000);
+
+        assertThat(people.everybody(OFFICE, all, " da MOO").items())
+                .contains(student)
+                .allSatisfy(found -> assertThat(found.name()).isEqualTo(student.name()));
+        assertThat(people.everybody(OFFICE, all, student.login()).items()).containsExactly(student);
+        assertThat(people.everybody(OFFICE, new PageRequest(0, 1), "tilda").total())
+                .isEqualTo(people.everybody(OFFICE, all, "tilda").items().size());
+        // marks of the database's own are marks like any other
+        assertThat(people.everybody(OFFICE, all, "%").items()).isEmpty();
+        assertThat(people.everybody(OFFICE, all, "tild_").items()).isEmpty();
+        assertThat(people.everybody(OFFICE, all, "!").items()).isEmpty();
+    }
+
+    @Test
+    void whoBelongsToEveryCourseIsToldAtOnceAsOneByOne() {
+        var atOnce = people.memberships(OFFICE);
+
+        for (var one : List.of(course, otherCourse)) {
+            assertThat(atOnce.get(one.id())).isEqualTo(people.memberships(OFFICE, one.id()));
+        }
+        assertThat(status(() -> people.memberships(actor(teacher)))).isEqualTo(403);
     }
 
     @Test
