@@ -36,4 +36,24 @@ public record Photo(
     public boolean removed() {
         return removedAt != null;
     }
+
+    Photo withoutCaption() {
+        return new Photo(
+                id,
+                version,
+                treeId,
+                takenOn,
+                view,
+                null,
+                woundId,
+                stepId,
+                widthPx,
+                heightPx,
+                bytes,
+                sha256,
+                byId,
+                recordedAt,
+                removedById,
+                removedAt);
+    }
 }

@@ -22,12 +22,14 @@ class PhotoBook {
 
     private final PhotoRows rows;
     private final PhotoReach reach;
+    private final PhotoVeil veil;
     private final PhotoLimits limits;
     private final Today today;
 
-    PhotoBook(PhotoRows rows, PhotoReach reach, PhotoLimits limits, Today today) {
+    PhotoBook(PhotoRows rows, PhotoReach reach, PhotoVeil veil, PhotoLimits limits, Today today) {
         this.rows = rows;
         this.reach = reach;
+        this.veil = veil;
         this.limits = limits;
         this.today = today;
     }
@@ -78,9 +80,9 @@ class PhotoBook {
         requireHappened(said.takenOn());
         reach.belongs(actor, row.treeId, said);
         var on = said.takenOn();
-        row.say(said, on == null ? row.takenOn : on);
+        row.say(veil.kept(actor, row, said), on == null ? row.takenOn : on);
         rows.flush();
-        return row.toPhoto();
+        return veil.over(actor, row);
     }
 
     /** Leaves the mark; taking away twice is once. */
@@ -97,7 +99,7 @@ class PhotoBook {
             row.removedAt = today.now();
             rows.flush();
         }
-        return new Removal(row.toPhoto(), keys);
+        return new Removal(veil.over(actor, row), keys);
     }
 
     /** What was said, or what the camera noted where its clock can be believed, or today. */

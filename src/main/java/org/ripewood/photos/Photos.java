@@ -38,6 +38,7 @@ public class Photos {
     private final PhotoRows rows;
     private final PhotoBook book;
     private final PhotoReach reach;
+    private final PhotoVeil veil;
     private final Darkroom darkroom;
     private final PhotoStore store;
     private final Meters meters;
@@ -48,6 +49,7 @@ public class Photos {
             PhotoRows rows,
             PhotoBook book,
             PhotoReach reach,
+            PhotoVeil veil,
             Darkroom darkroom,
             PhotoStore store,
             Meters meters) {
@@ -56,6 +58,7 @@ public class Photos {
         this.rows = rows;
         this.book = book;
         this.reach = reach;
+        this.veil = veil;
         this.darkroom = darkroom;
         this.store = store;
         this.meters = meters;
@@ -100,40 +103,39 @@ public class Photos {
 
     /** A photo within reach, or the mark of one that was taken away; 404 otherwise. */
     public Photo get(Actor actor, long photoId) {
-        return reach.photo(actor, photoId).toPhoto();
+        return veil.over(actor, reach.photo(actor, photoId));
     }
 
     /** Photos of a tree within reach, those taken last first. */
     public Paged<Photo> list(Actor actor, long treeId, PageRequest page) {
         reach.tree(actor, treeId);
-        var found = rows.ofTree(treeId, page).stream().map(PhotoEntity::toPhoto).toList();
+        var found = veil.over(actor, treeId, rows.ofTree(treeId, page));
         return Paged.of(found, page, rows.countOfTree(treeId));
     }
 
     /** All photos of a tree within reach, those taken last first; a limit bounds how many. */
     public List<Photo> ofTree(Actor actor, long treeId) {
         reach.tree(actor, treeId);
-        return told(rows.ofTree(treeId));
+        return veil.over(actor, treeId, rows.ofTree(treeId));
     }
 
     /** Marks of the photos of a tree that were taken away, latest first. */
     public List<Photo> removed(Actor actor, long treeId) {
         reach.tree(actor, treeId);
-        return told(rows.removedOfTree(treeId));
+        return veil.over(actor, treeId, rows.removedOfTree(treeId));
     }
 
     /** Photos that show a wound of a tree within reach. */
     public List<Photo> ofWound(Actor actor, long treeId, long woundId) {
         reach.tree(actor, treeId);
-        return told(rows.ofWound(woundId)).stream()
-                .filter(photo -> photo.treeId() == treeId)
-                .toList();
+        var found = rows.ofWound(woundId).stream().filter(row -> row.treeId == treeId).toList();
+        return veil.over(actor, treeId, found);
     }
 
     /** Photos that are evidence for a step within reach. */
     public List<Photo> ofStep(Actor actor, long stepId) {
-        standings.getStep(actor, stepId);
-        return told(rows.ofStep(stepId));
+        var treeId = standings.getStep(actor, stepId).treeId();
+        return veil.over(actor, treeId, rows.ofStep(stepId));
     }
 
     /**
@@ -190,10 +192,6 @@ public class Photos {
                 LOG.warnf(e, "The file %s is left for the next start to take away.", key);
             }
         }
-    }
-
-    private static List<Photo> told(List<PhotoEntity> found) {
-        return found.stream().map(PhotoEntity::toPhoto).toList();
     }
 
     private static String sha256(byte[] bytes) {

@@ -7,7 +7,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.course.CourseContent;
-import org.ripewood.people.People;
 import org.ripewood.photos.Photo;
 import org.ripewood.photos.Photos;
 import org.ripewood.photos.Viewpoint;
@@ -26,7 +25,6 @@ class PhotoDesk {
     private final Photos photos;
     private final Trees trees;
     private final Standings standings;
-    private final People people;
     private final CourseContent content;
     private final Clashes clashes;
 
@@ -34,13 +32,11 @@ class PhotoDesk {
             Photos photos,
             Trees trees,
             Standings standings,
-            People people,
             CourseContent content,
             Clashes clashes) {
         this.photos = photos;
         this.trees = trees;
         this.standings = standings;
-        this.people = people;
         this.content = content;
         this.clashes = clashes;
     }
@@ -65,7 +61,7 @@ class PhotoDesk {
                 all,
                 Comparison.of(all, before, after),
                 removed,
-                people.names(removers),
+                trees.names(actor, treeId, removers),
                 lists(actor, treeId),
                 upload);
     }
@@ -94,7 +90,7 @@ class PhotoDesk {
         return new PhotoSheet(
                 trees.get(actor, photo.treeId()),
                 photo,
-                people.names(involved),
+                trees.names(actor, photo.treeId(), involved),
                 photos.mayChange(actor, photo),
                 lists,
                 shown.orFresh("change", fresh),

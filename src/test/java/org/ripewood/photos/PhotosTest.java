@@ -18,6 +18,7 @@ import java.time.LocalDate;
 import java.util.HexFormat;
 import java.util.List;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.hibernate.SessionFactory;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -28,7 +29,9 @@ import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
 import org.ripewood.standing.Standings;
+import org.ripewood.trees.HandOver;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
 
 /** Photos of a tree: who may, what is kept, and that files and rows agree. */
 @QuarkusTest
@@ -43,6 +46,8 @@ class PhotosTest {
     @Inject PhotoStore store;
     @Inject Sweep sweep;
     @Inject Standings standings;
+    @Inject Trees trees;
+    @Inject SessionFactory sessions;
 
     @ConfigProperty(name = "ripewood.photos.folder")
     String folder;
@@ -169,6 +174,79 @@ class PhotosTest {
         assertThat(status(() -> photos.remove(office, photo.id(), photo.version()))).isEqualTo(403);
     }
 
+    private static final String WORDS = "at my aunt's in the hills";
+
+    /** Somebody who comes into the course and is given the tree, whom the former does not reach. */
+    private Actor handedOn() {
+        var next = school.person("Nora Next", Role.STUDENT);
+        school.join(group, next, Role.STUDENT);
+        var to = new HandOver(next.personId(), TODAY);
+        trees.handOver(student, tree.id(), trees.get(student, tree.id()).version(), to);
+        return next;
+    }
+
+    @Test
+    void aFormerKeepersWordsUnderAPhotoStayBehind() {
+        var wound = school.wound(instructor, tree, "first branch", 24);
+        var step =
+                standings.noteFoundDone(
+                        instructor, tree.id(), "root_check", TODAY, "seen at the bench");
+        var kept =
+                add(student, new NewPhoto(TODAY, Viewpoint.DETAIL, WORDS, wound.id(), step.id()));
+        var gone = add(student, new NewPhoto(TODAY, Viewpoint.BACK, WORDS, null, null));
+        photos.remove(student, gone.id(), gone.version());
+        var next = handedOn();
+        var page = new PageRequest(0, 5);
+        var told =
+                List.of(
+                        List.of(photos.get(next, kept.id())),
+                        photos.list(next, tree.id(), page).items(),
+                        photos.ofTree(next, tree.id()),
+                        photos.removed(next, tree.id()),
+                        photos.ofWound(next, tree.id(), wound.id()),
+                        photos.ofStep(next, step.id()));
+        assertThat(told).allSatisfy(some -> assertThat(some).hasSize(1));
+        assertThat(told.toString()).doesNotContain(WORDS);
+        assertThat(photos.get(instructor, kept.id()).caption()).isEqualTo(WORDS);
+        var own = add(next, new NewPhoto(TODAY, Viewpoint.FRONT, "mine now", null, null));
+        assertThat(photos.get(next, own.id()).caption()).isEqualTo("mine now");
+    }
+
+    @Test
+    void wordsThatNobodyReadsAreNotWrittenOver() {
+        var photo = add(student, new NewPhoto(TODAY, Viewpoint.FRONT, WORDS, null, null));
+        var next = handedOn();
+        var changed = photos.change(next, photo.id(), photo.version(), said(Viewpoint.BACK, TODAY));
+        assertThat(changed.view()).isEqualTo(Viewpoint.BACK);
+        assertThat(changed.caption()).isNull();
+        assertThat(photos.get(instructor, photo.id()).caption()).isEqualTo(WORDS);
+        var mine = new NewPhoto(TODAY, Viewpoint.BACK, "mine", null, null);
+        assertThat(status(() -> photos.change(next, photo.id(), changed.version(), mine)))
+                .isEqualTo(400);
+        assertThat(photos.get(instructor, photo.id()).caption()).isEqualTo(WORDS);
+        assertThat(photos.remove(next, photo.id(), changed.version()).caption()).isNull();
+    }
+
+    @Test
+    void whoseWordsAreHiddenIsAskedOnceHoweverManyPhotos() {
+        add(student, said(Viewpoint.FRONT, TODAY));
+        var next = handedOn();
+        long few = queries(next);
+        for (int i = 0; i < 6; i++) {
+            add(next, said(Viewpoint.BACK, TODAY.minusDays(i)));
+            add(instructor, said(Viewpoint.LEFT, TODAY.minusDays(i)));
+        }
+        assertThat(queries(next)).isEqualTo(few);
+    }
+
+    private long queries(Actor actor) {
+        var statistics = sessions.getStatistics();
+        statistics.setStatisticsEnabled(true);
+        statistics.clear();
+        photos.ofTree(actor, tree.id());
+        return statistics.getPrepareStatementCount();
+    }
+
     @Test
     void woundAndStepMustBelongToTheTree() {
         var otherTree = school.tree(instructor, student, "acer_palmatum");
@@ -292,10 +370,11 @@ class PhotosTest {
     }
 
     @Inject PhotoReach reach;
+    @Inject PhotoVeil veil;
     @Inject org.ripewood.platform.Today today;
 
     private PhotoBook bookWith(PhotoLimits limits) {
-        return new PhotoBook(rows, reach, limits, today);
+        return new PhotoBook(rows, reach, veil, limits, today);
     }
 
     private static io.quarkus.runtime.configuration.MemorySize megabyte() {

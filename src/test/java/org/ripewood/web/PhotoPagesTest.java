@@ -21,8 +21,11 @@ import org.ripewood.photos.Photo;
 import org.ripewood.photos.Photos;
 import org.ripewood.photos.Pictures;
 import org.ripewood.photos.Viewpoint;
+import org.ripewood.platform.Role;
 import org.ripewood.standing.Standings;
+import org.ripewood.trees.HandOver;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
 
 /** Photos on pages: sent from a phone, side by side, beside the wound and the step they show. */
 @QuarkusTest
@@ -35,6 +38,7 @@ class PhotoPagesTest {
     @Inject People people;
     @Inject Photos photos;
     @Inject Standings standings;
+    @Inject Trees trees;
 
     private School.Group group;
     private Tree tree;
@@ -90,6 +94,32 @@ class PhotoPagesTest {
                 .contains(whole(middle), whole(back))
                 .doesNotContain(whole(first), whole(latest))
                 .contains("<option value=\"%d\" selected>".formatted(middle.id()));
+    }
+
+    @Test
+    void aFormerKeepersNameAndWordsAreOnNoPage() {
+        var wound = school.wound(group.instructor(), tree, "left", 20);
+        var first = photo(Viewpoint.FRONT, TODAY.minusDays(9), wound.id(), null);
+        front(TODAY);
+        var gone = front(TODAY.minusDays(2));
+        photos.remove(group.student(), gone.id(), gone.version());
+        var next = school.person("Nora Next", Role.STUDENT);
+        school.join(group, next, Role.STUDENT);
+        trees.handOver(
+                group.student(), tree.id(), tree.version(), new HandOver(next.personId(), TODAY));
+        var visitor = Visitor.of(people, next);
+        var about = "/photos/" + first.id() + "/about";
+        var pages = List.of(page, about, "/trees/" + tree.id() + "/wounds/" + wound.id());
+        for (var each : pages) {
+            assertThat(visitor.get(each).asString())
+                    .as(each)
+                    .contains("/photos/" + first.id())
+                    .doesNotContain("shown to", "Stan Student");
+        }
+        assertThat(visitor.get(about).asString()).contains("a former keeper");
+        assertThat(visitor.get(page).asString()).contains("taken away by a former keeper");
+        var teacher = Visitor.of(people, group.instructor());
+        assertThat(teacher.get(about).asString()).contains("shown to FRONT", "Stan Student");
     }
 
     @Test
