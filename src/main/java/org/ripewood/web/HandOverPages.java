@@ -11,7 +11,8 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
-import org.ripewood.people.People;
+import java.util.Objects;
+import java.util.stream.Collectors;
 import org.ripewood.people.Person;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
@@ -32,24 +33,25 @@ class HandOverPages {
     }
 
     private static final String FORM = "hand-over";
+    private static final String SINCE = "since";
 
     private final CurrentUser user;
     private final Trees trees;
-    private final People people;
     private final Today today;
+    private final Clashes clashes;
     private final Inputs inputs;
 
-    HandOverPages(CurrentUser user, Trees trees, People people, Today today, Inputs inputs) {
+    HandOverPages(CurrentUser user, Trees trees, Today today, Clashes clashes, Inputs inputs) {
         this.user = user;
         this.trees = trees;
-        this.people = people;
         this.today = today;
+        this.clashes = clashes;
         this.inputs = inputs;
     }
 
     @GET
     public Response page(long id) {
-        return Answer.page(page(id, Typed.fresh(FORM).with("since", today.date())));
+        return Answer.page(page(id, Typed.fresh(FORM).with(SINCE, today.date())));
     }
 
     /** Who hands a tree over may not see it afterwards, so the way goes home. */
@@ -68,7 +70,38 @@ class HandOverPages {
     private TemplateInstance page(long id, Typed typed) {
         var actor = user.actor();
         var tree = trees.get(actor, id);
-        return Templates.handOver(
-                tree, people.get(tree.keeperId()).name(), trees.receivers(actor, id), typed);
+        var receivers = trees.receivers(actor, id);
+        var keeper = trees.names(actor, id, List.of(tree.keeperId())).get(tree.keeperId());
+        var name = Objects.requireNonNull(keeper);
+        var about =
+                new Clashes.About(
+                        "tree",
+                        id,
+                        labels(tree, name, receivers),
+                        ids -> trees.names(actor, id, ids));
+        return Templates.handOver(tree, name, receivers, clashes.mend(typed, now(tree), about));
+    }
+
+    /** What goes along with the tree, since that is what may have been changed meanwhile. */
+    private static Typed now(Tree tree) {
+        return Typed.fresh(FORM)
+                .with("version", tree.version())
+                .with("keeperId", tree.keeperId())
+                .with("label", tree.label())
+                .withIfKnown("origin", tree.origin())
+                .withIfKnown("note", tree.note());
+    }
+
+    private static List<Label> labels(Tree tree, String keeper, List<Person> receivers) {
+        var names =
+                receivers.stream()
+                        .collect(Collectors.toMap(to -> String.valueOf(to.id()), Person::name));
+        names.put(String.valueOf(tree.keeperId()), keeper);
+        return List.of(
+                new Label("keeperId", "Keeper", id -> names.getOrDefault(id, id)),
+                Label.of(SINCE, "First day with the new keeper"),
+                Label.of("label", "What it is called"),
+                Label.of("origin", "Where it came from"),
+                Label.of("note", "Note"));
     }
 }

@@ -1,18 +1,22 @@
 package org.ripewood.web;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.ripewood.course.CourseContent;
 import org.ripewood.people.People;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.sessions.NewEnrolment;
+import org.ripewood.sessions.Presence;
 import org.ripewood.sessions.Roll;
 import org.ripewood.sessions.Rolls;
 import org.ripewood.sessions.Session;
@@ -23,6 +27,8 @@ import org.ripewood.trees.Trees;
 /** Lays out what the page of a session shows. */
 @ApplicationScoped
 class SessionDesk {
+
+    private static final String COMING = "coming";
 
     private final People people;
     private final Trees trees;
@@ -49,10 +55,12 @@ class SessionDesk {
 
     SessionSheet lay(Actor actor, long sessionId, Typed sent) {
         var session = sessions.get(actor, sessionId);
-        var typed = clashes.mend(sent, now(session), about(session));
         var code = session.lesson();
         var ofCourse = trees(session);
         var roll = rolls.of(actor, sessionId);
+        var names = people.names(everybody(session, ofCourse, roll));
+        var typed = clashes.mend(sent, now(session), about(session));
+        typed = clashes.mend(typed, rollNow(session, roll), aboutRoll(session, roll, names));
         var enrolled =
                 session.enrolments().stream()
                         .map(Session.Enrolment::treeId)
@@ -62,7 +70,7 @@ class SessionDesk {
                 session,
                 people.getCourse(actor, session.courseId()),
                 code == null ? null : content.inForce().lessons().get(code),
-                people.names(everybody(session, ofCourse, roll)),
+                names,
                 ofCourse.stream()
                         .filter(tree -> enrolled.contains(tree.id()))
                         .collect(Collectors.toMap(Tree::id, Function.identity())),
@@ -80,8 +88,32 @@ class SessionDesk {
                 .with("version", session.version())
                 .with("heldOn", session.heldOn())
                 .with("place", session.place())
-                .with("coming", session.enrolments().size())
+                .with(COMING, session.enrolments().size())
                 .withIfKnown("reason", cancelled == null ? null : cancelled.reason());
+    }
+
+    private static Typed rollNow(Session session, Roll roll) {
+        var coming = session.enrolments().size();
+        var now = SessionSheet.marked(roll).with(COMING, coming);
+        return roll.open() ? now : now.without("version");
+    }
+
+    private Clashes.About aboutRoll(Session session, Roll roll, Map<Long, String> names) {
+        var labels = new ArrayList<Label>();
+        for (var line : roll.lines()) {
+            var name = names.getOrDefault(line.personId(), "");
+            labels.add(new Label("mark." + line.personId(), name, SessionDesk::came));
+        }
+        labels.add(Label.of(COMING, "Trees that come"));
+        return new Clashes.About("class_session", session.id(), labels, people::names);
+    }
+
+    private static String came(String typed) {
+        return Stream.of(Presence.values())
+                .filter(presence -> presence.name().equalsIgnoreCase(typed))
+                .map(RollShown::came)
+                .findFirst()
+                .orElse(typed);
     }
 
     private Clashes.About about(Session session) {
@@ -90,7 +122,7 @@ class SessionDesk {
                         Label.of("reason", "Called off because"),
                         Label.of("heldOn", "Held on"),
                         Label.of("place", "Place"),
-                        Label.of("coming", "Trees that come"));
+                        Label.of(COMING, "Trees that come"));
         return new Clashes.About("class_session", session.id(), labels, people::names);
     }
 

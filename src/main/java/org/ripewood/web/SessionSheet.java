@@ -38,14 +38,19 @@ record SessionSheet(
 
     /** What was typed, or else what is marked. */
     public Typed rollTyped() {
-        var fresh = Typed.fresh("roll");
+        return typed.orFresh("roll", marked(roll));
+    }
+
+    /** The form of who came, as it is marked. */
+    static Typed marked(Roll roll) {
+        var fresh = Typed.fresh("roll").with("version", roll.version());
         for (var line : roll.lines()) {
             var mark = line.mark();
             if (mark != null) {
                 fresh = fresh.with("mark." + line.personId(), mark.presence());
             }
         }
-        return typed.orFresh("roll", fresh);
+        return fresh;
     }
 
     public Presence[] presences() {

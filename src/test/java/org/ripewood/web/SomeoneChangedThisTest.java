@@ -6,6 +6,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
 import jakarta.inject.Inject;
 import java.io.ByteArrayInputStream;
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,6 +25,7 @@ import org.ripewood.photos.Pictures;
 import org.ripewood.photos.Viewpoint;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
+import org.ripewood.sessions.NewEnrolment;
 import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.standing.NewAssignment;
@@ -289,20 +291,10 @@ class SomeoneChangedThisTest {
 
     @Test
     void aSessionThatIsCalledOff() {
-        var session =
-                sessions.set(
-                        instructor,
-                        new NewSession(
-                                group.course().id(),
-                                School.TODAY.plusDays(4),
-                                LocalTime.of(9, 0),
-                                LocalTime.of(12, 0),
-                                null,
-                                "long table",
-                                List.of(instructor.personId())));
+        var session = session(School.TODAY.plusDays(4));
         var colleague = school.person("Cleo Colleague", Role.INSTRUCTOR);
         school.join(group, colleague, Role.INSTRUCTOR);
-        var page = "/sessions/" + session.id();
+        var page = "/sessions/" + session;
         var coming = fields("treeId", "" + tree.id(), "bench", "4");
         holds(
                 new Form(
@@ -319,6 +311,68 @@ class SomeoneChangedThisTest {
                         fields("reason", "Nobody comes anyway."),
                         List.of("Trees that come"),
                         colleague));
+    }
+
+    @Test
+    void aTreeThatIsHandedOver() {
+        var next = school.person("Nora Next", Role.STUDENT);
+        school.join(group, next, Role.STUDENT);
+        var page = "/trees/" + tree.id() + "/hand-over";
+        var change = "/trees/" + tree.id() + "/change";
+        var quicker =
+                fields("label", "Elm by the gate", "siteId", "" + tree.siteId(), "note", "given");
+        holds(
+                new Form(
+                        "hand-over",
+                        teacher,
+                        page,
+                        page,
+                        () -> send(pupil, change, change, quicker),
+                        fields("keeperId", "" + next.personId(), "since", "" + School.TODAY),
+                        List.of("Elm by the gate", "<td>Nora Next", "<b>Stan Student", "given"),
+                        group.student()));
+        assertThat(trees.get(next, tree.id()).keeperId()).isEqualTo(next.personId());
+    }
+
+    @Test
+    void whoCameToAClass() {
+        var session = session(School.TODAY);
+        var student = group.student().personId();
+        var coming = new NewEnrolment(student, tree.id(), "1");
+        sessions.enrol(instructor, session, coming);
+        var colleague = school.person("Cleo Colleague", Role.INSTRUCTOR);
+        school.join(group, colleague, Role.INSTRUCTOR);
+        var page = "/sessions/" + session;
+        var action = page + "/attendance";
+        holds(
+                new Form(
+                        "roll",
+                        teacher,
+                        page,
+                        action,
+                        () ->
+                                send(
+                                        Visitor.of(people, colleague),
+                                        page,
+                                        action,
+                                        fields("mark." + student, "LATE")),
+                        fields("mark." + student, "AWAY"),
+                        List.of("<td>Did not come</td><td><b>Came late</b>"),
+                        colleague));
+    }
+
+    private long session(LocalDate on) {
+        return sessions.set(
+                        instructor,
+                        new NewSession(
+                                group.course().id(),
+                                on,
+                                LocalTime.of(9, 0),
+                                LocalTime.of(12, 0),
+                                null,
+                                "long table",
+                                List.of(instructor.personId())))
+                .id();
     }
 
     /** What holds of every such form. */
