@@ -20,42 +20,29 @@ import org.ripewood.platform.Role;
 @Authenticated
 class StudentJudgementPages {
 
-    private static final String RUBRIC = "{rubric: [a-z-]{1,60}}";
+    private final JudgementForms forms;
 
-    private final JudgementDesk desk;
-    private final OnceForms onceForms;
-
-    StudentJudgementPages(JudgementDesk desk, OnceForms onceForms) {
-        this.desk = desk;
-        this.onceForms = onceForms;
+    StudentJudgementPages(JudgementForms forms) {
+        this.forms = forms;
     }
 
     @GET
     public Response judgements(long id, @QueryParam("page") @DefaultValue("0") int page) {
-        var sheet = desk.lay(Judged.student(id), page, Typed.fresh("none"));
-        return Answer.page(JudgementPages.Templates.judgements(sheet));
+        return forms.judgements(Judged.student(id), page);
     }
 
     @GET
-    @Path(RUBRIC)
+    @Path(JudgementForms.RUBRIC)
     @RolesAllowed(Role.INSTRUCTOR_NAME)
     public Response form(long id, String rubric, @QueryParam("corrects") @Nullable Long corrects) {
-        var sheet = desk.form(Judged.student(id), rubric, corrects);
-        return Answer.page(JudgementPages.Templates.judge(sheet));
+        return forms.form(Judged.student(id), rubric, corrects);
     }
 
     @POST
-    @Path(RUBRIC)
+    @Path(JudgementForms.RUBRIC)
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @RolesAllowed(Role.INSTRUCTOR_NAME)
     public Response judge(long id, String rubric, MultivaluedMap<String, String> form) {
-        var of = Judged.student(id);
-        return onceForms.to(
-                form,
-                () -> desk.take(of, rubric, form),
-                problem -> {
-                    var typed = Typed.refused(JudgementDesk.FORM, form, problem);
-                    return JudgementPages.Templates.judge(desk.form(of, rubric, typed));
-                });
+        return forms.judge(Judged.student(id), rubric, form);
     }
 }

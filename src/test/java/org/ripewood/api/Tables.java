@@ -1,9 +1,9 @@
 package org.ripewood.api;
 
 import jakarta.inject.Singleton;
+import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import javax.sql.DataSource;
@@ -12,28 +12,28 @@ import javax.sql.DataSource;
 @Singleton
 class Tables {
 
+    private static final String NAMES =
+            "select table_name from information_schema.tables where lower(table_schema) = 'public'"
+                    // the mapper's own, for statements over many rows
+                    + " and lower(table_name) not like 'hte%'";
+
     private final DataSource database;
+
+    /** Asked ten thousand times, so that it is the same statement to the database each time. */
+    private String count = "";
 
     Tables(DataSource database) {
         this.database = database;
     }
 
     Map<String, Long> rows() {
-        try (var connection = database.getConnection();
-                var statement = connection.createStatement()) {
-            var names = new ArrayList<String>();
-            try (var found =
-                    statement.executeQuery(
-                            "select table_name from information_schema.tables"
-                                    + " where lower(table_schema) = 'public'"
-                                    // the mapper's own, for statements over many rows
-                                    + " and lower(table_name) not like 'hte%'")) {
-                while (found.next()) {
-                    names.add(found.getString(1));
-                }
+        try (var connection = database.getConnection()) {
+            if (count.isEmpty()) {
+                count = countOfAll(connection);
             }
             var rows = new TreeMap<String, Long>();
-            try (var counts = statement.executeQuery(countOf(names))) {
+            try (var asking = connection.prepareStatement(count);
+                    var counts = asking.executeQuery()) {
                 while (counts.next()) {
                     rows.put(counts.getString(1), counts.getLong(2));
                 }
@@ -44,11 +44,14 @@ class Tables {
         }
     }
 
-    private static String countOf(List<String> names) {
-        return String.join(
-                " union all ",
-                names.stream()
-                        .map(name -> "select '%s', count(*) from \"%s\"".formatted(name, name))
-                        .toList());
+    private static String countOfAll(Connection connection) throws SQLException {
+        var counts = new ArrayList<String>();
+        try (var statement = connection.createStatement();
+                var found = statement.executeQuery(NAMES)) {
+            while (found.next()) {
+                counts.add("select '%1$s', count(*) from \"%1$s\"".formatted(found.getString(1)));
+            }
+        }
+        return String.join(" union all ", counts);
     }
 }

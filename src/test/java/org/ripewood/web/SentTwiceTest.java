@@ -1,13 +1,13 @@
 package org.ripewood.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.ripewood.web.Visitor.fields;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
 import jakarta.inject.Inject;
 import java.sql.SQLException;
 import java.time.LocalTime;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -219,13 +219,5 @@ class SentTwiceTest {
             found.next();
             return found.getLong(1);
         }
-    }
-
-    private static Map<String, String> fields(String... inTurn) {
-        var fields = new LinkedHashMap<String, String>();
-        for (int i = 0; i < inTurn.length; i += 2) {
-            fields.put(inTurn[i], inTurn[i + 1]);
-        }
-        return fields;
     }
 }

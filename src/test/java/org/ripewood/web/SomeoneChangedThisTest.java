@@ -1,6 +1,7 @@
 package org.ripewood.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.ripewood.web.Visitor.fields;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
@@ -447,13 +448,5 @@ class SomeoneChangedThisTest {
 
     private static Map<String, String> report(String evidence) {
         return fields("doneOn", "" + School.TODAY, "evidence", evidence);
-    }
-
-    private static Map<String, String> fields(String... inTurn) {
-        var fields = new LinkedHashMap<String, String>();
-        for (int i = 0; i < inTurn.length; i += 2) {
-            fields.put(inTurn[i], inTurn[i + 1]);
-        }
-        return fields;
     }
 }

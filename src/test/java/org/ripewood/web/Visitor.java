@@ -5,6 +5,7 @@ import static io.restassured.RestAssured.given;
 import io.restassured.http.ContentType;
 import io.restassured.response.Response;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -35,6 +36,15 @@ final class Visitor {
 
     static Visitor nobody() {
         return new Visitor();
+    }
+
+    /** Fields of a form: a name, its value, the next name and so on. */
+    static Map<String, String> fields(String... inTurn) {
+        var fields = new LinkedHashMap<String, String>();
+        for (int i = 0; i < inTurn.length; i += 2) {
+            fields.put(inTurn[i], inTurn[i + 1]);
+        }
+        return fields;
     }
 
     Response get(String path) {
