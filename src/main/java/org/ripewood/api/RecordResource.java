@@ -15,7 +15,9 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Request;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.Variant;
 import java.io.InputStream;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
@@ -26,6 +28,7 @@ import org.ripewood.archive.Archive;
 import org.ripewood.archive.Backup;
 import org.ripewood.archive.Backups;
 import org.ripewood.archive.Forgetting;
+import org.ripewood.archive.RecordForm;
 import org.ripewood.archive.Taken;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Versions;
@@ -42,11 +45,24 @@ class RecordResource {
         UNNAMED
     }
 
+    private static final String ZIP = "application/zip";
+
+    private static final MediaType[] TYPES = {
+        new MediaType("application", "zip"), MediaType.APPLICATION_JSON_TYPE
+    };
+
+    private static final String FORMS =
+            " A ZIP of record.json, laid out as record-schema says, and of the photos' pictures;"
+                    + " with form=JSON, or to who accepts nothing but JSON, the JSON by itself,"
+                    + " without photos.";
+
     private final Archive archive;
     private final Backups backups;
     private final CurrentUser user;
+    private final Request request;
 
-    RecordResource(Archive archive, Backups backups, CurrentUser user) {
+    RecordResource(Archive archive, Backups backups, CurrentUser user, Request request) {
+        this.request = request;
         this.archive = archive;
         this.backups = backups;
         this.user = user;
@@ -54,15 +70,17 @@ class RecordResource {
 
     @GET
     @Path("record")
+    @Produces({MediaType.APPLICATION_JSON, ZIP})
     @RolesAllowed(REGISTRAR_NAME)
     @Operation(
             summary = "The school's record as a file",
             description =
                     "Everything but secrets. It can be brought into an empty school, where nobody"
-                            + " of it signs in before being invited. Laid out as record-schema"
-                            + " says.")
-    public Response school() {
-        return file(archive.school(user.actor()), "school");
+                            + " of it signs in before being invited."
+                            + FORMS)
+    public Response school(@QueryParam("form") @Nullable String form) {
+        var asked = form(form);
+        return file(archive.school(user.actor(), asked), "school", asked);
     }
 
     @POST
@@ -84,36 +102,48 @@ class RecordResource {
     @GET
     @Path("courses/{id}/record")
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
-    @Operation(summary = "A course's record as a file, with its students' trees")
-    public Response course(@PathParam("id") long id) {
-        return file(archive.course(user.actor(), id), "course-" + id);
+    @Produces({MediaType.APPLICATION_JSON, ZIP})
+    @Operation(
+            summary = "A course's record as a file, with its students' trees",
+            description = "For those who run it." + FORMS)
+    public Response course(@PathParam("id") long id, @QueryParam("form") @Nullable String form) {
+        var asked = form(form);
+        return file(archive.course(user.actor(), id, asked), "course-" + id, asked);
     }
 
     @GET
     @Path("trees/{id}/record")
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Produces({MediaType.APPLICATION_JSON, ZIP})
     @Operation(
             summary = "A tree's record as a file",
             description =
                     "Asked for with persons=UNNAMED it tells persons by numbers, and what they"
-                            + " wrote in their own words stays behind.")
+                            + " wrote in their own words stays behind."
+                            + FORMS)
     public Response tree(
-            @PathParam("id") long id, @QueryParam("persons") @Nullable String persons) {
-        var told = Asked.oneOf("persons", persons, Persons.class);
-        return file(archive.tree(user.actor(), id, told != Persons.UNNAMED), "tree-" + id);
+            @PathParam("id") long id,
+            @QueryParam("persons") @Nullable String persons,
+            @QueryParam("form") @Nullable String form) {
+        boolean named = Asked.oneOf("persons", persons, Persons.class) != Persons.UNNAMED;
+        var asked = form(form);
+        return file(archive.tree(user.actor(), id, named, asked), "tree-" + id, asked);
     }
 
     @GET
     @Path("people/{id}/record")
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Produces({MediaType.APPLICATION_JSON, ZIP})
     @Operation(
             summary = "All that is on record of a person",
             description =
                     "For themselves and for registrars: the trees they keep with everything, and"
-                            + " what they wrote or is told of them elsewhere. A row without a writer"
-                            + " was written by somebody else.")
-    public Response person(@PathParam("id") long id) {
-        return file(archive.person(user.actor(), id), "person-" + id);
+                            + " what they wrote, took pictures of or is told of them elsewhere. A row"
+                            + " without a writer was written by somebody else."
+                            + FORMS)
+    public Response person(@PathParam("id") long id, @QueryParam("form") @Nullable String form) {
+        var asked = form(form);
+        return file(archive.person(user.actor(), id, asked), "person-" + id, asked);
     }
 
     @GET
@@ -131,8 +161,8 @@ class RecordResource {
     @Operation(
             summary = "Forget a person",
             description =
-                    "Name, login, roles, courses, links and their own words are removed for good;"
-                            + " what was seen of trees stays. Refused while they keep trees. Doing"
+                    "Name, login, roles, courses, links, their own words and the photos they sent"
+                            + " are removed for good; what was seen of trees stays. Refused while they keep trees. Doing"
                             + " it again changes nothing.")
     public Forgetting forget(
             @PathParam("id") long id, @HeaderParam("If-Match") @Nullable String ifMatch) {
@@ -142,31 +172,49 @@ class RecordResource {
     @GET
     @Path("record-schema")
     @PermitAll
-    @Operation(summary = "The JSON Schema (2020-12) of a record's file")
+    @Operation(
+            summary = "The JSON Schema (2020-12) of a record's file",
+            description = "Of the JSON, and of the entry record.json in a ZIP.")
     public String schema() {
         return archive.schema();
     }
 
     @POST
     @Path("record")
-    @Consumes(MediaType.APPLICATION_JSON)
+    @Consumes({MediaType.APPLICATION_JSON, ZIP})
     @RolesAllowed(REGISTRAR_NAME)
     @Operation(
             summary = "Bring a record's file in",
             description =
-                    "All of it or nothing. A school's only into an empty school; a course's or a"
+                    "JSON or ZIP, told by its content. All of it or nothing. A school's only into an empty school; a course's or a"
                             + " tree's into any, with its persons entered as people who cannot sign"
-                            + " in. Faults are told with JSON Pointers (RFC 6901). At most 64 MB.")
+                            + " in. Faults are told with JSON Pointers (RFC 6901), those of pictures"
+                            + " with the entry's name. At most 256 MB, also unpacked, unless the"
+                            + " service is set otherwise.")
     @APIResponseSchema(value = Taken.class, responseCode = "201", responseDescription = "Entered")
     public RestResponse<Taken> take(InputStream sent) {
         return RestResponse.status(RestResponse.Status.CREATED, archive.take(user.actor(), sent));
     }
 
-    private static Response file(InputStream record, String name) {
-        return Response.ok(record, MediaType.APPLICATION_JSON)
+    /** With its pictures, unless asked for otherwise: they are part of the record. */
+    private RecordForm form(@Nullable String form) {
+        var asked = Asked.oneOf("form", form, RecordForm.class);
+        if (asked != null) {
+            return asked;
+        }
+        var taken = request.selectVariant(Variant.mediaTypes(TYPES).build());
+        return taken != null && taken.getMediaType().equals(MediaType.APPLICATION_JSON_TYPE)
+                ? RecordForm.JSON
+                : RecordForm.ZIP;
+    }
+
+    private static Response file(InputStream record, String name, RecordForm form) {
+        boolean zip = form == RecordForm.ZIP;
+        return Response.ok(record, zip ? ZIP : MediaType.APPLICATION_JSON)
                 .header(
                         "Content-Disposition",
-                        "attachment; filename=\"ripewood-%s.json\"".formatted(name))
+                        "attachment; filename=\"ripewood-%s.%s\""
+                                .formatted(name, zip ? "zip" : "json"))
                 .header("Cache-Control", "no-store")
                 .build();
     }

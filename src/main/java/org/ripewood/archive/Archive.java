@@ -13,14 +13,17 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
-import java.util.TreeMap;
+import java.util.Set;
 import javax.sql.DataSource;
 import org.ripewood.audit.Audit;
 import org.ripewood.audit.Deed;
 import org.ripewood.course.CourseContent;
 import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
+import org.ripewood.platform.KeptPictures;
 import org.ripewood.platform.KeptTables;
 import org.ripewood.platform.Problem;
 import org.ripewood.platform.Refused;
@@ -39,10 +42,14 @@ public class Archive {
     /** A whole school takes minutes. */
     private static final int MOST_SECONDS = 1_800;
 
+    /** Of what is lost the second knows; more are needed while photos are being taken away. */
+    private static final int MOST_TRIES = 5;
+
     private final DataSource database;
     private final Audit audit;
     private final RecordPlan plan;
     private final Instance<KeptTables> rooms;
+    private final KeptPictures pictures;
     private final People people;
     private final Trees trees;
     private final CourseContent content;
@@ -54,6 +61,7 @@ public class Archive {
             Audit audit,
             RecordPlan plan,
             Instance<KeptTables> rooms,
+            KeptPictures pictures,
             People people,
             Trees trees,
             CourseContent content,
@@ -65,6 +73,7 @@ public class Archive {
         this.audit = audit;
         this.plan = plan;
         this.rooms = rooms;
+        this.pictures = pictures;
         this.people = people;
         this.trees = trees;
         this.content = content;
@@ -73,16 +82,16 @@ public class Archive {
     }
 
     /** The whole school; registrars only. The file behind the stream is gone once it is closed. */
-    public InputStream school(Actor actor) {
+    public InputStream school(Actor actor, RecordForm form) {
         actor.require(Role.REGISTRAR, "take the school's record out");
-        return written(actor, Scope.school());
+        return written(actor, Scope.school(), form);
     }
 
     /** A course with its students' trees; its instructors and registrars only. */
-    public InputStream course(Actor actor, long courseId) {
+    public InputStream course(Actor actor, long courseId, RecordForm form) {
         people.getCourse(actor, courseId);
         people.requireRuns(actor, courseId, "its record");
-        return written(actor, Scope.course(courseId));
+        return written(actor, Scope.course(courseId), form);
     }
 
     /**
@@ -91,9 +100,9 @@ public class Archive {
      * @param named whether persons are told by name; never to somebody from whom a former keeper is
      *     hidden
      */
-    public InputStream tree(Actor actor, long treeId, boolean named) {
+    public InputStream tree(Actor actor, long treeId, boolean named, RecordForm form) {
         boolean mayName = trees.hiddenKeepers(actor, treeId).isEmpty();
-        return written(actor, Scope.tree(treeId, named && mayName));
+        return written(actor, Scope.tree(treeId, named && mayName), form);
     }
 
     /**
@@ -101,26 +110,27 @@ public class Archive {
      * they keep with everything, and whatever they wrote or is told of them elsewhere. A row that
      * names nobody as its writer was written by somebody else.
      */
-    public InputStream person(Actor actor, long personId) {
+    public InputStream person(Actor actor, long personId, RecordForm form) {
         if (actor.personId() != personId && !actor.is(Role.REGISTRAR)) {
             throw Refused.notFound("person", personId);
         }
         people.get(personId);
-        return written(actor, Scope.person(personId));
+        return written(actor, Scope.person(personId), form);
     }
 
     /** What forgetting a person would do; registrars only. */
     public Forgetting forgetting(Actor actor, long personId) {
         requireForgets(actor, personId);
+        long photos = pictures.madeBy(personId);
         return inTransaction(
                 Connection.TRANSACTION_READ_COMMITTED,
-                connection -> forgetter(connection).tell(personId));
+                connection -> forgetter(connection).tell(personId, photos));
     }
 
     /**
-     * Forgets a person: name, login and password, roles, courses, links and what they wrote in
-     * their own words; what was seen of trees stays. Registrars only, and never of themselves.
-     * Doing it again changes nothing.
+     * Forgets a person: name, login and password, roles, courses, links, the photos they sent and
+     * what they wrote in their own words; what was seen of trees stays. Registrars only, and never
+     * of themselves. Doing it again changes nothing.
      *
      * @throws Refused 409 while they keep trees; 412 when the version is not the current one
      */
@@ -129,21 +139,28 @@ public class Archive {
         if (people.get(personId).version() != version) {
             throw Refused.stale("person");
         }
-        return noted(
-                Deed.PERSON_FORGOTTEN,
-                actor,
-                connection -> {
-                    var forgetter = forgetter(connection);
-                    var told = forgetter.tell(personId);
-                    if (!told.trees().isEmpty()) {
-                        throw Refused.conflict(
-                                "%s still keeps %s."
-                                        .formatted(told.name(), String.join(", ", told.trees())),
-                                "Maybe hand these trees over first.");
-                    }
-                    forgetter.forget(personId);
-                    return told;
-                });
+        var keys = new ArrayList<String>();
+        var before =
+                noted(
+                        Deed.PERSON_FORGOTTEN,
+                        actor,
+                        connection -> {
+                            var forgetter = forgetter(connection);
+                            var told = forgetter.tell(personId, pictures.madeBy(personId));
+                            if (!told.trees().isEmpty()) {
+                                throw Refused.conflict(
+                                        "%s still keeps %s."
+                                                .formatted(
+                                                        told.name(),
+                                                        String.join(", ", told.trees())),
+                                        "Maybe hand these trees over first.");
+                            }
+                            keys.addAll(pictures.removeMadeBy(personId, actor.personId()));
+                            forgetter.forget(personId);
+                            return told;
+                        });
+        pictures.takeAway(keys);
+        return before;
     }
 
     private Forgetter forgetter(Connection connection) throws SQLException {
@@ -180,37 +197,17 @@ public class Archive {
         var file = temporary();
         try {
             receive(sent, file);
-            return noted(Deed.RECORD_BROUGHT_IN, actor, connection -> take(connection, file));
+            return noted(
+                    Deed.RECORD_BROUGHT_IN,
+                    actor,
+                    connection ->
+                            new Intake(plan.tables(connection), rooms, pictures, mostBytes)
+                                    .take(connection, file));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } finally {
             delete(file);
         }
-    }
-
-    private Taken take(Connection connection, Path file) throws SQLException {
-        return take(connection, plan.tables(connection), rooms, file);
-    }
-
-    /** Enters a file in the transaction of a connection. */
-    static Taken take(
-            Connection connection, List<PlannedTable> tables, Iterable<KeptTables> rooms, Path file)
-            throws SQLException {
-        var faults = new FileFaults();
-        var check = new RecordCheck(faults, rooms);
-        new RecordFile(file, tables, faults).read(check);
-        faults.throwIfAny();
-        if (check.scope() == Scope.Kind.SCHOOL) {
-            EmptySchool.require(connection, tables);
-        }
-        new RecordFile(file, tables, faults).read(new RecordEntry(connection, check, faults));
-        var rows = new TreeMap<String, Integer>();
-        for (var table : tables) {
-            if (check.rows(table.name()) > 0) {
-                rows.put(table.field(), check.rows(table.name()));
-            }
-        }
-        return new Taken(check.scope().name(), check.rows(), rows);
     }
 
     private void receive(InputStream sent, Path file) throws IOException {
@@ -235,15 +232,10 @@ public class Archive {
         }
     }
 
-    private InputStream written(Actor actor, Scope scope) {
+    private InputStream written(Actor actor, Scope scope, RecordForm form) {
         var file = temporary();
         try {
-            inTransaction(
-                    Connection.TRANSACTION_REPEATABLE_READ,
-                    connection -> {
-                        write(connection, scope, file);
-                        return file;
-                    });
+            write(scope, form, file);
             QuarkusTransaction.requiringNew()
                     .run(() -> audit.note(Deed.RECORD_TAKEN_OUT, actor.personId()));
             return Files.newInputStream(file, StandardOpenOption.DELETE_ON_CLOSE);
@@ -256,15 +248,39 @@ public class Archive {
         }
     }
 
-    private void write(Connection connection, Scope scope, Path file) throws SQLException {
+    /**
+     * Anew when a picture the record names cannot be had: without what is lost, of a new moment.
+     */
+    private void write(Scope scope, RecordForm form, Path file) {
+        var lost = new HashSet<Long>();
+        for (int tries = 0; tries < MOST_TRIES; tries++) {
+            var missing =
+                    inTransaction(
+                            Connection.TRANSACTION_REPEATABLE_READ,
+                            connection -> write(connection, scope, form, lost, file));
+            if (missing.isEmpty()) {
+                return;
+            }
+            lost.addAll(missing);
+        }
+        throw Refused.conflict(
+                "Photos are being taken away while the record is written.",
+                "Maybe try again in a while.");
+    }
+
+    private Set<Long> write(
+            Connection connection, Scope scope, RecordForm form, Set<Long> lost, Path file)
+            throws SQLException {
+        var tables = plan.tables(connection);
+        var revision = content.inForce().revision();
         try (var out = new BufferedOutputStream(Files.newOutputStream(file))) {
-            RecordWriter.write(
-                    connection,
-                    plan.tables(connection),
-                    scope,
-                    content.inForce().revision(),
-                    today.now(),
-                    out);
+            if (form == RecordForm.ZIP) {
+                var writer = RecordWriter.of(new RecordRows(connection, tables, scope, lost));
+                return new RecordZip(writer, pictures).write(revision, today.now(), out);
+            }
+            RecordWriter.withoutPictures(connection, tables, scope)
+                    .write(revision, today.now(), out);
+            return Set.of();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -32,7 +32,8 @@ final class Forgetter {
         this.tables = tables;
     }
 
-    Forgetting tell(long personId) throws SQLException {
+    /** What is on record of a person, of whom so many photos are. */
+    Forgetting tell(long personId, long photos) throws SQLException {
         var words = new TreeMap<String, Long>();
         for (var table : tables) {
             long rows = 0;
@@ -43,23 +44,31 @@ final class Forgetter {
                 words.put(table.field(), rows);
             }
         }
-        var login = texts("select login from person where id = ?", personId).get(0);
         return new Forgetting(
                 personId,
                 number("select version from person where id = ?", personId),
                 texts("select name from person where id = ?", personId).get(0),
-                login.equals(FORGOTTEN_LOGIN + personId),
+                isForgotten(personId) && photos == 0,
                 texts("select label from tree where keeper_id = ? order by label, id", personId),
                 number("select count(*) from membership where person_id = ?", personId),
+                photos,
                 words);
     }
 
+    private boolean isForgotten(long personId) throws SQLException {
+        return login(personId).equals(FORGOTTEN_LOGIN + personId);
+    }
+
+    private String login(long personId) throws SQLException {
+        return texts("select login from person where id = ?", personId).get(0);
+    }
+
     void forget(long personId) throws SQLException {
-        if (tell(personId).forgotten()) {
+        if (isForgotten(personId)) {
             return;
         }
         var name = texts("select name from person where id = ?", personId).get(0);
-        var login = texts("select login from person where id = ?", personId).get(0);
+        var login = login(personId);
         var after = "Former member " + personId;
         for (var table : tables) {
             for (var column : whoseWords(table)) {

@@ -7,7 +7,9 @@ import java.util.Map;
  * What forgetting a person does.
  *
  * @param trees they still keep, by label; while there are any, they cannot be forgotten
+ * @param forgotten whether nothing is left by which they could be known
  * @param courses how many they leave
+ * @param photos how many of those they sent are there and will be deleted
  * @param words rows whose words are removed, by table
  */
 public record Forgetting(
@@ -17,6 +19,7 @@ public record Forgetting(
         boolean forgotten,
         List<String> trees,
         long courses,
+        long photos,
         Map<String, Long> words) {
 
     public Forgetting {

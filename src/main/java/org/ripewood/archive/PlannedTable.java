@@ -31,6 +31,13 @@ record PlannedTable(KeptTable told, List<PlannedColumn> columns) {
         return columns.stream().filter(column -> column.told().travels()).toList();
     }
 
+    /** The column that names a row's picture. */
+    Optional<PlannedColumn> picture() {
+        return columns.stream()
+                .filter(column -> column.told().meaning() == Meaning.PICTURE)
+                .findFirst();
+    }
+
     Map<String, PlannedColumn> byField() {
         return travelling().stream()
                 .collect(Collectors.toMap(PlannedColumn::field, column -> column));

@@ -30,6 +30,7 @@ final class RecordCheck implements RecordFile.Reader {
 
     private final FileFaults faults;
     private final Iterable<KeptTables> rooms;
+    private final PicturesSent pictures;
     private final Map<String, Integer> counts = new HashMap<>();
 
     /** For each row the number of what it is part of; 0 for none. */
@@ -41,9 +42,10 @@ final class RecordCheck implements RecordFile.Reader {
     private @Nullable PlannedTable table;
     private Map<String, PlannedColumn> fields = Map.of();
 
-    RecordCheck(FileFaults faults, Iterable<KeptTables> rooms) {
+    RecordCheck(FileFaults faults, Iterable<KeptTables> rooms, PicturesSent pictures) {
         this.faults = faults;
         this.rooms = rooms;
+        this.pictures = pictures;
     }
 
     Scope.Kind scope() {
@@ -165,10 +167,21 @@ final class RecordCheck implements RecordFile.Reader {
         if (!of.numbered() && !keys.add(key(of, row))) {
             faults.add(pointer, "expected another key than an earlier row's");
         }
+        checkPicture(of, number, row, pointer);
         var values = values(of, row);
         for (var room : rooms) {
             room.faults(of.name(), values)
                     .forEach(fault -> faults.add(pointer + "/" + fault.field(), fault.message()));
+        }
+    }
+
+    private void checkPicture(PlannedTable of, int number, ObjectNode row, String pointer) {
+        var column = of.picture().orElse(null);
+        if (column != null && row.has(column.field())) {
+            var fault = pictures.faultOf(number, row.path(column.field()).stringValue());
+            if (fault != null) {
+                faults.add(pointer + "/" + column.field(), fault);
+            }
         }
     }
 

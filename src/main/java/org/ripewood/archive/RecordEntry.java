@@ -34,6 +34,7 @@ final class RecordEntry implements RecordFile.Reader {
 
     private final Connection database;
     private final RecordCheck checked;
+    private final PicturesIn pictures;
     private final FileFaults faults;
     private final NewIds newIds;
     private final Known known;
@@ -44,9 +45,11 @@ final class RecordEntry implements RecordFile.Reader {
     private @Nullable PreparedStatement insert;
     private @Nullable PreparedStatement look;
 
-    RecordEntry(Connection database, RecordCheck checked, FileFaults faults) throws SQLException {
+    RecordEntry(Connection database, RecordCheck checked, PicturesIn pictures, FileFaults faults)
+            throws SQLException {
         this.database = database;
         this.checked = checked;
+        this.pictures = pictures;
         this.faults = faults;
         this.newIds = new NewIds(database);
         this.known = Known.in(database, checked.scope());
@@ -99,6 +102,9 @@ final class RecordEntry implements RecordFile.Reader {
                 return;
             }
             var values = newValues(of, number, row);
+            if (!hasItsPicture(of, number, row, values)) {
+                return;
+            }
             if (look != null && isKept(of, values)) {
                 return;
             }
@@ -111,6 +117,17 @@ final class RecordEntry implements RecordFile.Reader {
         } catch (SQLException e) {
             tell(e, pointer);
         }
+    }
+
+    /** Keeps the picture a row names; false when it is refused, and all of the file with it. */
+    private boolean hasItsPicture(
+            PlannedTable of, int number, ObjectNode row, Map<String, @Nullable Object> values) {
+        if (of.picture().filter(column -> row.has(column.field())).isEmpty()) {
+            return true;
+        }
+        var kept = pictures.keep(number, RecordCheck.values(of, row));
+        values.putAll(kept);
+        return !kept.isEmpty();
     }
 
     /** A row that stands for one that is here already gets its id. */

@@ -18,7 +18,9 @@ final class RecordSchema {
                 "description",
                 "Rows name each other by numbers of this file's own: 1 for a table's first row."
                         + " Tables come in the order in which they are described here, so that each"
-                        + " names rows that came before it; those without rows are left out.");
+                        + " names rows that came before it; those without rows are left out. With"
+                        + " pictures it is the entry record.json of a ZIP; by itself it has no"
+                        + " “photo”.");
         schema.put("type", "object");
         var properties = schema.putObject("properties");
         properties.putObject("format").put("const", RecordWriter.FORMAT);
@@ -88,7 +90,9 @@ final class RecordSchema {
     private static void describe(ObjectNode schema, PlannedColumn column) {
         column.type().describe(schema);
         var told = column.told();
-        if (column.type() == ColumnType.TEXT) {
+        if (told.meaning() == Meaning.PICTURE) {
+            schema.put("pattern", PicturesSent.ENTRY.pattern());
+        } else if (column.type() == ColumnType.TEXT) {
             schema.put("maxLength", column.longest());
         }
         if (!told.oneOf().isEmpty()) {
@@ -106,6 +110,7 @@ final class RecordSchema {
                     case PERSONAL -> "says who a person is";
                     case SIGN_IN -> "only in a school's own file";
                     case TOLD -> "JSON, as it was told on the day";
+                    case PICTURE -> "the entry of the ZIP that has the picture, a JPEG";
                     case PLAIN -> "";
                 };
         if (!about.isEmpty()) {

@@ -1,8 +1,8 @@
 package org.ripewood.archive;
 
+import java.io.IOException;
 import java.io.OutputStream;
 import java.sql.Connection;
-import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
@@ -10,11 +10,11 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
-import java.util.stream.LongStream;
-import org.ripewood.archive.Selection.Chunks;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.KeptColumn.Meaning;
 import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
@@ -25,43 +25,41 @@ final class RecordWriter {
     static final String FORMAT = "ripewood-record";
     static final int FORMAT_VERSION = 1;
 
-    private static final int ROWS_FETCHED = 500;
-
-    private final Connection database;
-    private final List<PlannedTable> tables;
+    private final RecordRows rows;
     private final Scope scope;
-    private final Map<String, long[]> selected;
     private final Map<String, LocalNumbers> numbers = new HashMap<>();
 
-    private RecordWriter(
-            Connection database,
-            List<PlannedTable> tables,
-            Scope scope,
-            Map<String, long[]> selected) {
-        this.database = database;
-        this.tables = tables;
-        this.scope = scope;
-        this.selected = selected;
+    private RecordWriter(RecordRows rows) {
+        this.rows = rows;
+        this.scope = rows.scope();
     }
 
-    /**
-     * Writes a file.
-     *
-     * @param database in a transaction that sees one moment of the record
-     */
-    static void write(
-            Connection database,
-            List<PlannedTable> tables,
-            Scope scope,
-            String contentRevision,
-            Instant now,
-            OutputStream out)
+    /** Numbers what belongs to a file. */
+    static RecordWriter of(RecordRows rows) throws SQLException {
+        var writer = new RecordWriter(rows);
+        for (var table : rows.tables()) {
+            if (table.numbered()) {
+                writer.numbers.put(table.name(), LocalNumbers.of(rows.ids(table)));
+            }
+        }
+        return writer;
+    }
+
+    /** The same of a file that can hold no pictures, and says nothing of them. */
+    static RecordWriter withoutPictures(Connection database, List<PlannedTable> tables, Scope scope)
             throws SQLException {
-        var selected =
-                scope.whole() ? Map.<String, long[]>of() : Selection.of(database, tables, scope);
-        var writer = new RecordWriter(database, tables, scope, selected);
-        writer.number();
-        try (var json = JsonMapper.shared().createGenerator(out)) {
+        var plain = tables.stream().filter(table -> table.picture().isEmpty()).toList();
+        return of(new RecordRows(database, plain, scope, Set.of()));
+    }
+
+    /** Writes the record and leaves open what it was written to. */
+    void write(String contentRevision, Instant now, OutputStream out)
+            throws SQLException, IOException {
+        try (var json =
+                JsonMapper.shared()
+                        .writer()
+                        .without(StreamWriteFeature.AUTO_CLOSE_TARGET)
+                        .createGenerator(out)) {
             json.writeStartObject();
             json.writeStringProperty("format", FORMAT);
             json.writeNumberProperty("formatVersion", FORMAT_VERSION);
@@ -71,7 +69,7 @@ final class RecordWriter {
             json.writeBooleanProperty("named", scope.named());
             json.writeName("tables");
             json.writeStartArray();
-            writer.writeTables(json);
+            writeTables(json);
             json.writeEndArray();
             json.writeEndObject();
             json.writeRaw('\n');
@@ -99,93 +97,52 @@ final class RecordWriter {
         return column.told().meaning() == Meaning.SIGN_IN;
     }
 
-    private void number() throws SQLException {
-        for (var table : tables) {
-            if (table.numbered()) {
-                numbers.put(
-                        table.name(),
-                        LocalNumbers.of(
-                                scope.whole()
-                                        ? idsInOrder(table)
-                                        : selected.getOrDefault(table.name(), new long[0])));
-            }
-        }
-    }
-
-    private long[] idsInOrder(PlannedTable table) throws SQLException {
-        var ids = LongStream.builder();
-        var query = "select t.id from %s t order by %s".formatted(table.name(), order(table));
-        try (var statement = streaming(query);
-                var rows = statement.executeQuery()) {
-            while (rows.next()) {
-                ids.add(rows.getLong(1));
-            }
-        }
-        return ids.build().toArray();
-    }
-
-    private void writeTables(JsonGenerator json) throws SQLException {
-        for (var table : tables) {
+    private void writeTables(JsonGenerator json) throws SQLException, IOException {
+        for (var table : rows.tables()) {
             var writing = new Rows(table, json);
-            if (scope.whole()) {
-                writing.write("");
-            } else {
-                var ids = selected.getOrDefault(table.name(), new long[0]);
-                var key = table.numbered() ? "id" : ownerColumn(table);
-                for (int from = 0; from < ids.length; from += Chunks.ROWS) {
-                    writing.write(" where " + Chunks.in("t." + key, ids, from));
-                }
-            }
+            rows.read(table, writing.columns, writing::write);
             writing.end();
         }
     }
 
-    private static String ownerColumn(PlannedTable table) {
-        var owner = table.told().owner();
-        return owner == null ? "id" : owner.name();
+    /** What is done with a picture's row. */
+    interface PictureReader {
+
+        /**
+         * Takes a row.
+         *
+         * @param number in the file
+         * @param id in the database
+         * @param row by column
+         */
+        void picture(int number, long id, Map<String, @Nullable Object> row) throws IOException;
     }
 
-    private String order(PlannedTable table) {
-        if (!scope.whole() && table.numbered()) {
-            return "t.id";
-        }
-        var order = new ArrayList<String>();
-        for (var name : table.told().order()) {
-            boolean owners = ownerOutOfTurn(table) && name.equals(ownerColumn(table));
-            if (owners) {
-                ownerTable(table).told().order().forEach(each -> order.add("o." + each));
-            } else {
-                order.add("t." + name);
+    /** Reads the rows that have a picture, in the file's order. */
+    void eachPicture(PictureReader reader) throws SQLException, IOException {
+        for (var table : rows.tables()) {
+            if (table.picture().isPresent()) {
+                rows.read(table, table.columns(), found -> passOn(table, found, reader));
             }
         }
-        return String.join(", ", order);
     }
 
-    /** Rows without a number stand in the order of what they are part of. */
-    private String ownerJoined(PlannedTable table) {
-        return ownerOutOfTurn(table)
-                ? " join %s o on o.id = t.%s"
-                        .formatted(ownerTable(table).name(), ownerColumn(table))
-                : "";
+    private void passOn(PlannedTable table, ResultSet found, PictureReader reader)
+            throws SQLException, IOException {
+        var row = new HashMap<String, @Nullable Object>();
+        for (int at = 0; at < table.columns().size(); at++) {
+            var column = table.columns().get(at);
+            row.put(column.name(), column.type().readOrNull(found, at + 1));
+        }
+        var picture = table.picture().orElseThrow();
+        if (row.get(picture.name()) != null && row.get("id") instanceof Long id) {
+            reader.picture(numberOf(table.name(), id), id, row);
+        }
     }
 
-    private boolean ownerOutOfTurn(PlannedTable table) {
-        return scope.whole()
-                && !table.numbered()
-                && table.ownerTable().isPresent()
-                && !ownerTable(table).told().order().equals(List.of("id"));
-    }
-
-    private PlannedTable ownerTable(PlannedTable table) {
-        var name = table.ownerTable().orElseThrow();
-        return tables.stream().filter(other -> other.name().equals(name)).findFirst().orElseThrow();
-    }
-
-    /** Without automatic commits and with a fetch size PostgreSQL sends rows as they are read. */
-    private PreparedStatement streaming(String query) throws SQLException {
-        var statement = database.prepareStatement(query);
-        statement.setFetchSize(ROWS_FETCHED);
-        return statement;
+    private int numberOf(String of, Long id) {
+        var known = numbers.get(of);
+        return known == null ? 0 : known.of(id);
     }
 
     /** The rows of one table; a table without rows is not mentioned. */
@@ -200,24 +157,6 @@ final class RecordWriter {
             this.table = table;
             this.json = json;
             this.columns = new ArrayList<>(columns(table, scope));
-        }
-
-        void write(String where) throws SQLException {
-            var names =
-                    columns.stream()
-                            .map(column -> "t." + column.name())
-                            .collect(Collectors.joining(", "));
-            var query =
-                    "select %s from %s t%s%s order by %s"
-                            .formatted(
-                                    names, table.name(), ownerJoined(table), where, order(table));
-            try (var statement = streaming(query);
-                    var rows = statement.executeQuery()) {
-                while (rows.next()) {
-                    begin();
-                    writeRow(rows);
-                }
-            }
         }
 
         private void begin() {
@@ -238,7 +177,8 @@ final class RecordWriter {
             }
         }
 
-        private void writeRow(ResultSet rows) throws SQLException {
+        void write(ResultSet rows) throws SQLException {
+            begin();
             json.writeRaw('\n');
             json.writeStartObject();
             int number = 0;
@@ -254,6 +194,8 @@ final class RecordWriter {
                         json.writeNumberProperty(column.field(), number);
                     }
                     case REFERENCE -> writeReference(column, (Long) value);
+                    case PICTURE ->
+                            json.writeStringProperty(column.field(), PicturesSent.entry(number));
                     default -> {
                         json.writeName(column.field());
                         column.type().write(json, shown(column, value, number));
@@ -288,11 +230,6 @@ final class RecordWriter {
                         "%s.%s names row %d, which is not among those of the file"
                                 .formatted(table.name(), column.name(), id));
             }
-        }
-
-        private int numberOf(String of, Long id) {
-            var known = numbers.get(of);
-            return known == null ? 0 : known.of(id);
         }
     }
 }

@@ -11,9 +11,10 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Semaphore;
-import java.util.concurrent.atomic.AtomicBoolean;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
@@ -71,6 +72,46 @@ class Darkroom {
         }
     }
 
+    /**
+     * Looks through a JPEG that is to be kept as it is, since it was developed elsewhere.
+     *
+     * @return the same bytes, with the thumbnail and sizes that go with them
+     * @throws org.ripewood.platform.Refused 400 when it is none that {@link #develop} could have
+     *     made, which is told before it is decoded, or when its pixels are not whole
+     */
+    Developed check(byte[] developed) {
+        place.acquireUninterruptibly();
+        try {
+            if (!JpegHead.begins(developed)) {
+                throw OtherKind.of(developed);
+            }
+            var head = head(developed);
+            KeptJpeg.require(developed);
+            if (head.longestPx() > LONGEST_EDGE_PX) {
+                throw Unfit.because(
+                        "expected at most %d px a side, found %d"
+                                .formatted(LONGEST_EDGE_PX, head.longestPx()),
+                        null);
+            }
+            var warnings = new ArrayList<String>();
+            var pixels = decoded(developed, head, warnings);
+            if (!warnings.isEmpty()) {
+                LOG.debugf("a picture from a file: %s", warnings);
+                throw Unfit.because(
+                        "expected a JPEG of nothing but pixels, found more than make up the picture",
+                        null);
+            }
+            return new Developed(
+                    developed,
+                    jpeg(smaller(onWhite(pixels), THUMBNAIL_EDGE_PX)),
+                    head.widthPx(),
+                    head.heightPx(),
+                    null);
+        } finally {
+            place.release();
+        }
+    }
+
     private byte[] read(InputStream sent) {
         try {
             var bytes = sent.readNBytes((int) limits.mostBytes() + 1);
@@ -107,7 +148,7 @@ class Darkroom {
     }
 
     private static Developed develop(byte[] sent, PictureHead head) {
-        var small = smaller(onWhite(decoded(sent, head)), LONGEST_EDGE_PX);
+        var small = smaller(onWhite(decoded(sent, head, new ArrayList<>())), LONGEST_EDGE_PX);
         var upright = Turning.upright(small, head.notes().orientation());
         return new Developed(
                 jpeg(upright),
@@ -117,12 +158,12 @@ class Darkroom {
                 head.notes().takenOn());
     }
 
-    private static BufferedImage decoded(byte[] sent, PictureHead head) {
+    /** The decoder fills up what is missing and only warns. */
+    private static BufferedImage decoded(byte[] sent, PictureHead head, List<String> warnings) {
         var reader = ImageIO.getImageReadersByFormatName(head.format()).next();
-        var cutOff = new AtomicBoolean();
         try (var input = new MemoryCacheImageInputStream(new ByteArrayInputStream(sent))) {
             reader.setInput(input, true, true);
-            reader.addIIOReadWarningListener((source, warning) -> notice(warning, cutOff));
+            reader.addIIOReadWarningListener((source, warning) -> warnings.add(warning));
             var how = reader.getDefaultReadParam();
             if (reader.getWidth(0) != head.widthPx() || reader.getHeight(0) != head.heightPx()) {
                 throw Unfit.broken("a picture that tells two sizes");
@@ -130,7 +171,7 @@ class Darkroom {
             int every = every(head);
             how.setSourceSubsampling(every, every, 0, 0);
             var picture = reader.read(0, how);
-            if (cutOff.get()) {
+            if (warnings.stream().anyMatch(Darkroom::tellsOfTheEnd)) {
                 throw Unfit.broken("a picture whose pixels end too early");
             }
             return picture;
@@ -151,11 +192,8 @@ class Darkroom {
                         .formatted(head.format().toUpperCase(Locale.ROOT)));
     }
 
-    /** The decoder fills up what is missing and only warns. */
-    private static void notice(String warning, AtomicBoolean cutOff) {
-        if (warning.toLowerCase(Locale.ROOT).contains("premature end")) {
-            cutOff.set(true);
-        }
+    private static boolean tellsOfTheEnd(String warning) {
+        return warning.toLowerCase(Locale.ROOT).contains("premature end");
     }
 
     /** Every how many pixels one is kept while decoding, so that memory has a bound. */

@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
@@ -18,7 +19,7 @@ import org.ripewood.platform.Today;
 class PhotoBook {
 
     /** No photo is older than the tables are taken to be; common practice, no source. */
-    private static final LocalDate FIRST = LocalDate.of(1900, 1, 1);
+    static final LocalDate FIRST = LocalDate.of(1900, 1, 1);
 
     private final PhotoRows rows;
     private final PhotoReach reach;
@@ -91,15 +92,37 @@ class PhotoBook {
         if (row.removedAt == null && row.version != version) {
             throw Refused.stale("photo");
         }
+        var keys = mark(row, actor.personId());
+        rows.flush();
+        return new Removal(veil.over(actor, row), keys);
+    }
+
+    /**
+     * All that a person sent, in the caller's transaction; answers the keys their bytes lie under.
+     */
+    List<String> removeBy(long personId, long removedById) {
+        var keys = new ArrayList<String>();
+        for (var row : rows.toRemoveOf(personId)) {
+            keys.addAll(mark(row, removedById));
+        }
+        rows.flush();
+        return keys;
+    }
+
+    long countBy(long personId) {
+        return rows.countOf(personId);
+    }
+
+    /** Says that it was taken away, once; answers the keys its bytes lay under before. */
+    private List<String> mark(PhotoEntity row, long removedById) {
         var keys = Stream.of(row.fileKey, row.thumbnailKey).filter(Objects::nonNull).toList();
         if (row.removedAt == null) {
             row.fileKey = null;
             row.thumbnailKey = null;
-            row.removedById = actor.personId();
+            row.removedById = removedById;
             row.removedAt = today.now();
-            rows.flush();
         }
-        return new Removal(veil.over(actor, row), keys);
+        return keys;
     }
 
     /** What was said, or what the camera noted where its clock can be believed, or today. */

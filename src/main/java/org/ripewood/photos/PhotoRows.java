@@ -19,6 +19,7 @@ class PhotoRows implements PanacheRepositoryBase<PhotoEntity, Long> {
     private static final String THERE = " and removedAt is null";
     private static final String LATEST_FIRST = " order by takenOn desc, id desc";
     private static final String OF_TREE = "treeId = ?1" + THERE;
+    private static final String OF_PERSON = "byId = ?1" + THERE;
 
     List<PhotoEntity> ofTree(long treeId, PageRequest page) {
         return find(OF_TREE + LATEST_FIRST, treeId).page(Page.of(page.page(), page.size())).list();
@@ -47,6 +48,18 @@ class PhotoRows implements PanacheRepositoryBase<PhotoEntity, Long> {
     /** All that a person sent since a moment, those taken away since included. */
     long countSince(long personId, Instant moment) {
         return count("byId = ?1 and recordedAt >= ?2", personId, moment);
+    }
+
+    /** Those there that a person sent. */
+    long countOf(long personId) {
+        return count(OF_PERSON, personId);
+    }
+
+    /** The same, and nobody else can change them until this transaction ends. */
+    List<PhotoEntity> toRemoveOf(long personId) {
+        return find(OF_PERSON + " order by id", personId)
+                .withLock(LockModeType.PESSIMISTIC_WRITE)
+                .list();
     }
 
     /** A photo nobody else can change until this transaction ends. */

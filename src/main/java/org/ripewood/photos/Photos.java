@@ -6,9 +6,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.NoSuchFileException;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import org.jboss.logging.Logger;
 import org.ripewood.platform.Actor;
@@ -41,6 +38,7 @@ public class Photos {
     private final PhotoVeil veil;
     private final Darkroom darkroom;
     private final PhotoStore store;
+    private final RecordPictures files;
     private final Meters meters;
 
     Photos(
@@ -52,6 +50,7 @@ public class Photos {
             PhotoVeil veil,
             Darkroom darkroom,
             PhotoStore store,
+            RecordPictures files,
             Meters meters) {
         this.trees = trees;
         this.standings = standings;
@@ -61,6 +60,7 @@ public class Photos {
         this.veil = veil;
         this.darkroom = darkroom;
         this.store = store;
+        this.files = files;
         this.meters = meters;
     }
 
@@ -86,17 +86,17 @@ public class Photos {
                             treeId,
                             said,
                             developed,
-                            sha256(developed.whole),
+                            Fingerprint.of(developed.whole),
                             whole,
                             thumbnail);
             meters.count(Meter.PHOTO_STORED);
             return kept;
         } catch (Refused refused) {
             // certainly not written down; after any other failure the sweep finds out
-            takeAway(List.of(whole, thumbnail));
+            files.takeAway(List.of(whole, thumbnail));
             throw refused;
         } catch (IOException e) {
-            takeAway(List.of(whole, thumbnail));
+            files.takeAway(List.of(whole, thumbnail));
             throw new UncheckedIOException("the photo cannot be kept", e);
         }
     }
@@ -180,25 +180,7 @@ public class Photos {
     @Transactional(Transactional.TxType.NOT_SUPPORTED)
     public Photo remove(Actor actor, long photoId, long version) {
         var removal = book.remove(actor, photoId, version);
-        takeAway(removal.keys());
+        files.takeAway(removal.keys());
         return removal.photo();
-    }
-
-    private void takeAway(List<String> keys) {
-        for (var key : keys) {
-            try {
-                store.remove(key);
-            } catch (IOException e) {
-                LOG.warnf(e, "The file %s is left for the next start to take away.", key);
-            }
-        }
-    }
-
-    private static String sha256(byte[] bytes) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
     }
 }

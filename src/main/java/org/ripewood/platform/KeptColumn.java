@@ -38,7 +38,9 @@ public record KeptColumn(
         /** How a person signs in, which only a school's own file tells. */
         SIGN_IN,
         /** A verdict as it was told, with the name of whoever saw the evidence. */
-        TOLD
+        TOLD,
+        /** Names a picture that lies beside the database; in files, the entry that has it. */
+        PICTURE
     }
 
     public KeptColumn {
@@ -54,9 +56,9 @@ public record KeptColumn(
         return leftOut == null;
     }
 
-    /** Its name in files: {@code keeperId} for {@code keeper_id}. */
+    /** Its name in files: {@code keeperId} for {@code keeper_id}; they know no keys of bytes. */
     public String field() {
-        return KeptTable.camel(name);
+        return meaning == Meaning.PICTURE ? "picture" : KeptTable.camel(name);
     }
 
     /** The name in files of the table it refers to; empty when it refers to none. */

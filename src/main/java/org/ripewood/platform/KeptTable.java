@@ -181,6 +181,11 @@ public record KeptTable(
             return add(KeptColumn.of(column, Meaning.TOLD));
         }
 
+        /** The column that names the row's picture, which {@link KeptPictures} knows more of. */
+        public Telling picture(String column) {
+            return add(KeptColumn.of(column, Meaning.PICTURE));
+        }
+
         /** A column no file has, why, and what a row from a file gets there. */
         public Telling leftOut(
                 String column,

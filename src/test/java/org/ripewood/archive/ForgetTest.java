@@ -205,14 +205,14 @@ class ForgetTest {
                 .doesNotContain("Ines Instructor", "Stan Student", "$2a$");
         assertThat(file(registrar, person.personId())).contains(NOTE + " seen");
         for (var other : List.of(group.instructor(), group.student())) {
-            assertThatThrownBy(() -> archive.person(other, person.personId()))
+            assertThatThrownBy(() -> archive.person(other, person.personId(), RecordForm.JSON))
                     .isInstanceOf(Refused.class)
                     .hasMessageContaining("There is no person");
         }
     }
 
     private String file(Actor by, long personId) throws IOException {
-        try (var in = archive.person(by, personId)) {
+        try (var in = archive.person(by, personId, RecordForm.JSON)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
     }

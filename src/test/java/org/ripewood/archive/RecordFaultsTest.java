@@ -43,7 +43,9 @@ class RecordFaultsTest {
 
     @BeforeEach
     void takeOut() throws SQLException, IOException {
-        try (var in = archive.tree(REGISTRAR, count("select min(tree_id) from step"), true)) {
+        try (var in =
+                archive.tree(
+                        REGISTRAR, count("select min(tree_id) from step"), true, RecordForm.JSON)) {
             tree = new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
         trees = count("select count(*) from tree");
@@ -126,7 +128,7 @@ class RecordFaultsTest {
 
     @Test
     void aWholeSchoolGoesIntoAnEmptySchoolOnly() throws IOException {
-        try (var in = archive.school(REGISTRAR)) {
+        try (var in = archive.school(REGISTRAR, RecordForm.ZIP)) {
             assertThatThrownBy(() -> archive.take(REGISTRAR, in))
                     .isInstanceOf(Refused.class)
                     .hasMessageContaining("can only be brought into an empty one");
@@ -161,7 +163,8 @@ class RecordFaultsTest {
         assertThatThrownBy(() -> archive.take(instructor, sent(tree)))
                 .isInstanceOf(Refused.class)
                 .hasMessageContaining("registrar");
-        assertThatThrownBy(() -> archive.school(instructor)).isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> archive.school(instructor, RecordForm.ZIP))
+                .isInstanceOf(Refused.class);
     }
 
     private List<Fault> faults(String file) {

@@ -26,6 +26,7 @@ import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.ripewood.platform.KeptPictures;
 import org.ripewood.platform.KeptTable;
 import org.ripewood.platform.KeptTables;
 
@@ -38,11 +39,13 @@ class RoundTripTest {
     private static final String SECOND =
             "jdbc:h2:file:%s;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH";
 
+    private static final long MOST = 64_000_000;
     private static final Instant NOW = Instant.parse("2026-05-20T10:00:00Z");
 
     @Inject DataSource database;
     @Inject RecordPlan plan;
     @Inject Instance<KeptTables> rooms;
+    @Inject KeptPictures pictures;
 
     @TempDir Path folder;
 
@@ -269,16 +272,16 @@ class RoundTripTest {
         }
     }
 
-    private String written(Connection from, Scope scope) throws SQLException {
+    private String written(Connection from, Scope scope) throws SQLException, IOException {
         var out = new ByteArrayOutputStream();
-        RecordWriter.write(from, plan.tables(from), scope, "revision", NOW, out);
+        RecordWriter.withoutPictures(from, plan.tables(from), scope).write("revision", NOW, out);
         return out.toString(StandardCharsets.UTF_8);
     }
 
     private Taken take(Connection to, String file) throws SQLException, IOException {
         var path = folder.resolve("record.json");
         Files.writeString(path, file);
-        return Archive.take(to, plan.tables(to), rooms, path);
+        return new Intake(plan.tables(to), rooms, pictures, MOST).take(to, path);
     }
 
     private Connection empty(String name) throws SQLException {

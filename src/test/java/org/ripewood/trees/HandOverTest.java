@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.archive.Archive;
+import org.ripewood.archive.RecordForm;
 import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
@@ -137,7 +138,7 @@ class HandOverTest {
     @Test
     void theFileTheNewKeeperTakesOutHasNoNames() throws IOException {
         handOver(group.student());
-        try (var file = archive.tree(next, tree.id(), true)) {
+        try (var file = archive.tree(next, tree.id(), true, RecordForm.JSON)) {
             assertThat(new String(file.readAllBytes(), StandardCharsets.UTF_8))
                     .contains("\"named\":false")
                     .doesNotContain("Stan Student")
