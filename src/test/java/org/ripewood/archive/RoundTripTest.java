@@ -1,6 +1,9 @@
 package org.ripewood.archive;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.ripewood.archive.SecondSchool.run;
+import static org.ripewood.archive.SecondSchool.text;
+import static org.ripewood.archive.SecondSchool.texts;
 
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
@@ -15,15 +18,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
 import javax.sql.DataSource;
-import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.ripewood.platform.KeptPictures;
@@ -34,10 +34,6 @@ import org.ripewood.platform.KeptTables;
 @QuarkusTest
 @TestProfile(DemoProfile.class)
 class RoundTripTest {
-
-    /** A file, closed once after migrating: rules remember the session that made them. */
-    private static final String SECOND =
-            "jdbc:h2:file:%s;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH";
 
     private static final long MOST = 64_000_000;
     private static final Instant NOW = Instant.parse("2026-05-20T10:00:00Z");
@@ -52,7 +48,7 @@ class RoundTripTest {
     @Test
     void aSchoolComesBackTheSameToTheByte() throws SQLException, IOException {
         try (var demo = database.getConnection();
-                var second = empty("whole")) {
+                var second = SecondSchool.empty(folder, "whole")) {
             var first = written(demo, Scope.school());
             assertThat(first)
                     .contains("\"table\":\"observation\"")
@@ -67,7 +63,7 @@ class RoundTripTest {
     @Test
     void aRegistrarWhoIsThereAlreadyIsTheRegistrarOfTheFile() throws SQLException, IOException {
         try (var demo = database.getConnection();
-                var second = empty("registrar")) {
+                var second = SecondSchool.empty(folder, "registrar")) {
             var first = written(demo, Scope.school());
             var login = text(demo, registrar("p.login"));
             var name = text(demo, registrar("p.name"));
@@ -105,7 +101,7 @@ class RoundTripTest {
     @Test
     void aTreeAndACourseGoIntoASchoolThatHasTreesAlready() throws SQLException, IOException {
         try (var demo = database.getConnection();
-                var second = empty("parts")) {
+                var second = SecondSchool.empty(folder, "parts")) {
             take(second, written(demo, Scope.school()));
             for (var scope : scopes(demo).subList(1, 4)) {
                 var file = written(demo, scope);
@@ -282,32 +278,5 @@ class RoundTripTest {
         var path = folder.resolve("record.json");
         Files.writeString(path, file);
         return new Intake(plan.tables(to), rooms, pictures, MOST).take(to, path);
-    }
-
-    private Connection empty(String name) throws SQLException {
-        var url = SECOND.formatted(folder.resolve(name).toAbsolutePath());
-        Flyway.configure().dataSource(url, "sa", "").outOfOrder(true).load().migrate();
-        return DriverManager.getConnection(url, "sa", "");
-    }
-
-    private static void run(Connection on, String statement) throws SQLException {
-        try (var running = on.createStatement()) {
-            running.execute(statement);
-        }
-    }
-
-    private static String text(Connection on, String query) throws SQLException {
-        return texts(on, query).get(0);
-    }
-
-    private static List<String> texts(Connection on, String query) throws SQLException {
-        var found = new ArrayList<String>();
-        try (var statement = on.createStatement();
-                var rows = statement.executeQuery(query)) {
-            while (rows.next()) {
-                found.add(rows.getString(1));
-            }
-        }
-        return found;
     }
 }

@@ -20,7 +20,7 @@ public final class Pictures {
     static final Color BOTTOM_RIGHT = Color.YELLOW;
 
     static final int APP1 = 0xE1;
-    static final int COMMENT = 0xFE;
+    public static final int COMMENT = 0xFE;
 
     static final String SERIAL = "SN-4711-0815";
     static final String MAKER_WORDS = "Maker of nothing";
@@ -29,7 +29,7 @@ public final class Pictures {
     private Pictures() {}
 
     /** Four quarters of four colours. */
-    static BufferedImage quarters(int widthPx, int heightPx) {
+    public static BufferedImage quarters(int widthPx, int heightPx) {
         var picture = new BufferedImage(widthPx, heightPx, BufferedImage.TYPE_INT_RGB);
         for (int y = 0; y < heightPx; y++) {
             for (int x = 0; x < widthPx; x++) {
@@ -49,11 +49,11 @@ public final class Pictures {
         return jpeg(quarters(64, 48));
     }
 
-    static byte[] jpeg(BufferedImage picture) {
+    public static byte[] jpeg(BufferedImage picture) {
         return encoded(picture, "jpeg");
     }
 
-    static byte[] png(BufferedImage picture) {
+    public static byte[] png(BufferedImage picture) {
         return encoded(picture, "png");
     }
 
@@ -69,7 +69,7 @@ public final class Pictures {
         return bytes.toByteArray();
     }
 
-    static BufferedImage decoded(byte[] bytes) {
+    public static BufferedImage decoded(byte[] bytes) {
         try {
             return ImageIO.read(new ByteArrayInputStream(bytes));
         } catch (IOException e) {
@@ -78,7 +78,7 @@ public final class Pictures {
     }
 
     /** A JPEG with one more segment right after its start. */
-    static byte[] with(byte[] jpeg, int marker, byte[] content) {
+    public static byte[] with(byte[] jpeg, int marker, byte[] content) {
         return ByteBuffer.allocate(jpeg.length + content.length + 4)
                 .put(jpeg, 0, 2)
                 .put((byte) 0xFF)
@@ -89,11 +89,11 @@ public final class Pictures {
                 .array();
     }
 
-    static byte[] withExif(byte[] jpeg, byte[] exif) {
+    public static byte[] withExif(byte[] jpeg, byte[] exif) {
         return with(jpeg, APP1, joined("Exif\0\0".getBytes(StandardCharsets.US_ASCII), exif));
     }
 
-    static byte[] joined(byte[] first, byte[] second) {
+    public static byte[] joined(byte[] first, byte[] second) {
         return ByteBuffer.allocate(first.length + second.length).put(first).put(second).array();
     }
 
@@ -101,7 +101,7 @@ public final class Pictures {
      * What a camera notes (Exif 2.32, CIPA DC-008): orientation, maker, day, serial number and a
      * place, laid out by hand in Motorola's order.
      */
-    static byte[] exif(int orientation, String day) {
+    public static byte[] exif(int orientation, String day) {
         var tiff = ByteBuffer.allocate(400);
         tiff.put(new byte[] {'M', 'M', 0, 42}).putInt(8);
         tiff.putShort((short) 4);
