@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
 import jakarta.inject.Inject;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,6 +24,11 @@ import org.ripewood.assess.NewSkillJudgement;
 import org.ripewood.people.CalendarLinks;
 import org.ripewood.people.NewPerson;
 import org.ripewood.people.People;
+import org.ripewood.photos.NewPhoto;
+import org.ripewood.photos.Photo;
+import org.ripewood.photos.Photos;
+import org.ripewood.photos.Pictures;
+import org.ripewood.photos.Viewpoint;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
@@ -48,6 +55,8 @@ class ForgetTest {
     @Inject Standings standings;
     @Inject Assessments assessments;
     @Inject CalendarLinks links;
+    @Inject Photos photos;
+    @Inject KeptFiles files;
     @Inject Archive archive;
     @Inject DataSource database;
 
@@ -57,6 +66,8 @@ class ForgetTest {
     private String name;
     private String login;
     private Tree tree;
+    private Photo own;
+    private Photo others;
 
     @BeforeEach
     void plant() {
@@ -112,6 +123,16 @@ class ForgetTest {
                 person.personId(),
                 new NewSkillJudgement("wiring-branches", true, School.TODAY, NOTE + " of them"));
         links.make(person);
+        own = photograph(person, NOTE + " from the path", 64);
+        others = photograph(group.instructor(), "roots, by the instructor", 32);
+    }
+
+    private Photo photograph(Actor by, String caption, int widthPx) {
+        return photos.add(
+                by,
+                tree.id(),
+                new NewPhoto(School.TODAY, Viewpoint.FRONT, caption, null, null),
+                new ByteArrayInputStream(Pictures.jpeg(Pictures.quarters(widthPx, 40))));
     }
 
     private void observe(Actor by, String note) {
@@ -209,6 +230,85 @@ class ForgetTest {
                     .isInstanceOf(Refused.class)
                     .hasMessageContaining("There is no person");
         }
+    }
+
+    @Test
+    void thePhotosAForgottenPersonSentAreDeletedAndOthersStay() throws SQLException, IOException {
+        handOn();
+        assertThat(archive.forgetting(registrar, person.personId()).photos()).isEqualTo(1);
+        var before = files.all();
+        var gone = List.of(kept(own, "file_key"), kept(own, "thumbnail_key"));
+        assertThat(before).containsAll(gone);
+        forget();
+        assertThat(files.all())
+                .doesNotContainAnyElementsOf(gone)
+                .hasSize(before.size() - 2)
+                .contains(kept(others, "file_key"));
+        var mark = photos.get(group.instructor(), own.id());
+        assertThat(mark.removed()).isTrue();
+        assertThat(mark.removedById()).isEqualTo(registrar.personId());
+        assertThat(mark.caption()).isNull();
+        assertThat(photos.get(group.instructor(), others.id())).isEqualTo(others);
+        assertThat(archive.forgetting(registrar, person.personId()).photos()).isZero();
+    }
+
+    /** A school that forgot them before photos were part of it does so once more. */
+    @Test
+    void whoWasForgottenButForPhotosIsNotForgottenYet() throws SQLException, IOException {
+        handOn();
+        try (var connection = database.getConnection()) {
+            SecondSchool.run(
+                    connection,
+                    "update person set login = 'former-%1$d' where id = %1$d"
+                            .formatted(person.personId()));
+        }
+        assertThat(archive.forgetting(registrar, person.personId()).forgotten()).isFalse();
+        forget();
+        assertThat(archive.forgetting(registrar, person.personId()).forgotten()).isTrue();
+        assertThat(photos.get(group.instructor(), own.id()).removed()).isTrue();
+    }
+
+    @Test
+    void whoStillKeepsTreesKeepsTheirPhotos() throws SQLException, IOException {
+        assertThatThrownBy(this::forget).isInstanceOf(Refused.class);
+        assertThat(files.all()).contains(kept(own, "file_key"));
+    }
+
+    private Path kept(Photo photo, String column) throws SQLException {
+        try (var connection = database.getConnection()) {
+            return files.of(
+                    SecondSchool.text(
+                            connection,
+                            "select %s from photo where id = %d".formatted(column, photo.id())));
+        }
+    }
+
+    @Test
+    void aPersonsRecordHasTheirTreesPhotosAndThoseTheyTook() throws IOException {
+        var keeping = zip(person);
+        assertThat(Zips.record(keeping))
+                .contains(own.sha256(), others.sha256(), NOTE + " from the path")
+                .doesNotContain("Ines Instructor");
+        assertThat(widths(keeping)).containsExactly(64, 32);
+        handOn();
+        var after = zip(person);
+        assertThat(Zips.record(after))
+                .contains(own.sha256())
+                .doesNotContain(others.sha256(), "by the instructor");
+        assertThat(widths(after)).containsExactly(64);
+    }
+
+    private byte[] zip(Actor by) throws IOException {
+        try (var in = archive.person(by, by.personId(), RecordForm.ZIP)) {
+            return in.readAllBytes();
+        }
+    }
+
+    private static List<Integer> widths(byte[] zip) {
+        return Zips.entries(zip).entrySet().stream()
+                .filter(entry -> entry.getKey().startsWith("photos/"))
+                .map(entry -> Pictures.decoded(entry.getValue()).getWidth())
+                .toList();
     }
 
     private String file(Actor by, long personId) throws IOException {
