@@ -6,6 +6,7 @@ import org.ripewood.assess.Assessments;
 import org.ripewood.course.CourseContent;
 import org.ripewood.materials.Materials;
 import org.ripewood.people.People;
+import org.ripewood.photos.Photos;
 import org.ripewood.platform.Inputs;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.standing.Standings;
@@ -22,6 +23,7 @@ class Rooms {
     final Sessions sessions;
     final Materials materials;
     final Standings standings;
+    final Photos photos;
     final CourseContent content;
     private final Inputs inputs;
 
@@ -33,6 +35,7 @@ class Rooms {
             Sessions sessions,
             Materials materials,
             Standings standings,
+            Photos photos,
             CourseContent content,
             Inputs inputs) {
         this.people = people;
@@ -42,6 +45,7 @@ class Rooms {
         this.sessions = sessions;
         this.materials = materials;
         this.standings = standings;
+        this.photos = photos;
         this.content = content;
         this.inputs = inputs;
     }

@@ -86,7 +86,10 @@ class SchoolImport {
                         name,
                         loadingDay,
                         faults,
-                        page -> file -> new TreeFile(rooms, tree, page).read(file));
+                        page ->
+                                file ->
+                                        new TreeFile(rooms, tree, page, files.pictures())
+                                                .read(file));
                 script.addByDay(tree);
             } else if (!FILES.contains(name)) {
                 faults.add(

@@ -1,6 +1,7 @@
 package org.ripewood.transfer;
 
 import java.time.LocalDate;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.platform.Suggestion;
@@ -17,11 +18,13 @@ final class TreeFile {
     private final Rooms rooms;
     private final Script script;
     private final Page page;
+    private final Map<String, byte[]> pictures;
 
-    TreeFile(Rooms rooms, Script script, Page page) {
+    TreeFile(Rooms rooms, Script script, Page page, Map<String, byte[]> pictures) {
         this.rooms = rooms;
         this.script = script;
         this.page = page;
+        this.pictures = pictures;
     }
 
     void read(Entry file) {
@@ -34,6 +37,7 @@ final class TreeFile {
         var works = file.entries("works");
         var foundDone = file.entries("foundDone");
         var steps = file.entries("steps");
+        var photos = file.entries("photos");
         readTree(file, tree);
         containers.forEach(entry -> readContainer(entry, tree));
         branches.forEach(entry -> readBranch(entry, tree));
@@ -45,6 +49,8 @@ final class TreeFile {
         foundDone.forEach(work::readFoundDone);
         var assigned = new StepsPart(rooms, script, tree);
         steps.forEach(assigned::read);
+        var taken = new PhotosPart(rooms, script, tree, pictures);
+        photos.forEach(taken::read);
     }
 
     private void readTree(Entry file, Ref tree) {

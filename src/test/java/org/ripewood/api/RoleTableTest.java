@@ -66,8 +66,11 @@ class RoleTableTest {
 
     private Map<Who, Integer> answers(Endpoint endpoint) {
         var answers = new EnumMap<Who, Integer>(Who.class);
+        var read = endpoint.writes() ? null : calls.of(endpoint);
         for (var who : Who.values()) {
-            answers.put(who, calls.of(endpoint).send(school, who).statusCode());
+            // what only reads leaves all as it was for the next
+            var call = read != null ? read : calls.of(endpoint);
+            answers.put(who, call.send(school, who).statusCode());
         }
         return answers;
     }

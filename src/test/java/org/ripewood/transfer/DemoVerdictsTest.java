@@ -19,6 +19,8 @@ import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Facts;
 import org.ripewood.core.progress.Value;
 import org.ripewood.core.progress.Verdict;
+import org.ripewood.photos.Photo;
+import org.ripewood.photos.Viewpoint;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
@@ -74,7 +76,19 @@ class DemoVerdictsTest {
         assertFacts(registrar, trees, day);
         assertSteps(registrar, trees);
         assertStory(registrar, trees, day);
+        assertPhotos(registrar, trees);
         throw new LookedAt();
+    }
+
+    /** Of two trees, and of a wound from its cut on. */
+    private void assertPhotos(Actor registrar, List<Tree> trees) {
+        var photos =
+                trees.stream()
+                        .flatMap(tree -> rooms.photos.ofTree(registrar, tree.id()).stream())
+                        .toList();
+        assertThat(photos.stream().map(Photo::treeId).distinct()).hasSize(2);
+        assertThat(photos.stream().filter(photo -> photo.woundId() != null)).hasSize(3);
+        assertThat(photos.stream().filter(photo -> photo.view() == Viewpoint.FRONT)).hasSize(4);
     }
 
     private List<Tree> demoTrees(Actor registrar) {

@@ -3,6 +3,7 @@ package org.ripewood.transfer;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.tuple;
 
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
@@ -16,6 +17,8 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.ripewood.materials.Movement;
 import org.ripewood.materials.StockKind;
+import org.ripewood.photos.Photo;
+import org.ripewood.photos.Pictures;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
@@ -130,7 +133,13 @@ class SchoolImportTest {
                           - {day: -190, by: import-student, task: shade, did: done}
                     foundDone:
                       - {day: -210, by: import-teacher, technique: root_check}
+                    photos:
+                      - {day: -90, by: import-student, file: elm.jpg, view: FRONT}
+                      - {day: -80, by: import-teacher, file: elm.jpg, view: DETAIL, wound: limb}
                     """);
+
+    private static final Map<String, byte[]> PICTURES =
+            Map.of("elm.jpg", Pictures.jpeg(), "cut-short.png", new byte[] {(byte) 0x89, 'P'});
 
     @Inject SchoolImport schoolImport;
     @Inject Rooms rooms;
@@ -171,6 +180,21 @@ class SchoolImportTest {
                 in("trees/elm.yaml", "did: done", "did: dun", 31, "done or not_needed"),
                 in("trees/elm.yaml", "{day: -190,", "{day: -201,", 31, "before the work"),
                 in("trees/elm.yaml", "works:", "worx:", 25, "there is no worx here"),
+                in(
+                        "trees/elm.yaml",
+                        "elm.jpg, view: FRONT",
+                        "elm.png, view: FRONT",
+                        35,
+                        "Maybe “elm.jpg”"),
+                in(
+                        "trees/elm.yaml",
+                        "elm.jpg, view: FRONT",
+                        "cut-short.png, view: FRONT",
+                        35,
+                        "photo"),
+                in("trees/elm.yaml", "view: FRONT", "view: ASIDE", 35, "found \"ASIDE\""),
+                in("trees/elm.yaml", "wound: limb", "wound: leg", 36, "leg"),
+                in("trees/elm.yaml", "{day: -90,", "{day: 5,", 35, "takenOn"),
                 in("stock.yaml", "lipMm: 15", "lipMm: 150", 2, "lipMm"),
                 in("stock.yaml", "use: TRAINING", "use: POT", 2, "found \"POT\""),
                 in("stock.yaml", "amount: 4.5", "amount: 45", 9, "cannot be taken"),
@@ -211,7 +235,7 @@ class SchoolImportTest {
         texts.replaceAll((name, text) -> text.replace("pest_level: 0", "pest_level: 9"));
         texts.replaceAll((name, text) -> text.replace("lesson: wiring-branches", "lesson: x"));
         texts.replaceAll((name, text) -> text.replace("course: first", "course: last"));
-        assertThat(faultsOf(new SchoolFiles(texts)).faults())
+        assertThat(faultsOf(new SchoolFiles(texts, PICTURES)).faults())
                 .extracting(FileFault::file)
                 .contains("sites.yaml", "people.yaml", "sessions.yaml");
         assertNothingStayed();
@@ -222,7 +246,7 @@ class SchoolImportTest {
         var texts = new HashMap<>(SOUND);
         texts.remove("sessions.yaml");
         texts.put("session.yaml", "sessions: []");
-        assertThat(faultsOf(new SchoolFiles(texts)).faults())
+        assertThat(faultsOf(new SchoolFiles(texts, PICTURES)).faults())
                 .extracting(FileFault::toString)
                 .containsExactly(
                         "session.yaml: no such file is expected here. Maybe “sessions.yaml”.",
@@ -236,7 +260,7 @@ class SchoolImportTest {
         assertThatThrownBy(
                         () ->
                                 schoolImport.load(
-                                        new SchoolFiles(texts),
+                                        new SchoolFiles(texts, PICTURES),
                                         LOADING_DAY,
                                         new SignInSheet(),
                                         () -> {
@@ -250,7 +274,7 @@ class SchoolImportTest {
         assertThatThrownBy(
                         () ->
                                 schoolImport.load(
-                                        new SchoolFiles(SOUND),
+                                        new SchoolFiles(SOUND, PICTURES),
                                         LOADING_DAY,
                                         new SignInSheet(),
                                         this::lookAtDays))
@@ -271,6 +295,11 @@ class SchoolImportTest {
         assertThat(wound.openMm()).isEqualTo(7);
         assertThat(wound.readings().get(0).observedOn()).isEqualTo(LOADING_DAY.minusDays(100));
         assertThat(rooms.trees.works(actor, tree.id()).get(0).work().rootShare()).isEqualTo(0.2);
+        assertThat(rooms.photos.ofTree(actor, tree.id()))
+                .extracting(Photo::takenOn, Photo::byId, Photo::woundId)
+                .containsExactly(
+                        tuple(LOADING_DAY.minusDays(80), teacher.id(), wound.id()),
+                        tuple(LOADING_DAY.minusDays(90), student.id(), null));
         var said =
                 rooms.aftercare.of(actor, tree.id(), LOADING_DAY.minusDays(185)).tasks().stream()
                         .filter(task -> task.said() != null)
@@ -299,7 +328,7 @@ class SchoolImportTest {
                 .isEqualTo("imported grit");
         assertThat(stock.containers())
                 .extracting(one -> one.container().name(), one -> one.container().count())
-                .contains(org.assertj.core.groups.Tuple.tuple("Imported pan", 3));
+                .contains(tuple("Imported pan", 3));
         var grit =
                 rooms.materials
                         .findByName(actor, StockKind.SUBSTRATE, "imported grit")
@@ -338,6 +367,6 @@ class SchoolImportTest {
     private static SchoolFiles with(String file, String text) {
         var texts = new HashMap<>(SOUND);
         texts.put(file, text);
-        return new SchoolFiles(texts);
+        return new SchoolFiles(texts, PICTURES);
     }
 }
