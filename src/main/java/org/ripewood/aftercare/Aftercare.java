@@ -60,14 +60,22 @@ public class Aftercare {
         this.today = today;
     }
 
-    /** Care of a tree within reach as it stands on a day; 404 otherwise. */
+    /**
+     * Care of a tree within reach as it stands on a day; 404 otherwise. Of one that left the school
+     * only what is done, not needed or over.
+     */
     public Care of(Actor actor, long treeId, LocalDate on) {
         var state = trees.stateOn(actor, treeId, on);
         var tasks = tasks(state, words(List.of(treeId), on), on);
+        var here = !state.tree().left();
         return new Care(
                 on,
-                tasks.stream().filter(task -> toldOn(task, on)).toList(),
+                tasks.stream()
+                        .filter(task -> here || !task.open())
+                        .filter(task -> toldOn(task, on))
+                        .toList(),
                 MeasuringDays.by(content.inForce()).of(state).stream()
+                        .filter(day -> here)
                         .sorted(SOONEST_FIRST)
                         .toList(),
                 worked(List.of(state)));
@@ -129,6 +137,7 @@ public class Aftercare {
         if (tree.keeperId() != actor.personId()) {
             actor.require(Role.INSTRUCTOR, "speak of care of a tree they do not keep");
         }
+        trees.requireHere(actor, treeId);
         var state = trees.stateOn(actor, treeId, today.date());
         var before = tasks(state);
         var task = find(before, taskId);

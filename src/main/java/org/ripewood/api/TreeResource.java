@@ -15,6 +15,7 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
+import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
@@ -25,7 +26,9 @@ import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
 import org.ripewood.platform.Paged;
 import org.ripewood.platform.Versions;
+import org.ripewood.trees.Departure;
 import org.ripewood.trees.HandOver;
+import org.ripewood.trees.NewDeparture;
 import org.ripewood.trees.NewTree;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
@@ -50,17 +53,20 @@ class TreeResource {
 
     @GET
     @Path("trees")
-    @Operation(summary = "Trees within reach, by label; of one keeper or course when asked")
+    @Operation(
+            summary = "Trees within reach, by label; of one keeper or course when asked",
+            description = "Trees that left the school are found with left=true, and only so.")
     public Paged<Tree> list(
             @QueryParam("keeper") @Nullable String keeper,
             @QueryParam("course") @Nullable String course,
+            @QueryParam("left") @Nullable String left,
             @QueryParam("page") @Nullable String page,
             @QueryParam("size") @Nullable String size) {
-        return trees.list(
-                user.actor(),
-                Asked.id("keeper", keeper),
-                Asked.id("course", course),
-                Asked.page(page, size));
+        var keeperId = Asked.id("keeper", keeper);
+        var courseId = Asked.id("course", course);
+        return Asked.yes("left", left)
+                ? trees.left(user.actor(), keeperId, courseId, Asked.page(page, size))
+                : trees.list(user.actor(), keeperId, courseId, Asked.page(page, size));
     }
 
     @POST
@@ -89,7 +95,8 @@ class TreeResource {
             description =
                     "To somebody who shares a course with whoever does it; a registrar to anybody."
                             + " The record goes along; who the keeper of now is, and what they wrote"
-                            + " in their own words, stays with them.")
+                            + " in their own words, stays with them. A tree that left the school is"
+                            + " taken in again this way, by its last keeper too.")
     public RestResponse<HandedOver> handOver(
             @PathParam("id") long id,
             @HeaderParam("If-Match") @Nullable String ifMatch,
@@ -99,6 +106,30 @@ class TreeResource {
         var tree = trees.handOver(user.actor(), id, version, checked);
         return Answers.versioned(
                 tree.version(), new HandedOver(tree.id(), tree.keeperId(), checked.since()));
+    }
+
+    @POST
+    @Path("trees/{id}/leave")
+    @Operation(
+            summary = "Let a tree leave the school",
+            description =
+                    "Its record is closed: it may be read, and every change is answered with 409."
+                            + " Its steps under way are taken back and its places in classes ahead"
+                            + " given up.")
+    public RestResponse<Tree> leave(
+            @PathParam("id") long id,
+            @HeaderParam("If-Match") @Nullable String ifMatch,
+            @Nullable NewDeparture going) {
+        var version = Versions.required(ifMatch);
+        var left = trees.leave(user.actor(), id, version, inputs.check(going));
+        return Answers.versioned(left.version(), left);
+    }
+
+    @GET
+    @Path("trees/{id}/departures")
+    @Operation(summary = "When a tree left the school and how, the last time first")
+    public List<Departure> departures(@PathParam("id") long id) {
+        return trees.departures(user.actor(), id);
     }
 
     @PUT

@@ -49,7 +49,10 @@ final class Forgetter {
                 number("select version from person where id = ?", personId),
                 texts("select name from person where id = ?", personId).get(0),
                 isForgotten(personId) && photos == 0,
-                texts("select label from tree where keeper_id = ? order by label, id", personId),
+                texts(
+                        "select label from tree where keeper_id = ? and left_on is null"
+                                + " order by label, id",
+                        personId),
                 number("select count(*) from membership where person_id = ?", personId),
                 photos,
                 words);

@@ -28,6 +28,13 @@ class JudgementReach {
         }
     }
 
+    /** Goes on unless it is a tree that left the school: then nothing is written of it. */
+    void requireHere(Actor actor, Judged of) {
+        if (of.isTree()) {
+            trees.requireHere(actor, of.id());
+        }
+    }
+
     /** Goes on for instructors who reach it; nobody judges their own skill. */
     void requireJudge(Actor actor, Judged of) {
         actor.require(Role.INSTRUCTOR, "judge by a rubric");

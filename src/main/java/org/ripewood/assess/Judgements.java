@@ -78,6 +78,7 @@ public class Judgements {
     /** Begins a draft; 409 when the actor has one by the same rubric of the same. */
     public Judgement begin(Actor actor, Judged of, NewJudgement judgement) {
         reach.requireJudge(actor, of);
+        reach.requireHere(actor, of);
         checks.check(actor, of, judgement);
         var row = new JudgementEntity();
         row.rubric = judgement.rubric();
@@ -235,6 +236,7 @@ public class Judgements {
         if (row.byId != actor.personId()) {
             throw Refused.forbidden("A judgement is changed by its own judge only.");
         }
+        reach.requireHere(actor, row.of());
         if (row.version != version) {
             throw Refused.stale("judgement");
         }

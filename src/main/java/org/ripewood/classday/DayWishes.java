@@ -10,6 +10,7 @@ import org.ripewood.platform.Refused;
 import org.ripewood.platform.Suggestion;
 import org.ripewood.platform.Today;
 import org.ripewood.sessions.Sessions;
+import org.ripewood.trees.Trees;
 
 /** Takes down what instructors wish for the trees of a class day. */
 @ApplicationScoped
@@ -17,13 +18,21 @@ class DayWishes {
 
     private final Sessions sessions;
     private final People people;
+    private final Trees trees;
     private final CourseContent content;
     private final WishBook book;
     private final Today today;
 
-    DayWishes(Sessions sessions, People people, CourseContent content, WishBook book, Today today) {
+    DayWishes(
+            Sessions sessions,
+            People people,
+            Trees trees,
+            CourseContent content,
+            WishBook book,
+            Today today) {
         this.sessions = sessions;
         this.people = people;
+        this.trees = trees;
         this.content = content;
         this.book = book;
         this.today = today;
@@ -32,6 +41,7 @@ class DayWishes {
     void say(Actor actor, long sessionId, NewDayWish wish) {
         var session = sessions.get(actor, sessionId);
         people.requireRuns(actor, session.courseId(), "the plan of its sessions");
+        trees.refuseLeft(actor, wish.treeId());
         if (session.enrolments().stream().noneMatch(one -> one.treeId() == wish.treeId())) {
             throw Refused.invalid(
                     "treeId", "Tree %d does not come to this session.".formatted(wish.treeId()));

@@ -40,7 +40,7 @@ class PhotoBook {
 
     /** Goes on only when the photo could be kept, so that nothing is decoded in vain. */
     void check(Actor actor, long treeId, NewPhoto said) {
-        reach.tree(actor, treeId);
+        reach.treeHere(actor, treeId);
         requireHappened(said.takenOn());
         reach.belongs(actor, treeId, said);
         requireRoom(actor, treeId);

@@ -29,6 +29,11 @@ class PhotoReach {
         trees.get(actor, treeId);
     }
 
+    /** The same of a tree that is at the school; 409 when it left. */
+    void treeHere(Actor actor, long treeId) {
+        trees.requireHere(actor, treeId);
+    }
+
     /** A photo within reach, or its mark; one out of reach is told like one that is not there. */
     PhotoEntity photo(Actor actor, long photoId) {
         var row =
@@ -45,6 +50,7 @@ class PhotoReach {
     PhotoEntity photoToChange(Actor actor, long photoId) {
         var row = rows.findToChange(photoId).orElseThrow(() -> Refused.notFound("photo", photoId));
         var tree = treeOf(actor, row, photoId);
+        trees.requireHere(actor, row.treeId);
         if (!mayChange(actor, tree, row.byId)) {
             throw Refused.forbidden(
                     "Only who sent a photo, the keeper of its tree and instructors may change it.");

@@ -162,7 +162,8 @@ public class Photos {
 
     /** Whether the actor may change what is said of a photo and take it away. */
     public boolean mayChange(Actor actor, Photo photo) {
-        return reach.mayChange(actor, trees.get(actor, photo.treeId()), photo.byId());
+        var tree = trees.get(actor, photo.treeId());
+        return !tree.left() && reach.mayChange(actor, tree, photo.byId());
     }
 
     /**

@@ -30,6 +30,21 @@ class EnrolmentEntity {
     /** The tree while it comes, null afterwards, so that it comes once. */
     @Nullable Long comingTreeId;
 
+    static EnrolmentEntity coming(long sessionId, long personId, long treeId, String bench) {
+        var enrolment = new EnrolmentEntity();
+        enrolment.sessionId = sessionId;
+        enrolment.personId = personId;
+        enrolment.treeId = treeId;
+        enrolment.comingTreeId = treeId;
+        enrolment.bench = bench;
+        return enrolment;
+    }
+
+    void withdraw(Instant at) {
+        withdrawnAt = at;
+        comingTreeId = null;
+    }
+
     Session.Enrolment told() {
         return new Session.Enrolment(requireNonNull(id), personId, treeId, bench);
     }

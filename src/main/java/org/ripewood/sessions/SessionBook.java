@@ -35,6 +35,11 @@ class SessionBook implements PanacheRepositoryBase<SessionEntity, Long> {
                 .list();
     }
 
+    /** Those with these ids, soonest first. */
+    List<SessionEntity> byIds(Collection<Long> ids) {
+        return ids.isEmpty() ? List.of() : list("id in ?1 order by heldOn, startsAt, id", ids);
+    }
+
     /** Sessions of a day, of whatever course. */
     List<SessionEntity> on(LocalDate day) {
         return list("heldOn = ?1 order by startsAt, id", day);

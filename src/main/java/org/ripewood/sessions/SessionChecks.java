@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.course.CourseContent;
 import org.ripewood.people.People;
 import org.ripewood.people.Person;
+import org.ripewood.platform.Actor;
 import org.ripewood.platform.Fault;
 import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
@@ -71,7 +72,8 @@ class SessionChecks {
         }
     }
 
-    void check(SessionEntity session, NewEnrolment enrolment) {
+    void check(Actor actor, SessionEntity session, NewEnrolment enrolment) {
+        trees.refuseLeft(actor, enrolment.treeId());
         var faults = new ArrayList<Fault>();
         var attends =
                 people.members(session.courseId, Role.STUDENT).stream()

@@ -23,6 +23,7 @@ public class Sessions {
     private final SessionBook sessions;
     private final EnrolmentBook enrolments;
     private final AttendanceBook attendances;
+    private final TreePlaces places;
     private final SessionReach reach;
     private final SessionChecks checks;
     private final People people;
@@ -32,6 +33,7 @@ public class Sessions {
             SessionBook sessions,
             EnrolmentBook enrolments,
             AttendanceBook attendances,
+            TreePlaces places,
             SessionReach reach,
             SessionChecks checks,
             People people,
@@ -39,6 +41,7 @@ public class Sessions {
         this.sessions = sessions;
         this.enrolments = enrolments;
         this.attendances = attendances;
+        this.places = places;
         this.reach = reach;
         this.checks = checks;
         this.people = people;
@@ -106,6 +109,15 @@ public class Sessions {
     }
 
     /**
+     * Class dates that have not begun and to which a tree within reach is to come, soonest first;
+     * without who else comes.
+     */
+    @Transactional
+    public List<Session> aheadOf(Actor actor, long treeId) {
+        return places.ahead(actor, treeId);
+    }
+
+    /**
      * The day each person last came to a class up to a day: was enrolled and not marked as away; on
      * that day itself only who is marked as there. Those who never did are absent. One query; no
      * reach is asked.
@@ -151,18 +163,18 @@ public class Sessions {
     public Session enrol(Actor actor, long sessionId, NewEnrolment enrolment) {
         var session = reach.reached(actor, sessionId);
         reach.requireStaff(actor, session.courseId);
-        checks.check(session, enrolment);
+        checks.check(actor, session, enrolment);
         requireHeld(session);
         if (enrolments.count("sessionId = ?1 and comingTreeId = ?2", sessionId, enrolment.treeId())
                 > 0) {
             throw alreadyEnrolled(enrolment);
         }
-        var entity = new EnrolmentEntity();
-        entity.sessionId = sessionId;
-        entity.personId = enrolment.personId();
-        entity.treeId = enrolment.treeId();
-        entity.comingTreeId = enrolment.treeId();
-        entity.bench = enrolment.bench().strip();
+        var entity =
+                EnrolmentEntity.coming(
+                        sessionId,
+                        enrolment.personId(),
+                        enrolment.treeId(),
+                        enrolment.bench().strip());
         try {
             enrolments.persistAndFlush(entity);
         } catch (ConstraintViolationException quicker) {
@@ -185,8 +197,7 @@ public class Sessions {
                                 sessionId)
                         .firstResultOptional()
                         .orElseThrow(() -> Refused.notFound("enrolment", enrolmentId));
-        enrolment.withdrawnAt = today.now();
-        enrolment.comingTreeId = null;
+        enrolment.withdraw(today.now());
         enrolments.flush();
         markChanged(session);
         return told(actor, session);

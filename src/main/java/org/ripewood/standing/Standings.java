@@ -81,13 +81,18 @@ public class Standings {
                 tree.standings().stream().map(tree::tell).toList());
     }
 
-    /** READY techniques without an open step, most useful first. */
+    /**
+     * READY techniques without an open step, most useful first; none of a tree that left the
+     * school.
+     */
     public List<TechniqueStanding> proposals(Actor actor, long treeId, LocalDate on) {
         var tree = gatherer.one(actor, treeId, on);
-        return tree.free().stream()
-                .sorted(new Usefulness(tree.content()).mostUsefulFirst())
-                .map(tree::tell)
-                .toList();
+        return tree.tree().left()
+                ? List.of()
+                : tree.free().stream()
+                        .sorted(new Usefulness(tree.content()).mostUsefulFirst())
+                        .map(tree::tell)
+                        .toList();
     }
 
     /**
@@ -95,12 +100,14 @@ public class Standings {
      * and waived with a reason.
      */
     public Step assign(Actor actor, long treeId, NewAssignment assignment) {
+        trees.requireHere(actor, treeId);
         return assigner.assign(actor, treeId, assignment);
     }
 
     /** Notes that a technique was already done; instructors only. */
     public Step noteFoundDone(
             Actor actor, long treeId, String technique, LocalDate doneOn, @Nullable String note) {
+        trees.requireHere(actor, treeId);
         return assigner.noteFoundDone(actor, treeId, technique, doneOn, note);
     }
 

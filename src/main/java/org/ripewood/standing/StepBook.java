@@ -33,6 +33,13 @@ class StepBook implements PanacheRepositoryBase<StepEntity, Long> {
         return findByIdOptional(stepId, LockModeType.PESSIMISTIC_WRITE);
     }
 
+    /** Open steps of a tree that nobody else can move until this transaction ends. */
+    List<StepEntity> openToMove(long treeId) {
+        return find("treeId = ?1 and state in ?2 order by id", treeId, OPEN)
+                .withLock(LockModeType.PESSIMISTIC_WRITE)
+                .list();
+    }
+
     /** Open steps by tree, then by technique. */
     Map<Long, Map<String, StepEntity>> open(Collection<Long> treeIds) {
         var byTree = new HashMap<Long, Map<String, StepEntity>>();

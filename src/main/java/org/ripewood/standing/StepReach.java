@@ -31,6 +31,7 @@ class StepReach {
     StepEntity stepToMove(Actor actor, long stepId) {
         var step = steps.findToMove(stepId).orElseThrow(() -> Refused.notFound("step", stepId));
         tree(actor, step.treeId, "step", stepId);
+        trees.requireHere(actor, step.treeId);
         return step;
     }
 

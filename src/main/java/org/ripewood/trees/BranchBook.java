@@ -30,7 +30,7 @@ class BranchBook {
     }
 
     Branch add(Actor actor, long treeId, NewBranch branch) {
-        reach.require(actor, treeId);
+        reach.requireHere(actor, treeId);
         var row = new BranchEntity();
         row.treeId = treeId;
         row.name = branch.name();
@@ -45,7 +45,7 @@ class BranchBook {
     }
 
     Branch takeOff(Actor actor, long treeId, long branchId, LocalDate on) {
-        reach.require(actor, treeId);
+        reach.requireHere(actor, treeId);
         days.requireHappened("removedOn", on);
         var row = rows.findById(branchId);
         if (row == null || row.treeId != treeId) {

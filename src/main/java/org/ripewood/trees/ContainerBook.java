@@ -31,7 +31,7 @@ class ContainerBook {
     }
 
     ContainerStay moveTo(Actor actor, long treeId, NewContainer container) {
-        reach.require(actor, treeId);
+        reach.requireHere(actor, treeId);
         days.requireHappened("since", container.since());
         if (!KINDS.contains(container.kind())) {
             throw Refused.invalid(

@@ -1,6 +1,7 @@
 package org.ripewood.trees;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
 import jakarta.persistence.LockModeType;
 import java.util.List;
 import org.ripewood.people.People;
@@ -9,15 +10,21 @@ import org.ripewood.platform.Actor;
 import org.ripewood.platform.Refused;
 import org.ripewood.platform.Today;
 
-/** Hands trees over. Called within the façade's transaction. */
+/**
+ * Hands trees over, and takes those in again that left the school: to whom they came back is a
+ * keeping of its own. Called within the façade's transaction.
+ */
 @ApplicationScoped
 class HandOverBook {
+
+    private static final String SINCE = "since";
 
     private final TreeRows rows;
     private final TreeKeepingRows keepings;
     private final People people;
     private final Reach reach;
     private final Days days;
+    private final Event<TreeHandedOver> handedOver;
     private final Today today;
 
     HandOverBook(
@@ -26,12 +33,14 @@ class HandOverBook {
             People people,
             Reach reach,
             Days days,
+            Event<TreeHandedOver> handedOver,
             Today today) {
         this.rows = rows;
         this.keepings = keepings;
         this.people = people;
         this.reach = reach;
         this.days = days;
+        this.handedOver = handedOver;
         this.today = today;
     }
 
@@ -45,6 +54,7 @@ class HandOverBook {
         requireReceiver(actor, row, to.keeperId());
         requireDay(row, to);
         row.keeperId = to.keeperId();
+        row.leftOn = null;
         var keeping = new TreeKeepingEntity();
         keeping.treeId = treeId;
         keeping.keeperId = to.keeperId();
@@ -53,16 +63,19 @@ class HandOverBook {
         keeping.recordedAt = today.now();
         keepings.persist(keeping);
         rows.flush();
+        handedOver.fire(new TreeHandedOver(treeId, to.keeperId()));
         return row.toTree();
     }
 
     List<Person> receivers(Actor actor, long treeId) {
-        var keeper = reach.tree(actor, treeId).keeperId;
-        return people.fellows(actor).stream().filter(person -> person.id() != keeper).toList();
+        var tree = reach.tree(actor, treeId);
+        return people.fellows(actor).stream()
+                .filter(person -> tree.leftOn != null || person.id() != tree.keeperId)
+                .toList();
     }
 
     private void requireReceiver(Actor actor, TreeEntity row, long keeperId) {
-        if (row.keeperId == keeperId) {
+        if (row.leftOn == null && row.keeperId == keeperId) {
             throw Refused.invalid("keeperId", "expected another keeper than the one of now");
         }
         if (!people.isFellow(actor, keeperId)) {
@@ -71,12 +84,18 @@ class HandOverBook {
     }
 
     private void requireDay(TreeEntity row, HandOver to) {
-        days.requireHappened("since", to.since());
-        var kept = keepings.ofTrees(List.of(row.id));
-        var last = kept.isEmpty() ? row.cameOn : kept.get(kept.size() - 1).since;
+        days.requireHappened(SINCE, to.since());
+        var last = keepings.lastDay(row);
+        var leftOn = row.leftOn;
+        if (leftOn != null && to.since().isBefore(leftOn)) {
+            throw Refused.invalid(
+                    SINCE,
+                    "expected %s, when the tree left, or later, found %s"
+                            .formatted(leftOn, to.since()));
+        }
         if (to.since().isBefore(last)) {
             throw Refused.invalid(
-                    "since",
+                    SINCE,
                     "expected %s, when the keeper of now began, or later, found %s"
                             .formatted(last, to.since()));
         }

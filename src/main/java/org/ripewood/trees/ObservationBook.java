@@ -45,7 +45,7 @@ class ObservationBook {
     }
 
     Observation observe(Actor actor, long treeId, NewObservation seen) {
-        reach.require(actor, treeId);
+        reach.requireHere(actor, treeId);
         var fact = asked.fact(actor, seen.fact());
         var value = ValueText.read(fact, seen.value());
         days.requireHappened("observedOn", seen.observedOn());
@@ -96,7 +96,7 @@ class ObservationBook {
 
     void setFacts(Actor actor, long treeId, Map<Fact, Value> facts, LocalDate on, String note) {
         actor.require(Role.INSTRUCTOR, "set facts by signing work off");
-        reach.require(actor, treeId);
+        reach.requireHere(actor, treeId);
         days.requireHappened("on", on);
         facts.forEach(
                 (fact, value) -> {

@@ -35,7 +35,7 @@ class SeriesBook {
     }
 
     SeriesOutcome record(Actor actor, long treeId, NewSeries series) {
-        reach.require(actor, treeId);
+        reach.requireHere(actor, treeId);
         var entries = reader.read(actor, treeId, series);
         var before = before(treeId, series.observedOn());
         var confirmed = series.confirmed() == null ? Set.of() : Set.copyOf(series.confirmed());

@@ -3,7 +3,11 @@ package org.ripewood.trees;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
-/** A tree in training. */
+/**
+ * A tree in training.
+ *
+ * @param leftOn the day it left the school; null while it is there
+ */
 public record Tree(
         long id,
         long version,
@@ -13,4 +17,11 @@ public record Tree(
         long siteId,
         LocalDate cameOn,
         @Nullable String origin,
-        @Nullable String note) {}
+        @Nullable String note,
+        @Nullable LocalDate leftOn) {
+
+    /** Whether it left the school and is not back. */
+    public boolean left() {
+        return leftOn != null;
+    }
+}

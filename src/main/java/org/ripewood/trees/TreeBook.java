@@ -5,6 +5,7 @@ import jakarta.persistence.LockModeType;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -72,15 +73,20 @@ class TreeBook {
     }
 
     Paged<Tree> list(
-            Actor actor, @Nullable Long keeperId, @Nullable Long courseId, PageRequest page) {
+            Actor actor,
+            @Nullable Long keeperId,
+            @Nullable Long courseId,
+            boolean left,
+            PageRequest page) {
         var keepers = keepers(actor, keeperId, courseId);
         if (keepers != null && keepers.isEmpty()) {
             return Paged.of(List.of(), page, 0);
         }
+        var which = (left ? TreeRows.LEFT : TreeRows.HERE) + " order by label, id";
         var query =
                 keepers == null
-                        ? rows.find("order by label, id")
-                        : rows.find("keeperId in ?1 order by label, id", keepers);
+                        ? rows.find(which)
+                        : rows.find("keeperId in ?1 and " + which, keepers);
         var found = query.page(page.page(), page.size()).list();
         return Paged.of(found.stream().map(TreeEntity::toTree).toList(), page, query.count());
     }
@@ -89,15 +95,24 @@ class TreeBook {
         if (keeperIds.isEmpty()) {
             return List.of();
         }
-        return rows.list("keeperId in ?1 order by id", Set.copyOf(keeperIds)).stream()
+        return rows
+                .list("keeperId in ?1 and " + TreeRows.HERE + " order by id", Set.copyOf(keeperIds))
+                .stream()
                 .map(TreeEntity::toTree)
                 .toList();
+    }
+
+    Map<Long, String> labels(Collection<Long> treeIds) {
+        return treeIds.isEmpty()
+                ? Map.of()
+                : rows.list("id in ?1", Set.copyOf(treeIds)).stream()
+                        .collect(Collectors.toMap(tree -> tree.id, tree -> tree.label));
     }
 
     /** Locked first, so that of two who change it at once the second hears of the first. */
     Tree change(Actor actor, long treeId, long version, NewTree tree) {
         var row = rows.findById(treeId, LockModeType.PESSIMISTIC_WRITE);
-        reach.require(actor, treeId);
+        reach.requireHere(actor, treeId);
         if (row.version != version) {
             throw Refused.stale("tree");
         }

@@ -31,7 +31,11 @@ class TreeEntity {
     long byId;
     Instant recordedAt;
 
+    /** Null while it is at the school. */
+    @Nullable LocalDate leftOn;
+
     Tree toTree() {
-        return new Tree(id, version, label, species, keeperId, siteId, cameOn, origin, note);
+        return new Tree(
+                id, version, label, species, keeperId, siteId, cameOn, origin, note, leftOn);
     }
 }

@@ -9,6 +9,13 @@ import java.util.Set;
 @ApplicationScoped
 class TreeRows implements PanacheRepositoryBase<TreeEntity, Long> {
 
+    /** No index serves it, so that each list goes on by the one it has: most trees are here. */
+    static final String HERE = "leftOn is null";
+
+    /** Found by their departures, which are few. */
+    static final String LEFT =
+            "leftOn is not null and id in (select d.treeId from DepartureEntity d)";
+
     Set<Long> sitesOf(Collection<Long> keepers) {
         return Set.copyOf(
                 getEntityManager()
@@ -31,7 +38,7 @@ class TreeRows implements PanacheRepositoryBase<TreeEntity, Long> {
     List<String> speciesAt(long siteId) {
         return getEntityManager()
                 .createQuery(
-                        "select t.species from TreeEntity t where t.siteId = :site"
+                        "select t.species from TreeEntity t where t.siteId = :site and t.leftOn is null"
                                 + " group by t.species order by count(t) desc, t.species",
                         String.class)
                 .setParameter("site", siteId)

@@ -55,13 +55,18 @@ class TreeTables implements KeptTables {
                         .plain("label", "species")
                         .refers("keeper_id", "person")
                         .refers("site_id", SITE)
-                        .plain("came_on")
+                        .plain("came_on", "left_on")
                         .words("origin", "note")
                         .writtenBy("by_id")
                         .plain(RECORDED_AT)
                         .version()
                         .done(),
                 ofTree("tree_keeping").refers("keeper_id", "person").plain("since").done(),
+                ofTree("tree_departure")
+                        .plain("left_on")
+                        .oneOf("how", Departure.How.values())
+                        .words("note")
+                        .done(),
                 ofTree("wound")
                         .plain("place")
                         .plain("made_on", "first_width_mm", "first_length_mm", "height_mm")

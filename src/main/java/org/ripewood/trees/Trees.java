@@ -37,6 +37,7 @@ public class Trees {
     private final States states;
     private final Reach reach;
     private final HandOverBook handOvers;
+    private final DepartureBook departures;
     private final FormerKeepers formerKeepers;
 
     Trees(
@@ -54,6 +55,7 @@ public class Trees {
             States states,
             Reach reach,
             HandOverBook handOvers,
+            DepartureBook departures,
             FormerKeepers formerKeepers) {
         this.sites = sites;
         this.siteDesk = siteDesk;
@@ -69,6 +71,7 @@ public class Trees {
         this.states = states;
         this.reach = reach;
         this.handOvers = handOvers;
+        this.departures = departures;
         this.formerKeepers = formerKeepers;
     }
 
@@ -156,15 +159,48 @@ public class Trees {
 
     /**
      * Trees within reach by label; of one keeper when given, of the students of one course when
-     * given.
+     * given. Those that left the school are not among them.
      */
     @Transactional
     public Paged<Tree> list(
             Actor actor, @Nullable Long keeperId, @Nullable Long courseId, PageRequest page) {
-        return trees.list(actor, keeperId, courseId, page);
+        return trees.list(actor, keeperId, courseId, false, page);
     }
 
-    /** Trees of these keepers by id of tree; no reach is asked, callers have checked the course. */
+    /** The same of trees that left the school. */
+    @Transactional
+    public Paged<Tree> left(
+            Actor actor, @Nullable Long keeperId, @Nullable Long courseId, PageRequest page) {
+        return trees.list(actor, keeperId, courseId, true, page);
+    }
+
+    /** What trees are called, by id, also those that left; one query, no reach is asked. */
+    @Transactional
+    public Map<Long, String> labels(Collection<Long> treeIds) {
+        return trees.labels(treeIds);
+    }
+
+    /**
+     * Goes on only when a tree is within reach (404) and has not left the school (409): whatever
+     * writes of a tree asks this first.
+     */
+    @Transactional
+    public void requireHere(Actor actor, long treeId) {
+        reach.requireHere(actor, treeId);
+    }
+
+    /** The same of a tree that may be out of reach, of which nothing is said then. */
+    @Transactional
+    public void refuseLeft(Actor actor, long treeId) {
+        if (reach.includes(actor, treeId)) {
+            reach.requireHere(actor, treeId);
+        }
+    }
+
+    /**
+     * Trees at the school of these keepers, by id of tree; no reach is asked, callers have checked
+     * the course.
+     */
     @Transactional
     public List<Tree> ofKeepers(Collection<Long> keeperIds) {
         return trees.ofKeepers(keeperIds);
@@ -178,12 +214,29 @@ public class Trees {
 
     /**
      * Gives a tree within reach another keeper: somebody of the school who may sign in and shares a
-     * course with the actor; anybody where a registrar does it. Steps under way stay as they are.
-     * 412 when the version is not the current one.
+     * course with the actor; anybody where a registrar does it. Steps under way stay as they are;
+     * {@link TreeHandedOver} is told to other rooms. A tree that left the school is taken in again
+     * this way, its last keeper included. 412 when the version is not the current one.
      */
     @Transactional
     public Tree handOver(Actor actor, long treeId, long version, HandOver to) {
         return handOvers.handOver(actor, treeId, version, to);
+    }
+
+    /**
+     * Lets a tree within reach leave the school. Its record is closed from then on and stays to be
+     * read; {@link TreeLeft} is told to other rooms. 409 when it left already, 412 when the version
+     * is not the current one.
+     */
+    @Transactional
+    public Tree leave(Actor actor, long treeId, long version, NewDeparture going) {
+        return departures.leave(actor, treeId, version, going);
+    }
+
+    /** When a tree within reach left the school and how, the last time first. */
+    @Transactional
+    public List<Departure> departures(Actor actor, long treeId) {
+        return departures.of(actor, treeId);
     }
 
     /** Whom the actor may hand a tree over to, by name. */

@@ -29,7 +29,7 @@ class WorkBook {
 
     WorkDone record(
             Actor actor, long treeId, Work work, @Nullable String clock, @Nullable String note) {
-        reach.require(actor, treeId);
+        reach.requireHere(actor, treeId);
         days.requireHappened("doneOn", work.doneOn());
         if (clock != null && !Clocks.CODES.contains(clock)) {
             throw Refused.invalid(

@@ -25,7 +25,7 @@ class WoundBook {
     }
 
     Wound add(Actor actor, long treeId, NewWound wound) {
-        reach.require(actor, treeId);
+        reach.requireHere(actor, treeId);
         days.requireHappened("madeOn", wound.madeOn());
         var row = new WoundEntity();
         row.treeId = treeId;

@@ -10,13 +10,15 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.Collectors;
 import org.ripewood.people.Person;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
 import org.ripewood.platform.Today;
+import org.ripewood.sessions.Session;
+import org.ripewood.sessions.Sessions;
 import org.ripewood.trees.HandOver;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
@@ -29,7 +31,7 @@ class HandOverPages {
     @CheckedTemplate
     static class Templates {
         static native TemplateInstance handOver(
-                Tree tree, String keeper, List<Person> receivers, Typed typed);
+                Tree tree, String keeper, List<Person> receivers, List<Session> ahead, Typed typed);
     }
 
     private static final String FORM = "hand-over";
@@ -38,11 +40,19 @@ class HandOverPages {
     private final CurrentUser user;
     private final Trees trees;
     private final Today today;
-    private final Clashes clashes;
+    private final Sessions sessions;
+    private final TreeClashes clashes;
     private final Inputs inputs;
 
-    HandOverPages(CurrentUser user, Trees trees, Today today, Clashes clashes, Inputs inputs) {
+    HandOverPages(
+            CurrentUser user,
+            Trees trees,
+            Sessions sessions,
+            Today today,
+            TreeClashes clashes,
+            Inputs inputs) {
         this.user = user;
+        this.sessions = sessions;
         this.trees = trees;
         this.today = today;
         this.clashes = clashes;
@@ -73,35 +83,20 @@ class HandOverPages {
         var receivers = trees.receivers(actor, id);
         var keeper = trees.names(actor, id, List.of(tree.keeperId())).get(tree.keeperId());
         var name = Objects.requireNonNull(keeper);
-        var about =
-                new Clashes.About(
-                        "tree",
-                        id,
-                        labels(tree, name, receivers),
-                        ids -> trees.names(actor, id, ids));
-        return Templates.handOver(tree, name, receivers, clashes.mend(typed, now(tree), about));
-    }
-
-    /** What goes along with the tree, since that is what may have been changed meanwhile. */
-    private static Typed now(Tree tree) {
-        return Typed.fresh(FORM)
-                .with("version", tree.version())
-                .with("keeperId", tree.keeperId())
-                .with("label", tree.label())
-                .withIfKnown("origin", tree.origin())
-                .withIfKnown("note", tree.note());
+        return Templates.handOver(
+                tree,
+                name,
+                receivers,
+                sessions.aheadOf(actor, id),
+                clashes.mend(actor, tree, typed, labels(tree, name, receivers)));
     }
 
     private static List<Label> labels(Tree tree, String keeper, List<Person> receivers) {
-        var names =
-                receivers.stream()
-                        .collect(Collectors.toMap(to -> String.valueOf(to.id()), Person::name));
+        var names = new HashMap<String, String>();
+        receivers.forEach(to -> names.put(String.valueOf(to.id()), to.name()));
         names.put(String.valueOf(tree.keeperId()), keeper);
         return List.of(
                 new Label("keeperId", "Keeper", id -> names.getOrDefault(id, id)),
-                Label.of(SINCE, "First day with the new keeper"),
-                Label.of("label", "What it is called"),
-                Label.of("origin", "Where it came from"),
-                Label.of("note", "Note"));
+                Label.of(SINCE, "First day with the new keeper"));
     }
 }

@@ -7,7 +7,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ripewood.course.CourseContent;
@@ -71,9 +70,7 @@ class SessionDesk {
                 people.getCourse(actor, session.courseId()),
                 code == null ? null : content.inForce().lessons().get(code),
                 names,
-                ofCourse.stream()
-                        .filter(tree -> enrolled.contains(tree.id()))
-                        .collect(Collectors.toMap(Tree::id, Function.identity())),
+                trees.labels(enrolled),
                 runs
                         ? ofCourse.stream().filter(tree -> !enrolled.contains(tree.id())).toList()
                         : List.of(),

@@ -14,7 +14,7 @@ import org.ripewood.trees.Tree;
  * What the page of a session shows.
  *
  * @param trees of the course's students that do not come yet; empty for readers who may not enrol
- * @param coming trees that come, by id
+ * @param coming what the trees that come are called, by id
  * @param runs whether the reader may enrol and see the plan
  */
 record SessionSheet(
@@ -22,7 +22,7 @@ record SessionSheet(
         Course course,
         @Nullable Lesson lesson,
         Map<Long, String> names,
-        Map<Long, Tree> coming,
+        Map<Long, String> coming,
         List<Tree> trees,
         boolean runs,
         Roll roll,
@@ -62,7 +62,6 @@ record SessionSheet(
     }
 
     public String label(long treeId) {
-        var tree = coming.get(treeId);
-        return tree == null ? "" : tree.label();
+        return coming.getOrDefault(treeId, "");
     }
 }

@@ -78,6 +78,7 @@ class TreeDesk {
                 branches,
                 trees.containers(actor, treeId),
                 works(actor, treeId),
+                trees.departures(actor, treeId),
                 typed);
     }
 

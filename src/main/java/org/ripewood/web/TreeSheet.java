@@ -1,6 +1,7 @@
 package org.ripewood.web;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.ripewood.aftercare.Care;
 import org.ripewood.course.Species;
 import org.ripewood.course.Technique;
@@ -11,6 +12,7 @@ import org.ripewood.trees.Branch;
 import org.ripewood.trees.BranchRole;
 import org.ripewood.trees.Closing;
 import org.ripewood.trees.ContainerStay;
+import org.ripewood.trees.Departure;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trunk;
 import org.ripewood.trees.Wound;
@@ -40,6 +42,7 @@ record TreeSheet(
         List<Branch> branches,
         List<ContainerStay> containers,
         List<WorkLine> works,
+        List<Departure> departures,
         Typed typed) {
 
     /** A step and what it is called. */
@@ -51,6 +54,11 @@ record TreeSheet(
     static String title(java.util.Map<String, Technique> techniques, String code) {
         var technique = techniques.get(code);
         return technique == null ? code : technique.title();
+    }
+
+    /** How it left; null while it is at the school. */
+    public @Nullable Departure departure() {
+        return tree.left() && !departures.isEmpty() ? departures.get(0) : null;
     }
 
     public List<Wound> wounds() {

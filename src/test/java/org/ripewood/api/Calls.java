@@ -87,12 +87,22 @@ final class Calls {
         if (endpoint.path().contains("/judgements")) {
             return judge(endpoint, school.tree().id(), "root-flare");
         }
+        if (last.equals("left")) {
+            return at(endpoint, null, null, null);
+        }
         if (last.equals("new") || last.equals("sites")) {
             return call(endpoint, site());
         }
         var tree = school.infestedTree();
         if (last.equals("hand-over")) {
             return handOver(endpoint, tree);
+        }
+        if (last.equals("leave")) {
+            var fields = fields("leftOn", today(), "how", "DIED", "note", "of root rot in winter");
+            if (!endpoint.api()) {
+                fields.put("version", tree.version());
+            }
+            return at(endpoint, tree.id(), tree.version(), fields);
         }
         if (last.equals("change")) {
             var fields = tree();

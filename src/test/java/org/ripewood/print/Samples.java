@@ -76,7 +76,8 @@ final class Samples {
                     3,
                     LocalDate.of(2023, 3, 1),
                     "collected from a hedge, about 12 years old",
-                    "a note for its keeper alone");
+                    "a note for its keeper alone",
+                    null);
 
     private Samples() {}
 

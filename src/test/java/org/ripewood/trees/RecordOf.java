@@ -125,7 +125,7 @@ final class RecordOf {
                 new Site(
                         1, "Lower yard", latitude, 8, ZoneId.of("UTC"), List.of(), List.of(), 0, 0);
         return new TreeRecord(
-                new Tree(1, 0, "Maple 1", "acer_palmatum", STUDENT, 1, CAME, null, null),
+                new Tree(1, 0, "Maple 1", "acer_palmatum", STUDENT, 1, CAME, null, null, null),
                 site,
                 on,
                 observations,

@@ -336,6 +336,30 @@ class SomeoneChangedThisTest {
     }
 
     @Test
+    void aTreeThatLeaves() {
+        var page = "/trees/" + tree.id() + "/leave";
+        var change = "/trees/" + tree.id() + "/change";
+        var quicker = fields("label", "Elm by the gate", "siteId", "" + tree.siteId());
+        holds(
+                new Form(
+                        "leave",
+                        teacher,
+                        page,
+                        page,
+                        () -> send(pupil, change, change, quicker),
+                        fields(
+                                "leftOn",
+                                "" + School.TODAY,
+                                "how",
+                                "DIED",
+                                "note",
+                                "dried out in June"),
+                        List.of("Elm by the gate", "<td>died"),
+                        group.student()));
+        assertThat(trees.get(instructor, tree.id()).left()).isTrue();
+    }
+
+    @Test
     void whoCameToAClass() {
         var session = session(School.TODAY);
         var student = group.student().personId();

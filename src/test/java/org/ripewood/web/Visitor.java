@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 
@@ -91,6 +92,24 @@ final class Visitor {
                         .contentType(ContentType.URLENC.withCharset("UTF-8"))
                         .formParams(fields)
                         .post(action));
+    }
+
+    /**
+     * Sends what a program would.
+     *
+     * @param ifMatch null to leave the version out
+     */
+    Response sendJson(String path, @Nullable String ifMatch, Map<String, ?> body) {
+        var request =
+                given().redirects()
+                        .follow(false)
+                        .cookies(cookies)
+                        .header("X-Ripewood", "1")
+                        .contentType(ContentType.JSON)
+                        .body(body);
+        return ifMatch == null
+                ? request.post(path)
+                : request.header("If-Match", ifMatch).post(path);
     }
 
     private Response keep(Response answer) {

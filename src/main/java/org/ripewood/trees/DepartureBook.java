@@ -1,0 +1,86 @@
+package org.ripewood.trees;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
+import jakarta.persistence.LockModeType;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Refused;
+import org.ripewood.platform.Today;
+
+/** Lets trees leave the school. Called within the façade's transaction. */
+@ApplicationScoped
+class DepartureBook {
+
+    private final TreeRows rows;
+    private final TreeKeepingRows keepings;
+    private final DepartureRows departures;
+    private final FormerKeepers formerKeepers;
+    private final Reach reach;
+    private final Days days;
+    private final Event<TreeLeft> left;
+    private final Today today;
+
+    DepartureBook(
+            TreeRows rows,
+            TreeKeepingRows keepings,
+            DepartureRows departures,
+            FormerKeepers formerKeepers,
+            Reach reach,
+            Days days,
+            Event<TreeLeft> left,
+            Today today) {
+        this.rows = rows;
+        this.keepings = keepings;
+        this.departures = departures;
+        this.formerKeepers = formerKeepers;
+        this.reach = reach;
+        this.days = days;
+        this.left = left;
+        this.today = today;
+    }
+
+    /** Locked first, so that of two who change it at once the second hears of the first. */
+    Tree leave(Actor actor, long treeId, long version, NewDeparture going) {
+        var row = rows.findById(treeId, LockModeType.PESSIMISTIC_WRITE);
+        reach.requireHere(actor, treeId);
+        if (row.version != version) {
+            throw Refused.stale("tree");
+        }
+        requireDay(row, going.leftOn());
+        row.leftOn = going.leftOn();
+        var departure = new DepartureEntity();
+        departure.treeId = treeId;
+        departure.leftOn = going.leftOn();
+        departure.how = going.how();
+        departure.note = noteOf(going.note());
+        departure.byId = actor.personId();
+        departure.recordedAt = today.now();
+        departures.persist(departure);
+        rows.flush();
+        left.fire(new TreeLeft(actor, treeId, going.leftOn()));
+        return row.toTree();
+    }
+
+    List<Departure> of(Actor actor, long treeId) {
+        var hidden = formerKeepers.hidden(actor, reach.tree(actor, treeId));
+        return departures.ofTree(treeId).stream().map(row -> row.toDeparture(hidden)).toList();
+    }
+
+    private void requireDay(TreeEntity row, LocalDate leftOn) {
+        days.requireHappened("leftOn", leftOn);
+        var since = keepings.lastDay(row);
+        if (leftOn.isBefore(since)) {
+            throw Refused.invalid(
+                    "leftOn",
+                    "expected %s, when the keeper of now began, or later, found %s"
+                            .formatted(since, leftOn));
+        }
+    }
+
+    private static @Nullable String noteOf(@Nullable String typed) {
+        return typed == null || typed.isBlank() ? null : typed.strip();
+    }
+}
