@@ -55,6 +55,11 @@ class HostileZipTest {
     private static final String FIRST = "photos/000001.jpg";
     private static final String SECOND = "photos/000002.jpg";
 
+    /** Where in a line of the list they stand (APPNOTE 6.3, 4.3.12). */
+    private static final int CRC = 16;
+
+    private static final int SIZE = 24;
+
     @Inject Archive archive;
     @Inject Photos photos;
     @Inject DataSource database;
@@ -195,7 +200,7 @@ class HostileZipTest {
         var nothing = new byte[20_000_000];
         good.put(SECOND, nothing);
         only(SECOND, "expected at most 12582912 bytes, found more");
-        assertThat(faults(sayingSize(Zips.packed(good), SECOND, 5)))
+        assertThat(faults(saying(Zips.packed(good), SECOND, SIZE, 5)))
                 .extracting(Fault::message)
                 .anyMatch(it -> it.startsWith("expected at most 12582912 bytes, found more"));
 
@@ -216,10 +221,21 @@ class HostileZipTest {
                 .anyMatch(it -> it.contains("at most 1000000 bytes of pictures in all"));
     }
 
-    /** What a ZIP says of an entry's size stands 24 bytes into its line of the list at the end. */
-    private static byte[] sayingSize(byte[] zip, String name, int size) {
+    @Test
+    void aRecordWhoseSumIsAnotherIsRefused() {
+        assertThat(faults(saying(Zips.packed(good), RECORD, CRC, 4711)))
+                .singleElement()
+                .satisfies(fault -> assertThat(fault.field()).isEqualTo(RECORD))
+                .satisfies(fault -> assertThat(fault.message()).startsWith("its sum is not"));
+    }
+
+    /**
+     * Changes what a ZIP says of an entry in its list at the end, of lines that begin with 46
+     * bytes.
+     */
+    private static byte[] saying(byte[] zip, String name, int at, int value) {
         int line = new String(zip, ISO_8859_1).lastIndexOf(name) - 46;
-        return ByteBuffer.wrap(zip).order(ByteOrder.LITTLE_ENDIAN).putInt(line + 24, size).array();
+        return ByteBuffer.wrap(zip).order(ByteOrder.LITTLE_ENDIAN).putInt(line + at, value).array();
     }
 
     /** Its sizes and sum are those its row tells, so that nothing but what it holds is wrong. */
