@@ -108,14 +108,19 @@ public class Archive {
     /**
      * All that is on record of a person, for themselves or a registrar: who they are, the trees
      * they keep with everything, and whatever they wrote or is told of them elsewhere. A row that
-     * names nobody as its writer was written by somebody else.
+     * names nobody as its writer was written by somebody else; the words of former keepers of their
+     * trees whom the actor does not reach stay behind.
      */
     public InputStream person(Actor actor, long personId, RecordForm form) {
         if (actor.personId() != personId && !actor.is(Role.REGISTRAR)) {
             throw Refused.notFound("person", personId);
         }
         people.get(personId);
-        return written(actor, Scope.person(personId), form);
+        var hidden = new HashSet<Long>();
+        for (var tree : trees.ofKeepers(List.of(personId))) {
+            hidden.addAll(trees.hiddenKeepers(actor, tree.id()));
+        }
+        return written(actor, Scope.person(personId, hidden), form);
     }
 
     /** What forgetting a person would do; registrars only. */

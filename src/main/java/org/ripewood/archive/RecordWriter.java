@@ -25,6 +25,9 @@ final class RecordWriter {
     static final String FORMAT = "ripewood-record";
     static final int FORMAT_VERSION = 1;
 
+    /** Words that may not be empty, where they are not for the reader. */
+    private static final String LEFT_BEHIND = "(left behind)";
+
     private final RecordRows rows;
     private final Scope scope;
     private final Map<String, LocalNumbers> numbers = new HashMap<>();
@@ -84,12 +87,12 @@ final class RecordWriter {
                                 scope.whole()
                                         || scope.kind() == Scope.Kind.PERSON
                                         || !isSchoolsAlone(column))
-                .filter(
-                        column ->
-                                scope.named()
-                                        || column.told().meaning() != Meaning.WORDS
-                                        || !column.mayBeEmpty())
+                .filter(column -> scope.named() || !isWords(column) || !column.mayBeEmpty())
                 .toList();
+    }
+
+    private static boolean isWords(PlannedColumn column) {
+        return column.told().meaning() == Meaning.WORDS;
     }
 
     /** How somebody signs in here is nobody's business elsewhere. */
@@ -182,10 +185,11 @@ final class RecordWriter {
             json.writeRaw('\n');
             json.writeStartObject();
             int number = 0;
+            boolean hidden = isHidden(rows);
             for (int at = 0; at < columns.size(); at++) {
                 var column = columns.get(at);
                 var value = column.type().readOrNull(rows, at + 1);
-                if (value == null) {
+                if (value == null || (hidden && isWords(column) && column.mayBeEmpty())) {
                     continue;
                 }
                 switch (column.told().meaning()) {
@@ -198,11 +202,22 @@ final class RecordWriter {
                             json.writeStringProperty(column.field(), PicturesSent.entry(number));
                     default -> {
                         json.writeName(column.field());
-                        column.type().write(json, shown(column, value, number));
+                        var shown =
+                                hidden && isWords(column)
+                                        ? LEFT_BEHIND
+                                        : shown(column, value, number);
+                        column.type().write(json, shown);
                     }
                 }
             }
             json.writeEndObject();
+        }
+
+        private boolean isHidden(ResultSet rows) throws SQLException {
+            var by = table.told().by();
+            return by != null
+                    && !scope.hidden().isEmpty()
+                    && scope.hidden().contains(rows.getLong(by));
         }
 
         private Object shown(PlannedColumn column, Object value, int number) {
@@ -214,7 +229,7 @@ final class RecordWriter {
             }
             return switch (column.told().meaning()) {
                 case PERSONAL -> "Person " + number;
-                case WORDS -> "(left behind)";
+                case WORDS -> LEFT_BEHIND;
                 case TOLD -> ToldVerdict.withoutNames(value.toString());
                 default -> value;
             };

@@ -22,6 +22,7 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.TreeSet;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.Test;
@@ -117,7 +118,8 @@ class RoundTripTest {
                                 second,
                                 "select min(id) from %s where id > %s"
                                         .formatted(root(scope), before));
-                var again = new Scope(scope.kind(), Long.parseLong(entered), scope.named());
+                var again =
+                        new Scope(scope.kind(), Long.parseLong(entered), scope.named(), Set.of());
                 assertThat(written(second, again)).isEqualTo(file);
             }
             assertThat(

@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
 import jakarta.inject.Inject;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
@@ -16,6 +18,10 @@ import org.ripewood.SchoolProfile;
 import org.ripewood.archive.Archive;
 import org.ripewood.archive.RecordForm;
 import org.ripewood.people.People;
+import org.ripewood.photos.NewPhoto;
+import org.ripewood.photos.Photos;
+import org.ripewood.photos.Pictures;
+import org.ripewood.photos.Viewpoint;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Refused;
@@ -38,6 +44,7 @@ class HandOverTest {
     @Inject People people;
     @Inject Standings standings;
     @Inject Archive archive;
+    @Inject Photos photos;
 
     private School.Group group;
     private Actor next;
@@ -143,6 +150,30 @@ class HandOverTest {
                     .contains("\"named\":false")
                     .doesNotContain("Stan Student")
                     .doesNotContain(MARK);
+        }
+    }
+
+    /** What is said of the tree itself goes along; the keeper before them is nobody they know. */
+    @Test
+    void theNewKeepersOwnRecordHasNoWordsOfTheFormer() throws IOException {
+        photos.add(
+                group.student(),
+                tree.id(),
+                new NewPhoto(School.TODAY, Viewpoint.FRONT, MARK, null, null),
+                new ByteArrayInputStream(Pictures.jpeg()));
+        assertThat(ownRecord(group.student())).contains(MARK);
+        handOver(group.student());
+        assertThat(ownRecord(next))
+                .contains("\"table\":\"photo\"", "\"table\":\"observation\"", tree.label())
+                .doesNotContain("Stan Student")
+                .doesNotContain(MARK);
+    }
+
+    private String ownRecord(Actor actor) throws IOException {
+        try (var file = archive.person(actor, actor.personId(), RecordForm.ZIP);
+                var zip = new ZipInputStream(file)) {
+            zip.getNextEntry();
+            return new String(zip.readAllBytes(), StandardCharsets.UTF_8);
         }
     }
 
