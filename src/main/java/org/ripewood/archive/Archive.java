@@ -117,8 +117,12 @@ public class Archive {
         }
         people.get(personId);
         var hidden = new HashSet<Long>();
-        for (var tree : trees.ofKeepers(List.of(personId))) {
-            hidden.addAll(trees.hiddenKeepers(actor, tree.id()));
+        var kept =
+                inTransaction(
+                        Connection.TRANSACTION_READ_COMMITTED,
+                        connection -> Selection.keptBy(connection, personId));
+        for (var treeId : kept) {
+            hidden.addAll(trees.hiddenKeepers(actor, treeId));
         }
         return written(actor, Scope.person(personId, hidden), form);
     }

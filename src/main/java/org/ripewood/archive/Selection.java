@@ -44,6 +44,11 @@ final class Selection {
                                 entry -> entry.getValue().stream().mapToLong(id -> id).toArray()));
     }
 
+    /** Ids of the trees a person keeps, or kept last of those that left the school. */
+    static Set<Long> keptBy(Connection database, long personId) throws SQLException {
+        return new Selection(database, List.of()).where(TREE, "keeper_id", Set.of(personId));
+    }
+
     private void gather(Scope scope) throws SQLException {
         tables.forEach(table -> ids.put(table.name(), new TreeSet<>()));
         if (scope.kind() == Scope.Kind.COURSE) {
@@ -85,7 +90,7 @@ final class Selection {
     private void gatherPerson(long personId) throws SQLException {
         var self = Set.of(personId);
         of(PERSON).add(personId);
-        of(TREE).addAll(where(TREE, "keeper_id", self));
+        of(TREE).addAll(keptBy(database, personId));
         addPartsOf(TREE);
         for (var table : tables) {
             for (var reference : table.references()) {

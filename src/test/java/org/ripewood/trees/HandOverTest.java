@@ -162,11 +162,20 @@ class HandOverTest {
                 new NewPhoto(School.TODAY, Viewpoint.FRONT, MARK, null, null),
                 new ByteArrayInputStream(Pictures.jpeg()));
         assertThat(ownRecord(group.student())).contains(MARK);
-        handOver(group.student());
-        assertThat(ownRecord(next))
-                .contains("\"table\":\"photo\"", "\"table\":\"observation\"", tree.label())
-                .doesNotContain("Stan Student")
-                .doesNotContain(MARK);
+        var handed = handOver(group.student());
+        var here = ownRecord(next);
+        trees.leave(
+                next,
+                handed.id(),
+                handed.version(),
+                new NewDeparture(School.TODAY, Departure.How.DIED, null));
+        assertThat(List.of(here, ownRecord(next)))
+                .allSatisfy(
+                        record ->
+                                assertThat(record)
+                                        .contains("\"table\":\"photo\"", tree.label())
+                                        .doesNotContain("Stan Student")
+                                        .doesNotContain(MARK));
     }
 
     private String ownRecord(Actor actor) throws IOException {
