@@ -233,7 +233,8 @@ public class Archive {
                                     "Too large",
                                     "A record's file may have %d bytes at most."
                                             .formatted(mostBytes),
-                                    "Maybe restore a backup of the database instead.",
+                                    "Maybe take it out without photos, or restore a backup of"
+                                            + " the database instead.",
                                     List.of()));
                 }
                 out.write(buffer, 0, read);

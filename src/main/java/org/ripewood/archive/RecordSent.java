@@ -7,7 +7,6 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Collections;
 import java.util.zip.CRC32;
 import java.util.zip.CheckedInputStream;
 import java.util.zip.ZipEntry;
@@ -79,7 +78,9 @@ final class RecordSent implements Closeable {
     /** Answers the entry of the record; every other has to be a picture's. */
     private ZipEntry look(ZipFile of, FileFaults faults) {
         ZipEntry record = null;
-        for (var entry : Collections.list(of.entries())) {
+        // one by one: there may be millions
+        for (var all = of.entries(); all.hasMoreElements(); ) {
+            ZipEntry entry = all.nextElement();
             var fault =
                     entry.getName().equals(RecordZip.RECORD)
                             ? record == null ? null : "is there twice."

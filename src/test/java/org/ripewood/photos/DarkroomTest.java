@@ -32,7 +32,6 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
-import javax.imageio.ImageWriteParam;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -398,7 +397,7 @@ class DarkroomTest {
 
     /** A progressive JPEG whose last scan is told again and again. */
     private static byte[] manyScans() throws Exception {
-        var progressive = progressive();
+        var progressive = Pictures.progressive();
         int last = progressive.length - 2;
         int scan = last;
         while (progressive[scan] != (byte) 0xFF || progressive[scan + 1] != (byte) 0xDA) {
@@ -412,21 +411,9 @@ class DarkroomTest {
         return joined(many, new byte[] {(byte) 0xFF, (byte) 0xD9});
     }
 
-    private static byte[] progressive() throws Exception {
-        var writer = ImageIO.getImageWritersByFormatName("jpeg").next();
-        var bytes = new ByteArrayOutputStream();
-        try (var output = ImageIO.createImageOutputStream(bytes)) {
-            writer.setOutput(output);
-            var how = writer.getDefaultWriteParam();
-            how.setProgressiveMode(ImageWriteParam.MODE_DEFAULT);
-            writer.write(null, new IIOImage(quarters(64, 48), null, null), how);
-        }
-        return bytes.toByteArray();
-    }
-
     @Test
     void aProgressiveJpegIsTaken() throws Exception {
-        var kept = Pictures.decoded(develop(progressive()).whole);
+        var kept = Pictures.decoded(develop(Pictures.progressive()).whole);
         assertColour(kept, "left", "bottom", Pictures.BOTTOM_LEFT);
     }
 

@@ -10,15 +10,10 @@ import static org.ripewood.photos.Pictures.quarters;
 import io.quarkus.runtime.configuration.MemorySize;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
 import java.math.BigInteger;
 import java.util.Arrays;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
-import javax.imageio.IIOImage;
-import javax.imageio.ImageIO;
-import javax.imageio.ImageWriteParam;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -68,7 +63,7 @@ class KeptJpegTest {
         }
     }
 
-    static Stream<Arguments> others() throws IOException {
+    static Stream<Arguments> others() {
         var plain = developed(quarters(64, 48));
         var end = Arrays.copyOfRange(plain, plain.length - 2, plain.length);
         var open = Arrays.copyOf(plain, plain.length - 2);
@@ -99,7 +94,7 @@ class KeptJpegTest {
                 arguments("nothing", new byte[0], "an empty file"),
                 arguments("a PNG", Pictures.png(quarters(64, 48)), "expected a JPEG"),
                 arguments("too wide", Pictures.jpeg(quarters(2561, 4)), "at most 2560 px a side"),
-                arguments("in several goes", progressive(), "a part FFC2"),
+                arguments("in several goes", Pictures.progressive(), "a part FFC2"),
                 arguments("of one colour", grey(), "a part FFC0 of 11 bytes"),
                 arguments("HTML", WORDS, "text with tags"));
     }
@@ -148,19 +143,5 @@ class KeptJpegTest {
 
     private static byte[] grey() {
         return Pictures.jpeg(new BufferedImage(30, 20, BufferedImage.TYPE_BYTE_GRAY));
-    }
-
-    private static byte[] progressive() throws IOException {
-        var writer = ImageIO.getImageWritersByFormatName("jpeg").next();
-        var bytes = new ByteArrayOutputStream();
-        try (var output = ImageIO.createImageOutputStream(bytes)) {
-            writer.setOutput(output);
-            var how = writer.getDefaultWriteParam();
-            how.setProgressiveMode(ImageWriteParam.MODE_DEFAULT);
-            writer.write(null, new IIOImage(quarters(64, 48), null, null), how);
-        } finally {
-            writer.dispose();
-        }
-        return bytes.toByteArray();
     }
 }

@@ -9,7 +9,9 @@ import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.zip.CRC32;
+import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageWriteParam;
 
 /** Pictures drawn by code, and what else may stand in their files. */
 public final class Pictures {
@@ -65,6 +67,23 @@ public final class Pictures {
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        }
+        return bytes.toByteArray();
+    }
+
+    /** In several scans, each finer than the one before. */
+    static byte[] progressive() {
+        var writer = ImageIO.getImageWritersByFormatName("jpeg").next();
+        var bytes = new ByteArrayOutputStream();
+        try (var output = ImageIO.createImageOutputStream(bytes)) {
+            writer.setOutput(output);
+            var how = writer.getDefaultWriteParam();
+            how.setProgressiveMode(ImageWriteParam.MODE_DEFAULT);
+            writer.write(null, new IIOImage(quarters(64, 48), null, null), how);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } finally {
+            writer.dispose();
         }
         return bytes.toByteArray();
     }
