@@ -26,4 +26,9 @@ public record Forgetting(
         trees = List.copyOf(trees);
         words = Map.copyOf(words);
     }
+
+    /** All rows whose words are removed. */
+    public long entries() {
+        return words.values().stream().mapToLong(Long::longValue).sum();
+    }
 }

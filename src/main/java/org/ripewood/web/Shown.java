@@ -62,6 +62,11 @@ final class Shown {
         return rounded.stripTrailingZeros().toPlainString();
     }
 
+    /** So many of a thing, such as "1 row" and "2 rows". */
+    static String counted(Number number, String one) {
+        return number + " " + one + (number.longValue() == 1 ? "" : "s");
+    }
+
     static String percent(double share) {
         return Math.round(100 * share) + " %";
     }

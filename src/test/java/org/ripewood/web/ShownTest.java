@@ -29,6 +29,13 @@ class ShownTest {
     }
 
     @Test
+    void oneIsNotMany() {
+        assertThat(Shown.counted(1, "row")).isEqualTo("1 row");
+        assertThat(Shown.counted(0L, "row")).isEqualTo("0 rows");
+        assertThat(Shown.counted(21L, "row")).isEqualTo("21 rows");
+    }
+
+    @Test
     void valuesCarryTheirUnit() {
         assertThat(text(Fact.LARGEST_OPENING_MM, Value.of(24))).isEqualTo("24 mm");
         assertThat(text(Fact.VIGOUR_INDEX, Value.of(62.4))).isEqualTo("62.4");
