@@ -342,6 +342,13 @@ class TreeLeavesTest {
                     .contains("Not at the school", "left with its keeper", "to the coast")
                     .doesNotContain(page + "/wounds\" method", page + "/change");
             assertThat(visitor.get(page + "/passport").statusCode()).isEqualTo(200);
+            for (var closed :
+                    List.of("/measure", "/photos", "/observations?fact=pest_level", "/leave")) {
+                assertThat(visitor.get(page + closed).asString())
+                        .as(closed)
+                        .contains("left")
+                        .doesNotContain("<form class=\"fill");
+            }
             try (var file = archive.tree(who, tree.id(), true, RecordForm.JSON)) {
                 assertThat(new String(file.readAllBytes(), StandardCharsets.UTF_8))
                         .contains("\"leftOn\":\"%s\"".formatted(TODAY), "to the coast");
