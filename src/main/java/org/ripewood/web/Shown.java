@@ -208,8 +208,18 @@ final class Shown {
         };
     }
 
-    /** A field's name with its words apart, for the list of what was wrong. */
+    /** Whether a fault is of a place in a file that was sent, and of no field. */
+    static boolean inFile(Fault fault) {
+        return fault.field().contains("/") || fault.field().endsWith(".json");
+    }
+
+    /**
+     * A field's name with its words apart, for the list of what was wrong; a file's as they are.
+     */
     static String fieldWords(Fault fault) {
+        if (inFile(fault)) {
+            return fault.field();
+        }
         var words =
                 fault.field()
                         .replaceAll("Ids?(\\[.*)?$", "")

@@ -50,7 +50,10 @@ class ShownTest {
         "firstWidthMm, first width mm",
         "woundId, wound",
         "instructorIds[0], instructor",
-        "waivers.pest_level.atMost, waivers pest level at most"
+        "waivers.pest_level.atMost, waivers pest level at most",
+        "/tables/3/rows/0/siteId, /tables/3/rows/0/siteId",
+        "photos/000012.jpg, photos/000012.jpg",
+        "record.json, record.json"
     })
     void namesOfFieldsAreToldInWords(String field, String words) {
         assertThat(Shown.fieldWords(new Fault(field, ""))).isEqualTo(words);
