@@ -24,6 +24,8 @@ import org.ripewood.platform.Today;
 @ApplicationScoped
 class TreeBook {
 
+    private static final String BY_LABEL = " order by label, id";
+
     private final TreeRows rows;
     private final TreeKeepingRows keepings;
     private final People people;
@@ -82,11 +84,14 @@ class TreeBook {
         if (keepers != null && keepers.isEmpty()) {
             return Paged.of(List.of(), page, 0);
         }
-        var which = (left ? TreeRows.LEFT : TreeRows.HERE) + " order by label, id";
         var query =
                 keepers == null
-                        ? rows.find(which)
-                        : rows.find("keeperId in ?1 and " + which, keepers);
+                        ? rows.find((left ? TreeRows.ALL_LEFT : TreeRows.HERE) + BY_LABEL)
+                        : rows.find(
+                                "keeperId in ?1 and "
+                                        + (left ? TreeRows.LEFT : TreeRows.HERE)
+                                        + BY_LABEL,
+                                keepers);
         var found = query.page(page.page(), page.size()).list();
         return Paged.of(found.stream().map(TreeEntity::toTree).toList(), page, query.count());
     }

@@ -12,9 +12,10 @@ class TreeRows implements PanacheRepositoryBase<TreeEntity, Long> {
     /** No index serves it, so that each list goes on by the one it has: most trees are here. */
     static final String HERE = "leftOn is null";
 
-    /** Found by their departures, which are few. */
-    static final String LEFT =
-            "leftOn is not null and id in (select d.treeId from DepartureEntity d)";
+    static final String LEFT = "leftOn is not null";
+
+    /** Of the whole school they are found by their departures, which are few. */
+    static final String ALL_LEFT = LEFT + " and id in (select d.treeId from DepartureEntity d)";
 
     Set<Long> sitesOf(Collection<Long> keepers) {
         return Set.copyOf(

@@ -27,6 +27,10 @@ import org.ripewood.assess.Judged;
 import org.ripewood.assess.Judgements;
 import org.ripewood.assess.NewJudgement;
 import org.ripewood.core.progress.Work;
+import org.ripewood.lists.Choice;
+import org.ripewood.lists.ListKind;
+import org.ripewood.lists.ListOutcome;
+import org.ripewood.lists.Lists;
 import org.ripewood.people.CalendarLinks;
 import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
@@ -67,6 +71,7 @@ class TreeLeavesTest {
     @Inject Judgements judgements;
     @Inject CalendarLinks links;
     @Inject Archive archive;
+    @Inject Lists lists;
     @Inject SessionFactory statistics;
 
     private School.Group group;
@@ -468,6 +473,25 @@ class TreeLeavesTest {
                         () -> trees.observe(teacher, id, seen))) {
             assertThat(problem(write).status()).isEqualTo(409);
         }
+    }
+
+    @Test
+    void aListOfReadingsDoesNotKnowIt() {
+        assertThat(readings().faults()).isEmpty();
+        leave(teacher, TODAY, null);
+        assertThat(readings().faults())
+                .singleElement()
+                .satisfies(fault -> assertThat(fault.column()).isEqualTo("tree"));
+    }
+
+    private ListOutcome readings() {
+        var login = people.get(keeper.personId()).login();
+        var row = "%s,%s,vigour_index,80,%s,\n".formatted(tree.label(), login, TODAY);
+        return lists.take(
+                teacher,
+                ListKind.READINGS,
+                "tree,keeper,fact,value,observed_on,height_mm\n" + row,
+                Choice.DRY_RUN);
     }
 
     @Test
