@@ -89,7 +89,8 @@ class RecordPageTest {
                 tree.id(),
                 tree.version(),
                 new HandOver(group.instructor().personId(), School.TODAY));
-        assertThat(told(group.student().personId())).contains("The 2 photo(s) they sent");
+        assertThat(told(group.student().personId()))
+                .contains("2 photos that they sent will be deleted");
         assertThat(told(school.person("Nora Next", Role.STUDENT).personId()))
                 .contains("They have sent no photos");
     }
