@@ -24,6 +24,7 @@ public record Typed(
         @Nullable Problem problem,
         @Nullable Clash clash) {
 
+    private static final int CONFLICT = 409;
     private static final int STALE = 412;
 
     public Typed {
@@ -95,6 +96,20 @@ public record Typed(
 
     public boolean refused() {
         return problem != null;
+    }
+
+    /** Whether what stands by now does not allow it: then its form may be gone from the page. */
+    public boolean overtaken() {
+        return problem != null && problem.status() == CONFLICT && clash == null;
+    }
+
+    /** The sentences that were typed, which nobody likes to type again. */
+    public List<String> sentences() {
+        return values.values().stream()
+                .flatMap(List::stream)
+                .filter(value -> value.strip().contains(" "))
+                .sorted()
+                .toList();
     }
 
     public String value(String field) {

@@ -512,4 +512,24 @@ class TreeLeavesTest {
         assertThat(done.statusCode()).isEqualTo(303);
         assertThat(visitor.get(page + "/leave").asString()).contains("Take it in again");
     }
+
+    @Test
+    void whatWasTypedWhileItLeftIsNotGone() {
+        var step = assigned();
+        var visitor = Visitor.of(people, keeper);
+        leave(teacher, TODAY, null);
+        var typed =
+                Visitor.fields(
+                        "version",
+                        "" + step.version(),
+                        "doneOn",
+                        "" + TODAY,
+                        "evidence",
+                        "1 of 20 & no more");
+
+        var refused = visitor.send("/steps/" + step.id(), "/steps/" + step.id() + "/report", typed);
+
+        assertThat(refused.statusCode()).isEqualTo(409);
+        assertThat(refused.asString()).contains("What you typed:", "1 of 20 &amp; no more");
+    }
 }

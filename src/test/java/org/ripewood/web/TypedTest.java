@@ -37,6 +37,24 @@ class TypedTest {
     }
 
     @Test
+    void whatCannotBeSaidAnyMoreIsShownBesideItsForm() {
+        var sent = new MultivaluedHashMap<String, String>();
+        sent.putSingle("evidence", "2 scales on 20 shoots");
+        sent.putSingle("note", " ");
+        sent.putSingle("csrf-token", "bm90LXdvcmRz");
+        sent.putSingle("version", "7");
+        var gone = Refused.conflict("The tree left the school.", null).problem();
+
+        var typed = Typed.refused("report", sent, gone);
+
+        assertThat(typed.overtaken()).isTrue();
+        assertThat(typed.sentences()).containsExactly("2 scales on 20 shoots");
+        assertThat(Typed.refused("report", sent, Refused.stale("step").problem()).overtaken())
+                .isFalse();
+        assertThat(Typed.fresh("report").overtaken()).isFalse();
+    }
+
+    @Test
     void idsOfFieldsAreGoodForLinks() {
         assertThat(Typed.fresh("assignment").id("waivers.pest_level.atMost"))
                 .isEqualTo("assignment-waivers-pest_level-atMost");
