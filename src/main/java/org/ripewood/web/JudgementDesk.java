@@ -171,9 +171,11 @@ class JudgementDesk {
         return people.get(of.id()).name();
     }
 
-    private static boolean judges(Actor actor, Judged of) {
+    private boolean judges(Actor actor, Judged of) {
         return actor.is(Role.INSTRUCTOR)
-                && (of.subject() == Rubric.Subject.TREE || of.id() != actor.personId());
+                && (of.subject() == Rubric.Subject.TREE
+                        ? !trees.get(actor, of.id()).left()
+                        : of.id() != actor.personId());
     }
 
     private static Typed typed(Judgement draft) {

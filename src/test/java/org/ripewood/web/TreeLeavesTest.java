@@ -453,7 +453,11 @@ class TreeLeavesTest {
     void aDraftedJudgementIsNotSignedOnceItLeft() {
         var judgement = new NewJudgement("root-flare", 2, TODAY, null, false, null);
         var draft = judgements.begin(teacher, Judged.tree(tree.id()), judgement);
+        var visitor = Visitor.of(people, teacher);
+        var form = page + "/judgements/root-flare";
+        assertThat(visitor.get(page + "/judgements").asString()).contains(form);
         leave(teacher, TODAY, null);
+        assertThat(visitor.get(page + "/judgements").asString()).doesNotContain(form);
         assertThat(problem(() -> judgements.sign(teacher, draft.id(), draft.version())).status())
                 .isEqualTo(409);
     }
