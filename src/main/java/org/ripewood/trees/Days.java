@@ -12,6 +12,9 @@ class Days {
     /** Older than any record a school has; an earlier day is a slip of the pen. */
     static final LocalDate FIRST = LocalDate.of(1900, 1, 1);
 
+    /** When the last of a tree's keepings began. */
+    static final String KEPT_SINCE = "when the keeper of now began";
+
     /** How far ahead a tree's state may be asked for: beyond any route. */
     private static final int AHEAD_YEARS = 50;
 
@@ -24,6 +27,18 @@ class Days {
     /** Something seen or done lies neither in the future nor before anybody wrote it down. */
     void requireHappened(String field, LocalDate day) {
         requireBetween(field, day, today.date());
+    }
+
+    /**
+     * Some things follow on others.
+     *
+     * @param when the first day that fits is, such as "when the tree left"
+     */
+    void requireFrom(LocalDate first, String when, String field, LocalDate day) {
+        if (day.isBefore(first)) {
+            throw Refused.invalid(
+                    field, "expected %s, %s, or later, found %s".formatted(first, when, day));
+        }
     }
 
     /** A day to ask about may lie ahead, within what dates and databases can tell. */

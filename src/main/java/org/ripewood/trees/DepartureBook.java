@@ -3,7 +3,6 @@ package org.ripewood.trees;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
 import jakarta.persistence.LockModeType;
-import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Actor;
@@ -49,7 +48,8 @@ class DepartureBook {
         if (row.version != version) {
             throw Refused.stale("tree");
         }
-        requireDay(row, going.leftOn());
+        days.requireHappened("leftOn", going.leftOn());
+        days.requireFrom(keepings.lastDay(row), Days.KEPT_SINCE, "leftOn", going.leftOn());
         row.leftOn = going.leftOn();
         var departure = new DepartureEntity();
         departure.treeId = treeId;
@@ -67,17 +67,6 @@ class DepartureBook {
     List<Departure> of(Actor actor, long treeId) {
         var hidden = formerKeepers.hidden(actor, reach.tree(actor, treeId));
         return departures.ofTree(treeId).stream().map(row -> row.toDeparture(hidden)).toList();
-    }
-
-    private void requireDay(TreeEntity row, LocalDate leftOn) {
-        days.requireHappened("leftOn", leftOn);
-        var since = keepings.lastDay(row);
-        if (leftOn.isBefore(since)) {
-            throw Refused.invalid(
-                    "leftOn",
-                    "expected %s, when the keeper of now began, or later, found %s"
-                            .formatted(since, leftOn));
-        }
     }
 
     private static @Nullable String noteOf(@Nullable String typed) {

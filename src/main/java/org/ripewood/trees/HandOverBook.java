@@ -3,6 +3,7 @@ package org.ripewood.trees;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
 import jakarta.persistence.LockModeType;
+import java.time.LocalDate;
 import java.util.List;
 import org.ripewood.people.People;
 import org.ripewood.people.Person;
@@ -52,7 +53,7 @@ class HandOverBook {
             throw Refused.stale("tree");
         }
         requireReceiver(actor, row, to.keeperId());
-        requireDay(row, to);
+        requireDay(row, to.since());
         row.keeperId = to.keeperId();
         row.leftOn = null;
         var keeping = new TreeKeepingEntity();
@@ -83,21 +84,11 @@ class HandOverBook {
         }
     }
 
-    private void requireDay(TreeEntity row, HandOver to) {
-        days.requireHappened(SINCE, to.since());
-        var last = keepings.lastDay(row);
-        var leftOn = row.leftOn;
-        if (leftOn != null && to.since().isBefore(leftOn)) {
-            throw Refused.invalid(
-                    SINCE,
-                    "expected %s, when the tree left, or later, found %s"
-                            .formatted(leftOn, to.since()));
+    private void requireDay(TreeEntity row, LocalDate since) {
+        days.requireHappened(SINCE, since);
+        if (row.leftOn != null) {
+            days.requireFrom(row.leftOn, "when the tree left", SINCE, since);
         }
-        if (to.since().isBefore(last)) {
-            throw Refused.invalid(
-                    SINCE,
-                    "expected %s, when the keeper of now began, or later, found %s"
-                            .formatted(last, to.since()));
-        }
+        days.requireFrom(keepings.lastDay(row), Days.KEPT_SINCE, SINCE, since);
     }
 }

@@ -35,22 +35,16 @@ class Reach {
     }
 
     /**
-     * A tree within reach and at the school, of which the record goes on; 409 when it left: then
-     * its record is closed and may only be read.
+     * Goes on only when the tree is within reach and at the school; 409 when it left: then its
+     * record is closed and may only be read.
      */
-    TreeEntity here(Actor actor, long treeId) {
+    void requireHere(Actor actor, long treeId) {
         var tree = tree(actor, treeId);
         if (tree.leftOn != null) {
             throw Refused.conflict(
                     "The tree left the school on %s.".formatted(tree.leftOn),
                     "Maybe it came back: then hand it over to whoever keeps it now.");
         }
-        return tree;
-    }
-
-    /** The same as a condition. */
-    void requireHere(Actor actor, long treeId) {
-        here(actor, treeId);
     }
 
     /** Goes on only when the tree is within reach. */

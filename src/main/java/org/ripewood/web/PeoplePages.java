@@ -20,6 +20,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.people.Course;
 import org.ripewood.people.NewCourse;
 import org.ripewood.people.NewGuest;
 import org.ripewood.people.NewPerson;
@@ -272,9 +273,10 @@ class PeoplePages {
     private TemplateInstance page(Asked asked, Typed typed, @Nullable LinkShown link) {
         var actor = user.actor();
         var found = people.everybody(actor, new PageRequest(asked.page(), ROWS), asked.words());
-        var members = people.memberships(actor);
+        var all = people.courses(actor);
+        var members = people.memberships(actor, all.stream().map(Course::id).toList());
         var courses =
-                people.courses(actor).stream()
+                all.stream()
                         .map(
                                 one ->
                                         new CourseMembers(
