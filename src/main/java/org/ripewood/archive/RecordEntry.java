@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.platform.IntegrityFaults;
 import org.ripewood.platform.KeptColumn.Meaning;
 import org.ripewood.platform.KeptTable;
 import tools.jackson.databind.JsonNode;
@@ -220,7 +221,7 @@ final class RecordEntry implements RecordFile.Reader {
 
     private void tell(SQLException e, String pointer) {
         var state = String.valueOf(e.getSQLState());
-        if (!state.startsWith("23") && !state.startsWith("22")) {
+        if (!IntegrityFaults.is(e) && !state.startsWith("22")) {
             throw new IllegalStateException(e);
         }
         var rule = RULE.matcher(String.valueOf(e.getMessage()).toLowerCase(java.util.Locale.ROOT));

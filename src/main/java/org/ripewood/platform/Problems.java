@@ -120,7 +120,7 @@ final class Problems {
     /** By the class of SQLSTATE (ISO/IEC 9075-2, clause 24), which every database speaks. */
     private static @Nullable Problem ofDatabase(SQLException sql) {
         var state = sql.getSQLState() == null ? "" : sql.getSQLState();
-        if (state.startsWith("23")) {
+        if (IntegrityFaults.is(sql)) {
             return Refused.conflict(
                             "It contradicts something that is already recorded.",
                             "Maybe it was entered before, or what it belongs to is gone.")

@@ -30,4 +30,15 @@ class LostRaceTest {
         assertThat(Problems.of(new SQLException("full", "53300"))).isEmpty();
         assertThat(Problems.of(new SQLException("no state"))).isEmpty();
     }
+
+    /** H2's ErrorCode.CHECK_CONSTRAINT_INVALID; PostgreSQL's SQLSTATE of an unmet check. */
+    @Test
+    void aCheckThatCannotBeEvaluatedIsAFaultOfTheService() {
+        var closed = new SQLException("The database has been closed", "90098", 90098);
+        var sql = new SQLException("Check constraint invalid", "23514", 23514, closed);
+        assertThat(Problems.of(new IllegalStateException("wrapped", sql))).isEmpty();
+
+        var unmet = new SQLException("violates check constraint", "23514");
+        assertThat(Problems.of(unmet).orElseThrow().status()).isEqualTo(409);
+    }
 }
