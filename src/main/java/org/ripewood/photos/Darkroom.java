@@ -11,16 +11,17 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.Semaphore;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
 import javax.imageio.stream.MemoryCacheImageInputStream;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
 import org.jboss.logging.Logger;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Makes of what was sent what is kept: decoded, turned upright, made smaller and encoded anew.
@@ -40,8 +41,15 @@ class Darkroom {
     /** Fine enough that a wound's edge can be made out; common practice, no source. */
     private static final float QUALITY = 0.85f;
 
-    /** Pictures take memory, so one is in hand at a time; that costs others a second or so. */
-    private final Semaphore place = new Semaphore(1, true);
+    /** From here on decoding may take more than half a second on a small machine (tried). */
+    private static final long MANY_PIXELS_OF_PNG = 8_000_000;
+
+    private static final long MANY_PIXELS_OF_JPEG = 20_000_000;
+
+    /** A class that sends its photos at once is through in that time (tried). */
+    private static final Duration PATIENCE = Duration.ofSeconds(20);
+
+    private final DecodingQueue queue = new DecodingQueue(PATIENCE);
 
     private final PhotoLimits limits;
 
@@ -56,20 +64,38 @@ class Darkroom {
         this.limits = limits;
     }
 
+    /** What was sent, and either what was made of it or, while that takes long, nothing yet. */
+    private record Opened(byte[] sent, PictureHead head, @Nullable Developed developed) {}
+
     /**
      * Develops a JPEG or PNG, known by its content alone.
      *
+     * @param personId who sent it
      * @throws org.ripewood.platform.Refused 400 for anything else, for a broken picture, and for
-     *     one with more pixels than are taken, which is told before it is decoded
+     *     one with more pixels than are taken, which is told before it is decoded; 429 or 503 when
+     *     there is too much to do
      */
-    Developed develop(InputStream sent) {
-        place.acquireUninterruptibly();
-        try {
-            var bytes = read(sent);
-            return develop(bytes, head(bytes));
-        } finally {
-            place.release();
-        }
+    Developed develop(long personId, InputStream sent) {
+        return queue.ofPerson(personId, () -> develop(sent));
+    }
+
+    private Developed develop(InputStream sent) {
+        var opened = queue.usual(() -> open(sent));
+        var developed = opened.developed();
+        return developed != null
+                ? developed
+                : queue.large(() -> develop(opened.sent(), opened.head()));
+    }
+
+    private Opened open(InputStream sent) {
+        var bytes = read(sent);
+        var head = head(bytes);
+        return new Opened(bytes, head, isLarge(head) ? null : develop(bytes, head));
+    }
+
+    private static boolean isLarge(PictureHead head) {
+        return head.pixels()
+                > (head.format().equals("png") ? MANY_PIXELS_OF_PNG : MANY_PIXELS_OF_JPEG);
     }
 
     /**
@@ -77,39 +103,39 @@ class Darkroom {
      *
      * @return the same bytes, with the thumbnail and sizes that go with them
      * @throws org.ripewood.platform.Refused 400 when it is none that {@link #develop} could have
-     *     made, which is told before it is decoded, or when its pixels are not whole
+     *     made, which is told before it is decoded, or when its pixels are not whole; 503 when
+     *     there is too much to do
      */
     Developed check(byte[] developed) {
-        place.acquireUninterruptibly();
-        try {
-            if (!JpegHead.begins(developed)) {
-                throw OtherKind.of(developed);
-            }
-            var head = head(developed);
-            KeptJpeg.require(developed);
-            if (head.longestPx() > LONGEST_EDGE_PX) {
-                throw Unfit.because(
-                        "expected at most %d px a side, found %d"
-                                .formatted(LONGEST_EDGE_PX, head.longestPx()),
-                        null);
-            }
-            var warnings = new ArrayList<String>();
-            var pixels = decoded(developed, head, warnings);
-            if (!warnings.isEmpty()) {
-                LOG.debugf("a picture from a file: %s", warnings);
-                throw Unfit.because(
-                        "expected a JPEG of nothing but pixels, found more than make up the picture",
-                        null);
-            }
-            return new Developed(
-                    developed,
-                    jpeg(smaller(onWhite(pixels), THUMBNAIL_EDGE_PX)),
-                    head.widthPx(),
-                    head.heightPx(),
-                    null);
-        } finally {
-            place.release();
+        return queue.usual(() -> checked(developed));
+    }
+
+    private Developed checked(byte[] developed) {
+        if (!JpegHead.begins(developed)) {
+            throw OtherKind.of(developed);
         }
+        var head = head(developed);
+        KeptJpeg.require(developed);
+        if (head.longestPx() > LONGEST_EDGE_PX) {
+            throw Unfit.because(
+                    "expected at most %d px a side, found %d"
+                            .formatted(LONGEST_EDGE_PX, head.longestPx()),
+                    null);
+        }
+        var warnings = new ArrayList<String>();
+        var pixels = decoded(developed, head, warnings);
+        if (!warnings.isEmpty()) {
+            LOG.debugf("a picture from a file: %s", warnings);
+            throw Unfit.because(
+                    "expected a JPEG of nothing but pixels, found more than make up the picture",
+                    null);
+        }
+        return new Developed(
+                developed,
+                jpeg(smaller(onWhite(pixels), THUMBNAIL_EDGE_PX)),
+                head.widthPx(),
+                head.heightPx(),
+                null);
     }
 
     private byte[] read(InputStream sent) {

@@ -69,12 +69,13 @@ public class Photos {
      * caller holds one, so that more is kept with it or nothing.
      *
      * @param sent a JPEG or PNG; what it is called or said to be does not matter
-     * @throws Refused 400 when it is neither, broken or too large; 409 when there are too many
+     * @throws Refused 400 when it is neither, broken or too large; 409 when there are too many; 429
+     *     or 503 when there is too much to do at the moment
      */
     @Transactional(Transactional.TxType.SUPPORTS)
     public Photo add(Actor actor, long treeId, NewPhoto said, InputStream sent) {
         book.check(actor, treeId, said);
-        var developed = darkroom.develop(sent);
+        var developed = darkroom.develop(actor.personId(), sent);
         var whole = FileKeys.fresh();
         var thumbnail = FileKeys.fresh();
         try {

@@ -51,7 +51,7 @@ class DarkroomTest {
                             new MemorySize(BigInteger.valueOf(MOST_BYTES)), 60_000_000, 500, 200));
 
     private Developed develop(byte[] sent) {
-        return darkroom.develop(new ByteArrayInputStream(sent));
+        return darkroom.develop(1, new ByteArrayInputStream(sent));
     }
 
     private Refused refusal(byte[] sent) {

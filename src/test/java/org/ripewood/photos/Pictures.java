@@ -8,6 +8,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.zip.DeflaterOutputStream;
 import java.util.zip.CRC32;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
@@ -172,18 +174,47 @@ public final class Pictures {
         return changed.array();
     }
 
+    /** A PNG of that size that is black all over: few bytes, and slow to decode. */
+    static byte[] blackPng(int widthPx, int heightPx) {
+        var head =
+                ByteBuffer.allocate(13)
+                        .putInt(widthPx)
+                        .putInt(heightPx)
+                        // eight bits of red, green and blue; no filter between lines
+                        .put(new byte[] {8, 2, 0, 0, 0});
+        var pixels = new ByteArrayOutputStream();
+        try (var packed = new DeflaterOutputStream(pixels)) {
+            for (int line = 0; line < heightPx; line++) {
+                packed.write(new byte[1 + 3 * widthPx]);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        var signature = Arrays.copyOf(png(quarters(8, 8)), 8);
+        return joined(
+                joined(signature, chunk("IHDR", head.array())),
+                joined(chunk("IDAT", pixels.toByteArray()), chunk("IEND", new byte[0])));
+    }
+
     /** A PNG with one more chunk before its pixels. */
     static byte[] withChunk(byte[] png, String name, byte[] content) {
         int afterHead = 33;
-        var chunk = joined(name.getBytes(StandardCharsets.US_ASCII), content);
-        var sum = new CRC32();
-        sum.update(chunk);
-        return ByteBuffer.allocate(png.length + chunk.length + 8)
+        var chunk = chunk(name, content);
+        return ByteBuffer.allocate(png.length + chunk.length)
                 .put(png, 0, afterHead)
-                .putInt(content.length)
                 .put(chunk)
-                .putInt((int) sum.getValue())
                 .put(png, afterHead, png.length - afterHead)
+                .array();
+    }
+
+    private static byte[] chunk(String name, byte[] content) {
+        var named = joined(name.getBytes(StandardCharsets.US_ASCII), content);
+        var sum = new CRC32();
+        sum.update(named);
+        return ByteBuffer.allocate(named.length + 8)
+                .putInt(content.length)
+                .put(named)
+                .putInt((int) sum.getValue())
                 .array();
     }
 }
