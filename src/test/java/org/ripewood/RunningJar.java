@@ -38,6 +38,11 @@ final class RunningJar implements AutoCloseable {
         return start(JAR, data, Map.of("RIPEWOOD_TODAY", today.toString()));
     }
 
+    /** Starts it with settings of its own, as environment variables. */
+    static RunningJar started(Path data, Map<String, String> settings) throws Exception {
+        return start(JAR, data, settings);
+    }
+
     /** The jar that keeps its records in a file beside it. */
     static RunningJar onH2(Path data) throws Exception {
         return start(JAR, data, Map.of());
@@ -65,6 +70,7 @@ final class RunningJar implements AutoCloseable {
                 new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-XX:TieredStopAtLevel=1",
+                        "-XX:+ExitOnOutOfMemoryError",
                         "-jar",
                         jar.toAbsolutePath().toString());
         var environment = builder.environment();

@@ -31,7 +31,7 @@ class KeptJpegTest {
                             new MemorySize(BigInteger.valueOf(2_000_000)), 60_000_000, 500, 200));
 
     private static byte[] developed(BufferedImage picture) {
-        return DARKROOM.develop(new ByteArrayInputStream(Pictures.png(picture))).whole;
+        return DARKROOM.develop(1, new ByteArrayInputStream(Pictures.png(picture))).whole;
     }
 
     private static BufferedImage noise(int widthPx, int heightPx, long seed) {
