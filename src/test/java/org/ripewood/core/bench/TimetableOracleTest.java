@@ -13,6 +13,7 @@ import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -69,6 +70,7 @@ class TimetableOracleTest {
     }
 
     @Test
+    @Tag("calibration")
     void plansLieWithinThreePercentOfTheBestKnown() throws IOException {
         var results = cases().parallelStream().map(TimetableOracleTest::compare).toList();
         var bySize = new TreeMap<Integer, List<Result>>();
