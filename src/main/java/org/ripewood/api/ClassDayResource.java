@@ -27,6 +27,7 @@ import org.ripewood.classday.NewDayWish;
 import org.ripewood.classday.NewTimetable;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
+import org.ripewood.platform.RateLimited;
 import org.ripewood.platform.Today;
 
 /** The plan of a class day, and which lesson fits when. */
@@ -78,6 +79,7 @@ class ClassDayResource {
 
     @POST
     @Path("sessions/{id}/timetables")
+    @RateLimited
     @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(
             summary = "Lay out the day, anew or from a time on",
@@ -96,6 +98,7 @@ class ClassDayResource {
 
     @GET
     @Path("courses/{id}/weeks")
+    @RateLimited
     @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "How many trees could do each technique in each week from a day on")
     @APIResponse(

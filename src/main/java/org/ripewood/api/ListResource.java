@@ -21,6 +21,7 @@ import org.ripewood.lists.ListKind;
 import org.ripewood.lists.ListOutcome;
 import org.ripewood.lists.Lists;
 import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.RateLimited;
 
 /** Lists of people, trees and readings. */
 @Path("/api/v1")
@@ -48,6 +49,7 @@ class ListResource {
 
     @POST
     @Path("lists/{kind}")
+    @RateLimited
     @Consumes(CSV)
     @Produces(MediaType.APPLICATION_JSON)
     @Operation(

@@ -31,6 +31,7 @@ import org.ripewood.archive.Forgetting;
 import org.ripewood.archive.RecordForm;
 import org.ripewood.archive.Taken;
 import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.RateLimited;
 import org.ripewood.platform.Versions;
 
 /** The record as a file, out and in again. */
@@ -70,6 +71,7 @@ class RecordResource {
 
     @GET
     @Path("record")
+    @RateLimited
     @Produces({MediaType.APPLICATION_JSON, ZIP})
     @RolesAllowed(REGISTRAR_NAME)
     @Operation(
@@ -85,6 +87,7 @@ class RecordResource {
 
     @POST
     @Path("backups")
+    @RateLimited
     @RolesAllowed(REGISTRAR_NAME)
     @Operation(
             summary = "Copy the embedded database while the service runs",
@@ -101,6 +104,7 @@ class RecordResource {
 
     @GET
     @Path("courses/{id}/record")
+    @RateLimited
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Produces({MediaType.APPLICATION_JSON, ZIP})
     @Operation(
@@ -113,6 +117,7 @@ class RecordResource {
 
     @GET
     @Path("trees/{id}/record")
+    @RateLimited
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Produces({MediaType.APPLICATION_JSON, ZIP})
     @Operation(
@@ -132,6 +137,7 @@ class RecordResource {
 
     @GET
     @Path("people/{id}/record")
+    @RateLimited
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Produces({MediaType.APPLICATION_JSON, ZIP})
     @Operation(
@@ -181,6 +187,7 @@ class RecordResource {
 
     @POST
     @Path("record")
+    @RateLimited
     @Consumes({MediaType.APPLICATION_JSON, ZIP})
     @RolesAllowed(REGISTRAR_NAME)
     @Operation(

@@ -17,6 +17,9 @@ public class CurrentDoor {
     /** A request that came to no door of ours. */
     private static final String UNKNOWN = "unknown";
 
+    /** Of an address in a log. */
+    private static final int LONGEST = 200;
+
     private final CurrentVertxRequest request;
 
     CurrentDoor(CurrentVertxRequest request) {
@@ -38,6 +41,23 @@ public class CurrentDoor {
         }
         String door = context.get(DoorNote.KEY);
         return new Doing(personId(context), door == null ? UNKNOWN : door);
+    }
+
+    /**
+     * The door, or the address where the request was refused before it came to one: fit for a log,
+     * without secrets and in plain letters.
+     */
+    String loggable() {
+        var doing = now();
+        var context = context();
+        if (context == null || !doing.door().equals(UNKNOWN)) {
+            return doing.door();
+        }
+        var path = SecretAddress.hidden(context.normalizedPath());
+        var plain = path.replaceAll("[^\\x21-\\x7E…]", "?");
+        return context.request().method()
+                + " "
+                + plain.substring(0, Math.min(plain.length(), LONGEST));
     }
 
     /** Whoever is known by now; asking here would sign somebody in. */

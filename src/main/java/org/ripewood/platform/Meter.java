@@ -9,6 +9,7 @@ public enum Meter {
     BOARD_MADE("ripewood.course.board", "Time in which a course's board was made"),
     DAY_LAID_OUT("ripewood.class.day.layout", "Time in which a class day was laid out"),
     SIGN_IN_FAILED("ripewood.sign.in.failures", "Sign-ins with a wrong name or password"),
+    REFUSED("ripewood.requests.refused", "Requests refused for the sake of safety"),
     PHOTO_STORED("ripewood.photos.stored", "Photos that were kept"),
     SIGN_OFFS_WAITING("ripewood.sign.offs.waiting", "Reported steps that wait for a sign-off");
 

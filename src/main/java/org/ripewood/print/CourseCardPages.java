@@ -18,6 +18,7 @@ import org.ripewood.people.Course;
 import org.ripewood.people.People;
 import org.ripewood.people.Person;
 import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.RateLimited;
 import org.ripewood.platform.Role;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
@@ -66,6 +67,7 @@ class CourseCardPages {
 
     @GET
     @Path("cards.pdf")
+    @RateLimited
     @Produces(PdfAnswer.TYPE)
     public Response cardsOnPaper(long id, @QueryParam("size") @Nullable String size) {
         return PdfAnswer.of(cards(id), size);

@@ -7,10 +7,12 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Response;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.platform.RateLimited;
 import org.ripewood.platform.Role;
 
 /** The plan of a class day as PDF, the same as its page. */
 @Path("/sessions/{id: \\d{1,18}}/plan.pdf")
+@RateLimited
 @RolesAllowed({Role.INSTRUCTOR_NAME, Role.REGISTRAR_NAME})
 class PlanPdfPages {
 

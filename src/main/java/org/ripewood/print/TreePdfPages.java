@@ -7,6 +7,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Response;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.platform.RateLimited;
 
 /** The papers of a tree as PDF, each the same as its page. */
 @Path("/trees/{id: \\d{1,18}}")
@@ -31,6 +32,7 @@ class TreePdfPages {
 
     @GET
     @Path("checklist.pdf")
+    @RateLimited
     @Produces(PdfAnswer.TYPE)
     public Response checklist(long id, @QueryParam("size") @Nullable String size) {
         return PdfAnswer.of(checklists.checklist(id), size);
@@ -38,6 +40,7 @@ class TreePdfPages {
 
     @GET
     @Path("route.pdf")
+    @RateLimited
     @Produces(PdfAnswer.TYPE)
     public Response route(
             long id,
@@ -48,6 +51,7 @@ class TreePdfPages {
 
     @GET
     @Path("card.pdf")
+    @RateLimited
     @Produces(PdfAnswer.TYPE)
     public Response card(long id, @QueryParam("size") @Nullable String size) {
         return PdfAnswer.of(cards.card(id), size);
@@ -55,6 +59,7 @@ class TreePdfPages {
 
     @GET
     @Path("passport.pdf")
+    @RateLimited
     @Produces(PdfAnswer.TYPE)
     public Response passport(long id, @QueryParam("size") @Nullable String size) {
         return PdfAnswer.of(passports.passport(id), size);

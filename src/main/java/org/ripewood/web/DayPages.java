@@ -14,6 +14,7 @@ import org.ripewood.classday.ClassDays;
 import org.ripewood.classday.NewDayWish;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
+import org.ripewood.platform.RateLimited;
 import org.ripewood.platform.Role;
 
 /** A class day at the desk: what each tree does, and when. */
@@ -56,6 +57,7 @@ class DayPages {
 
     @POST
     @Path("timetable")
+    @RateLimited
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response layOut(long id, MultivaluedMap<String, String> form) {
         return Answer.to(

@@ -25,6 +25,7 @@ import org.ripewood.lists.ListOutcome;
 import org.ripewood.lists.Lists;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
+import org.ripewood.platform.RateLimited;
 import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
 
@@ -61,6 +62,7 @@ class ListPages {
 
     /** What was sent stands in the form again, so that a dry run is followed by the real one. */
     @POST
+    @RateLimited
     @Consumes(MediaType.MULTIPART_FORM_DATA)
     public Response take(
             @RestForm("file") @Nullable FileUpload file,

@@ -23,6 +23,7 @@ import org.ripewood.archive.Backup;
 import org.ripewood.archive.Backups;
 import org.ripewood.archive.Taken;
 import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.RateLimited;
 import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
 
@@ -55,6 +56,7 @@ class RecordPages {
     }
 
     @POST
+    @RateLimited
     @Consumes(MediaType.MULTIPART_FORM_DATA)
     public Response take(@RestForm("file") @Nullable FileUpload file) {
         try (var sent = open(file)) {
@@ -72,6 +74,7 @@ class RecordPages {
 
     @POST
     @Path("backup")
+    @RateLimited
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response backUp() {
         try {

@@ -21,6 +21,7 @@ import org.ripewood.people.People;
 import org.ripewood.pictures.WeeksDrawing;
 import org.ripewood.pictures.WeeksPicture;
 import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.RateLimited;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 
@@ -102,6 +103,7 @@ class WeeksPages {
     }
 
     @GET
+    @RateLimited
     public Response weeks(
             long id,
             @QueryParam("from") @Nullable LocalDate from,

@@ -42,9 +42,12 @@ class CardTest {
             var overrides = new HashMap<>(super.getConfigOverrides());
             overrides.put("quarkus.http.proxy.proxy-address-forwarding", "true");
             overrides.put("quarkus.http.proxy.enable-forwarded-host", "true");
+            overrides.put("ripewood.costly.most-a-minute", String.valueOf(MOST_A_MINUTE));
             return overrides;
         }
     }
+
+    private static final int MOST_A_MINUTE = 10;
 
     @Inject School school;
     @Inject People people;
@@ -79,6 +82,20 @@ class CardTest {
                 assertThat(page.statusCode()).as("nobody is let in by it").isEqualTo(303);
             }
         }
+    }
+
+    /** 429: RFC 6585, 4; Retry-After: RFC 9110, 10.2.3. */
+    @Test
+    void onePersonHasSoManyPapersAMinute() {
+        for (int i = 0; i < MOST_A_MINUTE; i++) {
+            assertThat(get(group.student(), "/card.pdf", Map.of()).statusCode()).isEqualTo(200);
+        }
+        var refused = get(group.student(), "/card.pdf", Map.of());
+        assertThat(refused.statusCode()).isEqualTo(429);
+        assertThat(refused.header("Retry-After")).isEqualTo("10");
+        assertThat(refused.asString()).contains("Too many in a short time", "Maybe wait");
+        assertThat(get(group.student(), "/card", Map.of()).statusCode()).isEqualTo(200);
+        assertThat(get(group.instructor(), "/card.pdf", Map.of()).statusCode()).isEqualTo(200);
     }
 
     @Test

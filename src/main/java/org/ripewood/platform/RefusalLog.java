@@ -1,0 +1,65 @@
+package org.ripewood.platform;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.Set;
+import org.jboss.logging.Logger;
+
+/**
+ * Writes down what was refused for the sake of safety: who asked, by which door, with which status,
+ * and nothing of what was sent (OWASP ASVS 5.0, 16.3.2 and 16.3.3, from memory). So many a minute
+ * and no more, or else a stranger could fill the disk.
+ */
+@ApplicationScoped
+class RefusalLog {
+
+    static final int MOST_A_MINUTE = 60;
+
+    private static final Logger LOG = Logger.getLogger(RefusalLog.class);
+
+    /** Not yours, out of your reach, outdated, without a version, used key, too many. */
+    private static final Set<Integer> WRITTEN = Set.of(403, 404, 412, 422, 428, 429);
+
+    private final CurrentDoor doors;
+    private final Today today;
+    private final Meters meters;
+    private long minute;
+    private int written;
+
+    RefusalLog(CurrentDoor doors, Today today, Meters meters) {
+        this.doors = doors;
+        this.today = today;
+        this.meters = meters;
+    }
+
+    /** Notes an answer with that status, if it is one of those. */
+    void note(int status) {
+        if (WRITTEN.contains(status)) {
+            note("status " + status);
+        }
+    }
+
+    /** Notes a request that was refused before it came to a door. */
+    void note(String why) {
+        meters.count(Meter.REFUSED);
+        if (!hasRoom(today.now())) {
+            return;
+        }
+        var personId = doors.now().personId();
+        LOG.infof(
+                "Refused (%s): %s at %s",
+                why, personId == null ? "nobody known" : "person " + personId, doors.loggable());
+    }
+
+    private synchronized boolean hasRoom(Instant now) {
+        long current = now.getEpochSecond() / 60;
+        if (current != minute) {
+            if (written > MOST_A_MINUTE) {
+                LOG.infof("%d more refusals of a minute were not written", written - MOST_A_MINUTE);
+            }
+            minute = current;
+            written = 0;
+        }
+        return ++written <= MOST_A_MINUTE;
+    }
+}

@@ -1,0 +1,19 @@
+package org.ripewood.platform;
+
+import jakarta.ws.rs.container.ContainerResponseContext;
+import org.jboss.resteasy.reactive.server.ServerResponseFilter;
+
+/** Has every answer of a door looked at for what was refused. */
+class RefusalsNoted {
+
+    private final RefusalLog log;
+
+    RefusalsNoted(RefusalLog log) {
+        this.log = log;
+    }
+
+    @ServerResponseFilter
+    void note(ContainerResponseContext response) {
+        log.note(response.getStatus());
+    }
+}

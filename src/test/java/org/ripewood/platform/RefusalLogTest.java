@@ -1,0 +1,103 @@
+package org.ripewood.platform;
+
+import static io.restassured.RestAssured.given;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
+import jakarta.inject.Inject;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.logging.Handler;
+import java.util.logging.LogRecord;
+import java.util.logging.Logger;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.ripewood.School;
+import org.ripewood.SchoolProfile;
+import org.ripewood.people.People;
+
+/** What is refused for the sake of safety is written down, briefly (ASVS 5.0, 16.3.2; from memory). */
+@QuarkusTest
+@TestProfile(SchoolProfile.class)
+class RefusalLogTest {
+
+    private static final Logger LOGGER = Logger.getLogger(RefusalLog.class.getName());
+
+    @Inject School school;
+    @Inject People people;
+    @Inject RefusalLog log;
+
+    private final List<String> lines = new ArrayList<>();
+
+    private final Handler handler =
+            new Handler() {
+                @Override
+                public void publish(LogRecord written) {
+                    lines.add(
+                            String.format(written.getMessage(), written.getParameters()));
+                }
+
+                @Override
+                public void flush() {
+                    // nothing is kept back
+                }
+
+                @Override
+                public void close() {
+                    // nothing is open
+                }
+            };
+
+    @BeforeEach
+    void listen() {
+        LOGGER.addHandler(handler);
+    }
+
+    @AfterEach
+    void stop() {
+        LOGGER.removeHandler(handler);
+    }
+
+    @Test
+    void aRefusalTellsWhoAskedAndByWhichDoorAndNothingElse() {
+        var group = school.newGroup();
+        var cookies =
+                given().redirects()
+                        .follow(false)
+                        .formParam("j_username", people.get(group.student().personId()).login())
+                        .formParam("j_password", "long enough a password")
+                        .post("/j_security_check")
+                        .cookies();
+        given().cookies(cookies).get("/api/v1/audit?thing=secret-words").then().statusCode(403);
+        assertThat(lines)
+                .containsExactly(
+                        "Refused (status 403): person %d at GET /api/v1/audit"
+                                .formatted(group.student().personId()));
+        lines.clear();
+        given().cookies(cookies).get("/api/v1/trees").then().statusCode(200);
+        assertThat(lines).isEmpty();
+    }
+
+    @Test
+    void addressesInTheLogAreHarmless() {
+        given().redirects()
+                .follow(false)
+                .urlEncodingEnabled(false)
+                .get("/password/a-secret%0A2026-01-01%20INFO%20forged")
+                .then()
+                .statusCode(404);
+        assertThat(lines).hasSize(1);
+        assertThat(lines.get(0)).doesNotContain("a-secret", "forged", "\n");
+    }
+
+    @Test
+    void aStrangerDoesNotFillTheLog() {
+        for (int i = 0; i < 10 * RefusalLog.MOST_A_MINUTE; i++) {
+            log.note(403);
+        }
+        // two minutes, should one begin meanwhile
+        assertThat(lines).hasSizeBetween(1, 2 * RefusalLog.MOST_A_MINUTE + 1);
+    }
+}
