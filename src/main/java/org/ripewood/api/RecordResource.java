@@ -52,6 +52,9 @@ class RecordResource {
         new MediaType("application", "zip"), MediaType.APPLICATION_JSON_TYPE
     };
 
+    /** How many rows nobody may read but whoever wrote them. */
+    private static final String LEFT_BEHIND = "Ripewood-Left-Behind";
+
     private static final String FORMS =
             " A ZIP of record.json, laid out as record-schema says, and of the photos' pictures;"
                     + " with form=JSON, or to who accepts nothing but JSON, the JSON by itself,"
@@ -77,12 +80,17 @@ class RecordResource {
     @Operation(
             summary = "The school's record as a file",
             description =
-                    "Everything but secrets. It can be brought into an empty school, where nobody"
-                            + " of it signs in before being invited."
+                    "Everything but secrets, and but for judgements nobody may read yet but their"
+                            + " judges; the header Ripewood-Left-Behind says how many these are. It"
+                            + " can be brought into an empty school, where nobody of it signs in"
+                            + " before being invited."
                             + FORMS)
     public Response school(@QueryParam("form") @Nullable String form) {
         var asked = form(form);
-        return file(archive.school(user.actor(), asked), "school", asked);
+        var sealed = archive.sealed(user.actor());
+        return Response.fromResponse(file(archive.school(user.actor(), asked), "school", asked))
+                .header(LEFT_BEHIND, sealed)
+                .build();
     }
 
     @POST

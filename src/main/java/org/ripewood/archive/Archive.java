@@ -81,10 +81,24 @@ public class Archive {
         this.mostBytes = most.asLongValue();
     }
 
-    /** The whole school; registrars only. The file behind the stream is gone once it is closed. */
+    /**
+     * The whole school, but for what is {@link #sealed}; registrars only. The file behind the stream
+     * is gone once it is closed.
+     */
     public InputStream school(Actor actor, RecordForm form) {
         actor.require(Role.REGISTRAR, "take the school's record out");
         return written(actor, Scope.school(), form);
+    }
+
+    /**
+     * How many judgements stay behind when the school is taken out, since nobody but their judges
+     * may read them: drafts, and those that wait for a second judge. Registrars only.
+     */
+    public long sealed(Actor actor) {
+        actor.require(Role.REGISTRAR, "take the school's record out");
+        return inTransaction(
+                Connection.TRANSACTION_READ_COMMITTED,
+                connection -> Selection.sealed(connection, plan.tables(connection)));
     }
 
     /** A course with its students' trees; its instructors and registrars only. */
@@ -124,7 +138,8 @@ public class Archive {
         for (var treeId : kept) {
             hidden.addAll(trees.hiddenKeepers(actor, treeId));
         }
-        return written(actor, Scope.person(personId, hidden), form);
+        return written(
+                actor, Scope.person(personId, hidden, actor.personId() == personId), form);
     }
 
     /** What forgetting a person would do; registrars only. */

@@ -72,7 +72,7 @@ final class RecordRows {
     void read(PlannedTable table, List<PlannedColumn> columns, Reader reader)
             throws SQLException, IOException {
         if (scope.whole()) {
-            read(table, columns, "", reader);
+            read(table, columns, open(table), reader);
             return;
         }
         var ids = selected.getOrDefault(table.name(), new long[0]);
@@ -103,7 +103,9 @@ final class RecordRows {
 
     private long[] idsInOrder(PlannedTable table) throws SQLException {
         var ids = LongStream.builder();
-        var query = "select t.id from %s t order by %s".formatted(table.name(), order(table));
+        var query =
+                "select t.id from %s t%s order by %s"
+                        .formatted(table.name(), open(table), order(table));
         try (var statement = streaming(query);
                 var rows = statement.executeQuery()) {
             while (rows.next()) {
@@ -111,6 +113,10 @@ final class RecordRows {
             }
         }
         return ids.build().toArray();
+    }
+
+    private String open(PlannedTable table) {
+        return scope.open(table, "t.").map(rule -> " where " + rule).orElse("");
     }
 
     private static String ownerColumn(PlannedTable table) {

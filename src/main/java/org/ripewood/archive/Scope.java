@@ -1,5 +1,6 @@
 package org.ripewood.archive;
 
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -9,8 +10,11 @@ import java.util.Set;
  * @param named whether persons are told by name; otherwise as a person with a number, and what they
  *     wrote in their own words stays behind
  * @param hidden persons whose own words stay behind in any case
+ * @param judge who may read what they have sealed themselves; 0 for nobody
  */
-record Scope(Kind kind, long id, boolean named, Set<Long> hidden) {
+record Scope(Kind kind, long id, boolean named, Set<Long> hidden, long judge) {
+
+    private static final long NOBODY = 0;
 
     Scope {
         hidden = Set.copyOf(hidden);
@@ -25,22 +29,50 @@ record Scope(Kind kind, long id, boolean named, Set<Long> hidden) {
     }
 
     static Scope school() {
-        return new Scope(Kind.SCHOOL, 0, true, Set.of());
+        return new Scope(Kind.SCHOOL, 0, true, Set.of(), NOBODY);
     }
 
     static Scope course(long id) {
-        return new Scope(Kind.COURSE, id, true, Set.of());
+        return new Scope(Kind.COURSE, id, true, Set.of(), NOBODY);
     }
 
     static Scope tree(long id, boolean named) {
-        return new Scope(Kind.TREE, id, named, Set.of());
+        return new Scope(Kind.TREE, id, named, Set.of(), NOBODY);
     }
 
-    static Scope person(long id, Set<Long> hidden) {
-        return new Scope(Kind.PERSON, id, true, hidden);
+    /**
+     * One person's own.
+     *
+     * @param byThemselves whether it goes to nobody but that person
+     */
+    static Scope person(long id, Set<Long> hidden, boolean byThemselves) {
+        return new Scope(Kind.PERSON, id, true, hidden, byThemselves ? id : NOBODY);
     }
 
     boolean whole() {
         return kind == Kind.SCHOOL;
+    }
+
+    /** Whether it has rows of a table at all. */
+    boolean has(PlannedTable table) {
+        return !table.told().schoolOnly() || kind == Kind.SCHOOL || kind == Kind.PERSON;
+    }
+
+    /**
+     * What is to hold of a table's rows besides: of those that are sealed only the taker's own.
+     *
+     * @param before what stands before a column's name
+     * @return a condition, empty when all rows may be had
+     */
+    Optional<String> open(PlannedTable table, String before) {
+        var until = table.told().sealedUntil();
+        if (until == null) {
+            return Optional.empty();
+        }
+        var opened = before + until + " is not null";
+        return Optional.of(
+                judge == NOBODY
+                        ? opened
+                        : "(%s or %s%s = %d)".formatted(opened, before, table.told().by(), judge));
     }
 }

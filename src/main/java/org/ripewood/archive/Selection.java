@@ -25,18 +25,20 @@ final class Selection {
 
     private final Connection database;
     private final List<PlannedTable> tables;
+    private final Scope scope;
     private final Map<String, Set<Long>> ids = new HashMap<>();
 
-    private Selection(Connection database, List<PlannedTable> tables) {
+    private Selection(Connection database, List<PlannedTable> tables, Scope scope) {
         this.database = database;
-        this.tables = tables;
+        this.tables = tables.stream().filter(scope::has).toList();
+        this.scope = scope;
     }
 
     /** Ids by table, ascending; for rows without a number, of what they are part of. */
     static Map<String, long[]> of(Connection database, List<PlannedTable> tables, Scope scope)
             throws SQLException {
-        var selection = new Selection(database, tables);
-        selection.gather(scope);
+        var selection = new Selection(database, tables, scope);
+        selection.gather();
         return selection.ids.entrySet().stream()
                 .collect(
                         Collectors.toMap(
@@ -46,10 +48,29 @@ final class Selection {
 
     /** Ids of the trees a person keeps, or kept last of those that left the school. */
     static Set<Long> keptBy(Connection database, long personId) throws SQLException {
-        return new Selection(database, List.of()).where(TREE, "keeper_id", Set.of(personId));
+        return new Selection(database, List.of(), Scope.school())
+                .where(TREE, "keeper_id", Set.of(personId));
     }
 
-    private void gather(Scope scope) throws SQLException {
+    /** How many rows nobody may read but whoever wrote them. */
+    static long sealed(Connection database, List<PlannedTable> tables) throws SQLException {
+        long sealed = 0;
+        for (var table : tables) {
+            var until = table.told().sealedUntil();
+            if (until != null) {
+                sealed +=
+                        new Selection(database, List.of(), Scope.school())
+                                .rows(
+                                        "select count(*) from %s where %s is null"
+                                                .formatted(table.name(), until))
+                                .iterator()
+                                .next();
+            }
+        }
+        return sealed;
+    }
+
+    private void gather() throws SQLException {
         tables.forEach(table -> ids.put(table.name(), new TreeSet<>()));
         if (scope.kind() == Scope.Kind.COURSE) {
             of(COURSE).add(scope.id());
@@ -74,9 +95,6 @@ final class Selection {
         addNamed(PERSON);
         for (var table : tables) {
             var owner = table.ownerTable().orElse("");
-            if (table.told().schoolOnly()) {
-                continue;
-            }
             if (!table.numbered() && (owner.equals(PERSON) || owner.equals(SITE))) {
                 of(table.name()).addAll(of(owner));
             }
@@ -95,7 +113,7 @@ final class Selection {
         for (var table : tables) {
             for (var reference : table.references()) {
                 if (table.numbered() && PERSON.equals(reference.told().table())) {
-                    of(table.name()).addAll(where(table.name(), reference.name(), self));
+                    of(table.name()).addAll(where(table, reference.name(), self));
                 }
             }
         }
@@ -113,7 +131,7 @@ final class Selection {
     private void addSkillsOf(Collection<Long> students) throws SQLException {
         for (var table : tables) {
             if (table.numbered() && table.ownerTable().filter(PERSON::equals).isPresent()) {
-                of(table.name()).addAll(where(table.name(), ownerColumn(table), students));
+                of(table.name()).addAll(where(table, ownerColumn(table), students));
             }
         }
     }
@@ -128,7 +146,7 @@ final class Selection {
                 of(table.name())
                         .addAll(
                                 table.numbered()
-                                        ? where(table.name(), ownerColumn(table), of(owner))
+                                        ? where(table, ownerColumn(table), of(owner))
                                         : of(owner));
             }
         }
@@ -170,6 +188,13 @@ final class Selection {
     private Set<Long> where(String table, String column, Collection<Long> values)
             throws SQLException {
         return select("select id from %s where".formatted(table), column, values);
+    }
+
+    /** Rows of a table, of which sealed ones are left out. */
+    private Set<Long> where(PlannedTable table, String column, Collection<Long> values)
+            throws SQLException {
+        var open = scope.open(table, "").map(rule -> rule + " and").orElse("");
+        return select("select id from %s where %s".formatted(table.name(), open), column, values);
     }
 
     private Set<Long> select(String start, String column, Collection<Long> values)

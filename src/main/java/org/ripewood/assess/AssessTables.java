@@ -23,12 +23,12 @@ class AssessTables implements KeptTables {
                         .writtenBy("by_id")
                         .words("note")
                         .done(),
-                // Drafts, and judgements a second judge is not to see yet, are nobody's who takes
-                // out
-                // one tree or course.
+                // What a judgement became of a tree or a student is on their record by itself. While
+                // it is a draft, or waits for a second judge, nobody but its judge reads it.
                 KeptTable.named("rubric_judgement")
                         .numbered()
                         .schoolOnly()
+                        .sealedUntil("opened_at")
                         .plain("rubric")
                         .partOf("tree_id", "tree")
                         .refers("student_id", "person")

@@ -38,8 +38,8 @@ public record Judgement(
         return signedAt == null;
     }
 
-    /** Signed and not yet to be seen by others. */
+    /** Signed, not yet to be seen by others, and not corrected by one that waits in its place. */
     public boolean waitsForSecond() {
-        return signedAt != null && openedAt == null;
+        return signedAt != null && openedAt == null && supersededBy == null;
     }
 }

@@ -183,8 +183,10 @@ public class Judgements {
     /** Shows the actor's own signed judgement without waiting for a second judge any longer. */
     public Judgement open(Actor actor, long id, long version) {
         var row = own(actor, id, version);
-        if (row.signedAt == null || row.openedAt != null) {
-            throw Refused.conflict("This judgement does not wait for a second judge.", null);
+        if (!row.told().waitsForSecond()) {
+            throw Refused.conflict(
+                    "This judgement does not wait for a second judge.",
+                    row.supersededBy == null ? null : "Maybe open the one that corrected it.");
         }
         open(row);
         rows.flush();

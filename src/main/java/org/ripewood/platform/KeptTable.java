@@ -16,7 +16,9 @@ import org.ripewood.platform.KeptColumn.Meaning;
  * @param by the column that names who wrote a row's words; null when nobody did
  * @param about the column that names the person whom a row's words are about; null when they are
  *     about a tree or the school
- * @param schoolOnly whether only a school's own file has it
+ * @param schoolOnly whether no file of a tree or a course has it
+ * @param sealedUntil the column that is empty while a row is for nobody but whoever wrote it; null
+ *     when its rows are for all who reach them
  * @param order columns that put its rows in order: that of entry unless said otherwise, because of
  *     two readings of a day the later entered one counts
  * @param leftOut why no file has it; null when files have it
@@ -27,6 +29,7 @@ public record KeptTable(
         @Nullable String by,
         @Nullable String about,
         boolean schoolOnly,
+        @Nullable String sealedUntil,
         List<KeptColumn> columns,
         List<String> order,
         @Nullable String leftOut) {
@@ -43,12 +46,13 @@ public record KeptTable(
 
     /** A table no file has, and why. */
     public static KeptTable leftOut(String name, String why) {
-        return new KeptTable(name, null, null, null, false, List.of(), List.of(), why);
+        return new KeptTable(name, null, null, null, false, null, List.of(), List.of(), why);
     }
 
     /** A table no file has, whose rows end when the person in that column is forgotten. */
     public static KeptTable secret(String name, String personColumn, String why) {
-        return new KeptTable(name, null, null, personColumn, false, List.of(), List.of(), why);
+        return new KeptTable(
+                name, null, null, personColumn, false, null, List.of(), List.of(), why);
     }
 
     /** Whether files have it. */
@@ -96,6 +100,7 @@ public record KeptTable(
         private @Nullable String by;
         private @Nullable String about;
         private boolean schoolOnly;
+        private @Nullable String sealedUntil;
 
         private Telling(String name) {
             this.name = name;
@@ -127,9 +132,18 @@ public record KeptTable(
             return this;
         }
 
-        /** Only a school's own file has it. */
+        /** No file of a tree or a course has it. */
         public Telling schoolOnly() {
             schoolOnly = true;
+            return this;
+        }
+
+        /**
+         * While that column is empty a row is for nobody but whoever wrote it: no file has it but
+         * what they take out of their own record.
+         */
+        public Telling sealedUntil(String column) {
+            sealedUntil = column;
             return this;
         }
 
@@ -208,7 +222,15 @@ public record KeptTable(
         public KeptTable staysHere(String why) {
             var told = done();
             return new KeptTable(
-                    name, told.owner(), by, about, schoolOnly, told.columns(), order, why);
+                    name,
+                    told.owner(),
+                    by,
+                    about,
+                    schoolOnly,
+                    sealedUntil,
+                    told.columns(),
+                    order,
+                    why);
         }
 
         public KeptTable done() {
@@ -216,7 +238,15 @@ public record KeptTable(
                 throw new IllegalArgumentException("rows of %s have no order".formatted(name));
             }
             return new KeptTable(
-                    name, owner, by, about, schoolOnly, List.copyOf(columns.values()), order, null);
+                    name,
+                    owner,
+                    by,
+                    about,
+                    schoolOnly,
+                    sealedUntil,
+                    List.copyOf(columns.values()),
+                    order,
+                    null);
         }
 
         private Telling add(KeptColumn column) {

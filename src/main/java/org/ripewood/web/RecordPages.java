@@ -35,7 +35,7 @@ class RecordPages {
     @CheckedTemplate
     static class Templates {
         static native TemplateInstance record(
-                Typed typed, @Nullable Taken taken, @Nullable Backup backup);
+                Typed typed, long sealed, @Nullable Taken taken, @Nullable Backup backup);
     }
 
     private static final String FORM = "record";
@@ -52,7 +52,7 @@ class RecordPages {
 
     @GET
     public Response page() {
-        return Answer.page(Templates.record(Typed.fresh(FORM), null, null));
+        return Answer.page(page(Typed.fresh(FORM), null, null));
     }
 
     @POST
@@ -61,12 +61,12 @@ class RecordPages {
     public Response take(@RestForm("file") @Nullable FileUpload file) {
         try (var sent = open(file)) {
             return Answer.page(
-                    Templates.record(Typed.fresh(FORM), archive.take(user.actor(), sent), null));
+                    page(Typed.fresh(FORM), archive.take(user.actor(), sent), null));
         } catch (Refused refused) {
             var problem = refused.problem();
             return Answer.page(
                     problem.status(),
-                    Templates.record(new Typed(FORM, Map.of(), problem), null, null));
+                    page(new Typed(FORM, Map.of(), problem), null, null));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -79,12 +79,16 @@ class RecordPages {
     public Response backUp() {
         try {
             var backup = backups.make(user.actor());
-            return Answer.page(Templates.record(Typed.fresh(FORM), null, backup));
+            return Answer.page(page(Typed.fresh(FORM), null, backup));
         } catch (Refused refused) {
             var problem = refused.problem();
             var typed = new Typed("backup", Map.of(), problem);
-            return Answer.page(problem.status(), Templates.record(typed, null, null));
+            return Answer.page(problem.status(), page(typed, null, null));
         }
+    }
+
+    private TemplateInstance page(Typed typed, @Nullable Taken taken, @Nullable Backup backup) {
+        return Templates.record(typed, archive.sealed(user.actor()), taken, backup);
     }
 
     private static InputStream open(@Nullable FileUpload file) throws IOException {

@@ -11,6 +11,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.aftercare.NewWord;
@@ -85,6 +86,7 @@ class School {
     private final Today today;
     private final Map<Who, Person> persons = new EnumMap<>(Who.class);
     private final Map<Who, String> cookies = new EnumMap<>(Who.class);
+    private final Map<Long, String> others = new ConcurrentHashMap<>();
 
     private Site site;
     private Course course;
@@ -216,12 +218,16 @@ class School {
 
     /** A new maple of the student's with nothing on record. */
     Tree tree() {
+        return tree(person(Who.STUDENT));
+    }
+
+    private Tree tree(Person keeper) {
         return trees.enter(
-                actor(Who.STUDENT),
+                new Actor(keeper.id(), keeper.roles()),
                 new NewTree(
                         unique("Maple"),
                         "acer_palmatum",
-                        id(Who.STUDENT),
+                        keeper.id(),
                         site.id(),
                         today.date().minusYears(4),
                         null,
@@ -230,7 +236,12 @@ class School {
 
     /** A new tree on which pest control may be assigned. */
     Tree infestedTree() {
-        var tree = tree();
+        return infestedTree(person(Who.STUDENT));
+    }
+
+    /** The same of somebody who attends the course. */
+    Tree infestedTree(Person keeper) {
+        var tree = tree(keeper);
         see(tree.id(), "pest_level", "3");
         see(tree.id(), "soil_moist", "yes");
         see(tree.id(), "vigour_index", "80");
@@ -415,6 +426,35 @@ class School {
     RequestSpecification as(Who who) {
         var request = given().redirects().follow(false).header("X-Ripewood", "1");
         return who == Who.ANONYMOUS ? request : request.cookie("ripewood-session", cookie(who));
+    }
+
+    /** A request as somebody who is in no column of the role table. */
+    RequestSpecification as(Person person) {
+        return given().redirects()
+                .follow(false)
+                .header("X-Ripewood", "1")
+                .cookie(
+                        "ripewood-session",
+                        others.computeIfAbsent(person.id(), id -> signIn(person.login())));
+    }
+
+    Person person(Who who) {
+        return persons.get(who);
+    }
+
+    /** Somebody new who belongs to the student's course. */
+    Person teacher(Role... roles) {
+        var number = NUMBER.incrementAndGet();
+        var entered =
+                people.enter(
+                        actor(Who.REGISTRAR),
+                        new NewPerson(
+                                "Person " + number,
+                                "api.person." + number,
+                                PASSWORD,
+                                Set.of(roles)));
+        people.join(actor(Who.REGISTRAR), course.id(), entered.id(), Role.INSTRUCTOR);
+        return entered;
     }
 
     /** The same over a connection that is kept. */

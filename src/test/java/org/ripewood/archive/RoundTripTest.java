@@ -20,6 +20,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -27,9 +28,14 @@ import java.util.TreeSet;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.ripewood.assess.Judged;
+import org.ripewood.assess.Judgements;
+import org.ripewood.assess.NewJudgement;
+import org.ripewood.platform.Actor;
 import org.ripewood.platform.KeptPictures;
 import org.ripewood.platform.KeptTable;
 import org.ripewood.platform.KeptTables;
+import org.ripewood.platform.Role;
 
 /** The demo school out of its database and into another one. */
 @QuarkusTest
@@ -43,6 +49,7 @@ class RoundTripTest {
     @Inject RecordPlan plan;
     @Inject Instance<KeptTables> rooms;
     @Inject KeptPictures pictures;
+    @Inject Judgements judgements;
 
     @TempDir Path folder;
 
@@ -118,9 +125,7 @@ class RoundTripTest {
                                 second,
                                 "select min(id) from %s where id > %s"
                                         .formatted(root(scope), before));
-                var again =
-                        new Scope(scope.kind(), Long.parseLong(entered), scope.named(), Set.of());
-                assertThat(written(second, again)).isEqualTo(file);
+                assertThat(written(second, as(scope, Long.parseLong(entered)))).isEqualTo(file);
             }
             assertThat(
                             text(
@@ -128,6 +133,68 @@ class RoundTripTest {
                                     "select count(*) from person where active and login like 'from-file%'"))
                     .isEqualTo("0");
         }
+    }
+
+    /** One judgement that is open, a draft and one that waits for a second judge. */
+    @Test
+    void aTreeAndACourseThatWereJudgedComeInAgain() throws SQLException, IOException {
+        try (var demo = database.getConnection();
+                var second = SecondSchool.empty(folder, "judged")) {
+            var courseId = Long.parseLong(text(demo, "select min(course_id) from membership"));
+            var keptInIt =
+                    "from tree t join membership m on m.person_id = t.keeper_id and m.role ="
+                            + " 'STUDENT' and m.left_on is null and m.course_id = "
+                            + courseId;
+            var tree = Long.parseLong(text(demo, "select min(t.id) " + keptInIt));
+            var judge =
+                    new Actor(
+                            Long.parseLong(
+                                    text(
+                                            demo,
+                                            "select min(person_id) from membership where role ="
+                                                    + " 'INSTRUCTOR' and left_on is null and"
+                                                    + " course_id = "
+                                                    + courseId)),
+                            Set.of(Role.INSTRUCTOR));
+            var of = Judged.tree(tree);
+            assertThat(judgements.sign(judge, of, said("vigour", "open", false), null).openedAt())
+                    .isNotNull();
+            judgements.begin(judge, of, said("root-flare", "a draft", false));
+            judgements.sign(judge, of, said("pests", "waiting", true), null);
+            for (var scope :
+                    List.of(Scope.tree(tree, true), Scope.tree(tree, false), Scope.course(courseId))) {
+                var file = written(demo, scope);
+                assertThat(file)
+                        .contains("vigour_index")
+                        .doesNotContain("rubricJudgement", "a draft", "waiting");
+                assertThat(faults(file)).isEmpty();
+                var before = text(second, "select coalesce(max(id), 0) from " + root(scope));
+                take(second, file);
+                var entered =
+                        text(
+                                second,
+                                "select min(id) from %s where id > %s"
+                                        .formatted(root(scope), before));
+                assertThat(written(second, as(scope, Long.parseLong(entered)))).isEqualTo(file);
+            }
+            var whole = written(demo, Scope.school());
+            assertThat(whole)
+                    .contains("\"table\":\"rubricJudgement\"", "\"note\":\"open\"")
+                    .doesNotContain("a draft", "\"note\":\"waiting\"");
+            try (var third = SecondSchool.empty(folder, "judged-whole")) {
+                take(third, whole);
+                assertThat(written(third, Scope.school())).isEqualTo(whole);
+            }
+        }
+    }
+
+    private static NewJudgement said(String rubric, String note, boolean wantsSecond) {
+        return new NewJudgement(
+                rubric, 2, LocalDate.of(2026, 5, 20), note, wantsSecond, null);
+    }
+
+    private static Scope as(Scope scope, long id) {
+        return new Scope(scope.kind(), id, scope.named(), scope.hidden(), scope.judge());
     }
 
     private static String root(Scope scope) {

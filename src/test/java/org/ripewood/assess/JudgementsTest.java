@@ -183,6 +183,26 @@ class JudgementsTest {
         assertThat(vigour()).hasSize(1);
     }
 
+    /** What took its place would stay closed, and the mistake would count. */
+    @Test
+    void whatWasCorrectedWhileItWaitedIsNotOpened() {
+        var mistake = signed(first, secondWanted(VIGOUR, 0));
+        var corrected = signed(first, correction(VIGOUR, 3, mistake.id()));
+        assertThat(corrected.waitsForSecond()).isTrue();
+        var seen = judgements.get(first, mistake.id());
+        assertThat(seen.waitsForSecond()).isFalse();
+        assertThat(refusalOf(() -> judgements.open(first, seen.id(), seen.version())))
+                .satisfies(problem -> assertThat(problem.status()).isEqualTo(409))
+                .satisfies(
+                        problem -> assertThat(problem.maybe()).contains("the one that corrected"));
+        assertThat(seen(second)).isEmpty();
+        judgements.open(first, corrected.id(), corrected.version());
+        assertThat(seen(second)).containsExactly(corrected.id());
+        assertThat(vigour())
+                .extracting(Observation::value)
+                .containsExactly(new Value.Number(70));
+    }
+
     @Test
     void aLookLongAfterIsNoSecondLook() {
         var hidden =
