@@ -57,15 +57,21 @@ class ListResource {
             description =
                     "UTF-8, separated by commas or semicolons. A dry run unless choice is"
                             + " ALL_OR_NOTHING or GOOD_ROWS; every fault is told by line and column."
-                            + " People are for registrars. At most 1 MB and 5,000 rows.")
+                            + " People are for registrars, by a session and by no token. At most 1 MB"
+                            + " and 5,000 rows.")
     public ListOutcome take(
             @PathParam("kind") String kind,
             @QueryParam("choice") @Nullable String choice,
             @Nullable String text) {
         var asked = Asked.oneOf("choice", choice, Choice.class);
+        var of = kind(kind);
+        if (of == ListKind.PEOPLE) {
+            // looked through only as well: it says which logins are taken
+            user.requireSession("enter persons");
+        }
         return lists.take(
                 user.actor(),
-                kind(kind),
+                of,
                 text == null ? "" : text,
                 asked == null ? Choice.DRY_RUN : asked);
     }

@@ -177,9 +177,10 @@ class RecordResource {
             description =
                     "Name, login, roles, courses, links, their own words and the photos they sent"
                             + " are removed for good; what was seen of trees stays. Refused while they keep trees. Doing"
-                            + " it again changes nothing.")
+                            + " it again changes nothing. By a session only, and by no token.")
     public Forgetting forget(
             @PathParam("id") long id, @HeaderParam("If-Match") @Nullable String ifMatch) {
+        user.requireSession("forget persons");
         return archive.forget(user.actor(), id, Versions.required(ifMatch));
     }
 
@@ -203,11 +204,12 @@ class RecordResource {
             description =
                     "JSON or ZIP, told by its content. All of it or nothing. A school's only into an empty school; a course's or a"
                             + " tree's into any, with its persons entered as people who cannot sign"
-                            + " in. Faults are told with JSON Pointers (RFC 6901), those of pictures"
+                            + " in, and so by a session only. Faults are told with JSON Pointers (RFC 6901), those of pictures"
                             + " with the entry's name. At most 256 MB, also unpacked, unless the"
                             + " service is set otherwise.")
     @APIResponseSchema(value = Taken.class, responseCode = "201", responseDescription = "Entered")
     public RestResponse<Taken> take(InputStream sent) {
+        user.requireSession("bring a record in, which enters persons");
         return RestResponse.status(RestResponse.Status.CREATED, archive.take(user.actor(), sent));
     }
 

@@ -43,16 +43,20 @@ record Call(
     }
 
     Heard send(School school, Who who) {
-        var line = school.lineOf(who);
-        if (version != null && endpoint.versioned()) {
-            line.header("If-Match", "\"" + version + "\"");
-        }
-        write(line);
-        var answer = line.send(endpoint.verb(), url);
+        var answer = send(school.lineOf(who));
         if (url.contains("sign-out")) {
             school.forgetSessions();
         }
         return answer;
+    }
+
+    /** Sends it over a line on which somebody has said who they are. */
+    Heard send(Line line) {
+        if (version != null && endpoint.versioned()) {
+            line.header("If-Match", "\"" + version + "\"");
+        }
+        write(line);
+        return line.send(endpoint.verb(), url);
     }
 
     private void write(Line line) {
