@@ -147,12 +147,19 @@ public class School {
     private synchronized Site site() {
         return trees.sites(OFFICE).stream()
                 .map(SiteLine::place)
+                .filter(place -> place != null && place.schoolGround())
                 .findFirst()
                 .orElseGet(
                         () ->
                                 trees.enterSite(
-                                        OFFICE,
+                                        person("Orla Office", Role.REGISTRAR),
                                         new NewSite(
-                                                "Garden", 51.0, 7.0, "Europe/Berlin", null, null)));
+                                                "Yard",
+                                                51.0,
+                                                7.0,
+                                                "Europe/Berlin",
+                                                true,
+                                                null,
+                                                null)));
     }
 }

@@ -57,7 +57,7 @@ class SiteResource {
     @GET
     @Path("sites")
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
-    @Operation(summary = "All sites, by name; the place of those where trees within reach stand")
+    @Operation(summary = "All sites, by name, and the place of those within reach")
     public List<SiteLine> list() {
         return trees.sites(user.actor());
     }
@@ -65,7 +65,11 @@ class SiteResource {
     @POST
     @Path("sites")
     @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
-    @Operation(summary = "Enter a site")
+    @Operation(
+            summary = "Enter a site",
+            description =
+                    "Everybody may see where the school's own ground lies and enter trees there"
+                            + " (schoolGround, no unless said).")
     @APIResponseSchema(value = Site.class, responseCode = "201", responseDescription = "Entered")
     public RestResponse<Site> enter(@Nullable NewSite site) {
         var entered = trees.enterSite(user.actor(), inputs.check(site));
@@ -84,7 +88,11 @@ class SiteResource {
     @PUT
     @Path("sites/{id}")
     @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
-    @Operation(summary = "Change a site's name, place and monthly means")
+    @Operation(
+            summary = "Change a site's name, place and monthly means",
+            description =
+                    "By who entered it, an instructor of most of those whose trees stand there, or a"
+                            + " registrar; the same who bring in readings.")
     public RestResponse<KnownSite> change(
             @PathParam("id") long id,
             @HeaderParam("If-Match") @Nullable String ifMatch,

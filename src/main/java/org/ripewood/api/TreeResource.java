@@ -72,7 +72,7 @@ class TreeResource {
     @POST
     @AnsweredOnce
     @Path("trees")
-    @Operation(summary = "Enter a tree")
+    @Operation(summary = "Enter a tree, at a site whose place one may see")
     @APIResponseSchema(value = Tree.class, responseCode = "201", responseDescription = "Entered")
     public RestResponse<Tree> enter(@Nullable NewTree tree) {
         var entered = trees.enter(user.actor(), inputs.check(tree));

@@ -149,7 +149,8 @@ final class RecordCheck implements RecordFile.Reader {
     }
 
     private boolean isOptional(PlannedColumn column) {
-        return scope != Scope.Kind.SCHOOL && RecordWriter.isSchoolsAlone(column);
+        return column.told().mayBeMissing()
+                || (scope != Scope.Kind.SCHOOL && column.told().schoolOnly());
     }
 
     private void checkMeaning(PlannedTable of, int number, ObjectNode row, String pointer) {

@@ -175,7 +175,7 @@ final class RecordEntry implements RecordFile.Reader {
         }
         for (var column : of.columns()) {
             var fill = column.told().onEntry();
-            if (fill != null) {
+            if (fill != null && values.get(column.name()) == null) {
                 values.put(column.name(), fill.apply(values));
             }
         }

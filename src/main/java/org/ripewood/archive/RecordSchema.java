@@ -79,7 +79,9 @@ final class RecordSchema {
         var required = JsonMapper.shared().createArrayNode();
         for (var column : table.travelling()) {
             describe(properties.putObject(column.field()), column);
-            if (!column.mayBeEmpty() && !RecordWriter.isSchoolsAlone(column)) {
+            if (!column.mayBeEmpty()
+                    && !column.told().schoolOnly()
+                    && !column.told().mayBeMissing()) {
                 required.add(column.field());
             }
         }
@@ -108,13 +110,16 @@ final class RecordSchema {
                     case REFERENCE -> "the number of a row of " + told.targetField();
                     case WORDS -> "somebody's own words";
                     case PERSONAL -> "says who a person is";
-                    case SIGN_IN -> "only in a school's own file";
+                    case SIGN_IN -> "";
                     case TOLD -> "JSON, as it was told on the day";
                     case PICTURE -> "the entry of the ZIP that has the picture, a JPEG";
                     case PLAIN -> "";
                 };
-        if (!about.isEmpty()) {
-            schema.put("description", about);
+        var only = told.schoolOnly() ? "only in a school's own file" : "";
+        if (!about.isEmpty() || !only.isEmpty()) {
+            schema.put(
+                    "description",
+                    about + (about.isEmpty() || only.isEmpty() ? "" : "; ") + only);
         }
     }
 

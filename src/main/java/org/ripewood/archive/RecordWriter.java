@@ -82,11 +82,7 @@ final class RecordWriter {
     /** Columns that this file has of a table. */
     static List<PlannedColumn> columns(PlannedTable table, Scope scope) {
         return table.travelling().stream()
-                .filter(
-                        column ->
-                                scope.whole()
-                                        || scope.kind() == Scope.Kind.PERSON
-                                        || !isSchoolsAlone(column))
+                .filter(scope::has)
                 .filter(column -> scope.named() || !isWords(column) || !column.mayBeEmpty())
                 .toList();
     }
@@ -95,10 +91,6 @@ final class RecordWriter {
         return column.told().meaning() == Meaning.WORDS;
     }
 
-    /** How somebody signs in here is nobody's business elsewhere. */
-    static boolean isSchoolsAlone(PlannedColumn column) {
-        return column.told().meaning() == Meaning.SIGN_IN;
-    }
 
     private void writeTables(JsonGenerator json) throws SQLException, IOException {
         for (var table : rows.tables()) {

@@ -55,7 +55,16 @@ record Scope(Kind kind, long id, boolean named, Set<Long> hidden, long judge) {
 
     /** Whether it has rows of a table at all. */
     boolean has(PlannedTable table) {
-        return !table.told().schoolOnly() || kind == Kind.SCHOOL || kind == Kind.PERSON;
+        return !table.told().schoolOnly() || isOfTheSchool();
+    }
+
+    /** Whether it has a column: how somebody signs in here is nobody's business elsewhere. */
+    boolean has(PlannedColumn column) {
+        return !column.told().schoolOnly() || isOfTheSchool();
+    }
+
+    private boolean isOfTheSchool() {
+        return kind == Kind.SCHOOL || kind == Kind.PERSON;
     }
 
     /**

@@ -156,7 +156,7 @@ final class Selection {
     private void addNamed(String target) throws SQLException {
         for (var table : tables) {
             for (var reference : table.references()) {
-                if (target.equals(reference.told().table())) {
+                if (scope.has(reference) && target.equals(reference.told().table())) {
                     var key = table.numbered() ? "id" : ownerColumn(table);
                     of(target)
                             .addAll(

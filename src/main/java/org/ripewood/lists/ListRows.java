@@ -73,6 +73,7 @@ class ListRows {
         return new Known(
                 logins,
                 trees.sites(actor).stream()
+                        .filter(site -> site.place() != null)
                         .collect(
                                 Collectors.toMap(
                                         SiteLine::name, SiteLine::id, (one, other) -> one)),

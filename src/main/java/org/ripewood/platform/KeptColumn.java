@@ -12,8 +12,9 @@ import org.jspecify.annotations.Nullable;
  * @param table the table it refers to; null when it refers to none
  * @param oneOf the words it may hold; empty for any
  * @param leftOut why no file has it; null when files have it
- * @param onEntry what it is filled with when a file is entered, from the row's other columns; null
- *     where nothing is to be filled in
+ * @param onEntry what it is filled with when a file is entered that has nothing there, from the
+ *     row's other columns; null where nothing is to be filled in
+ * @param schoolOnly whether no file of a tree or a course has it
  */
 public record KeptColumn(
         String name,
@@ -21,7 +22,8 @@ public record KeptColumn(
         @Nullable String table,
         List<String> oneOf,
         @Nullable String leftOut,
-        @Nullable Function<Map<String, @Nullable Object>, @Nullable Object> onEntry) {
+        @Nullable Function<Map<String, @Nullable Object>, @Nullable Object> onEntry,
+        boolean schoolOnly) {
 
     /** What a column is about. */
     public enum Meaning {
@@ -48,12 +50,18 @@ public record KeptColumn(
     }
 
     static KeptColumn of(String name, Meaning meaning) {
-        return new KeptColumn(name, meaning, null, List.of(), null, null);
+        return new KeptColumn(
+                name, meaning, null, List.of(), null, null, meaning == Meaning.SIGN_IN);
     }
 
     /** Whether files have it. */
     public boolean travels() {
         return leftOut == null;
+    }
+
+    /** Whether a file may have nothing there, as those from before it was kept. */
+    public boolean mayBeMissing() {
+        return travels() && onEntry != null;
     }
 
     /** Its name in files: {@code keeperId} for {@code keeper_id}; they know no keys of bytes. */

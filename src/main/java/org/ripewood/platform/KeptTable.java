@@ -149,7 +149,21 @@ public record KeptTable(
 
         /** A column that names a row of another table. */
         public Telling refers(String column, String table) {
-            return add(new KeptColumn(column, Meaning.REFERENCE, table, List.of(), null, null));
+            return add(
+                    new KeptColumn(column, Meaning.REFERENCE, table, List.of(), null, null, false));
+        }
+
+        /** The same, in no file of a tree or a course. */
+        public Telling refersAtSchool(String column, String table) {
+            return add(
+                    new KeptColumn(column, Meaning.REFERENCE, table, List.of(), null, null, true));
+        }
+
+        /** A yes or no that is in no file of a tree or a course, and no where a file says nothing. */
+        public Telling flagAtSchool(String column) {
+            return add(
+                    new KeptColumn(
+                            column, Meaning.PLAIN, null, List.of(), null, row -> false, true));
         }
 
         /** The person who wrote the row. */
@@ -165,7 +179,7 @@ public record KeptTable(
 
         /** A column that holds one of a closed list of words. */
         public Telling oneOf(String column, List<String> words) {
-            return add(new KeptColumn(column, Meaning.PLAIN, null, words, null, null));
+            return add(new KeptColumn(column, Meaning.PLAIN, null, words, null, null, false));
         }
 
         public Telling oneOf(String column, Enum<?>[] words) {
@@ -205,12 +219,13 @@ public record KeptTable(
                 String column,
                 String why,
                 Function<Map<String, @Nullable Object>, @Nullable Object> onEntry) {
-            return add(new KeptColumn(column, Meaning.PLAIN, null, List.of(), why, onEntry));
+            return add(
+                    new KeptColumn(column, Meaning.PLAIN, null, List.of(), why, onEntry, false));
         }
 
         /** A column no file has, why, and that it is left empty when a row comes from a file. */
         public Telling leftOut(String column, String why) {
-            return add(new KeptColumn(column, Meaning.PLAIN, null, List.of(), why, null));
+            return add(new KeptColumn(column, Meaning.PLAIN, null, List.of(), why, null, false));
         }
 
         /** How often a row was changed, which begins anew with a row from a file. */

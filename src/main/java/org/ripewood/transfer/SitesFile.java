@@ -26,6 +26,7 @@ final class SitesFile {
                             entry.number("latitude"),
                             entry.number("longitude"),
                             entry.text("zone"),
+                            entry.flag("schoolGround"),
                             means(entry, "meanMinimaCelsius"),
                             means(entry, "meanMaximaCelsius"));
             script.add(

@@ -7,6 +7,7 @@ import java.util.List;
  * Where trees stand.
  *
  * @param latitude degrees, south negative
+ * @param schoolGround whether everybody here may know where it lies and enter trees there
  * @param meanMinimaCelsius twelve monthly means, January first; empty when not known
  * @param meanMaximaCelsius twelve monthly means, January first; empty when not known
  * @param version of name, place and means; readings do not raise it
@@ -18,6 +19,7 @@ public record Site(
         double latitude,
         double longitude,
         ZoneId zone,
+        boolean schoolGround,
         List<Double> meanMinimaCelsius,
         List<Double> meanMaximaCelsius,
         long version,

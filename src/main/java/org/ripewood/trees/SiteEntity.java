@@ -16,6 +16,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import org.hibernate.annotations.ListIndexBase;
+import org.jspecify.annotations.Nullable;
 
 @Entity
 @Table(name = "site")
@@ -31,6 +32,12 @@ class SiteEntity {
     double latitude;
     double longitude;
     String zone;
+
+    /** Null of sites entered before it was noted. */
+    @Column(updatable = false)
+    @Nullable Long enteredById;
+
+    boolean schoolGround;
 
     /**
      * Counts imports; it is raised by a statement of its own, since it is no version to compare.
@@ -52,6 +59,7 @@ class SiteEntity {
                 latitude,
                 longitude,
                 ZoneId.of(zone),
+                schoolGround,
                 months.stream().map(month -> month.meanMinimumCelsius).toList(),
                 months.stream().map(month -> month.meanMaximumCelsius).toList(),
                 version,

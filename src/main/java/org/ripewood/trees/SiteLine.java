@@ -5,6 +5,6 @@ import org.jspecify.annotations.Nullable;
 /**
  * A site in a list.
  *
- * @param place what is known of it; null for whoever has no tree of theirs there
+ * @param place what is known of it; null for those who may not see where it is
  */
 public record SiteLine(long id, String name, @Nullable Site place) {}

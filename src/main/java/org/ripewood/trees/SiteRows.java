@@ -1,7 +1,9 @@
 package org.ripewood.trees;
 
 import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
+import io.quarkus.panache.common.Sort;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
 
 @ApplicationScoped
 class SiteRows implements PanacheRepositoryBase<SiteEntity, Long> {
@@ -9,4 +11,8 @@ class SiteRows implements PanacheRepositoryBase<SiteEntity, Long> {
     /** Sites with their months in one query. */
     static final String WITH_MONTHS =
             "select distinct s from SiteEntity s left join fetch s.months";
+
+    List<SiteEntity> byName() {
+        return find(WITH_MONTHS, Sort.by("s.name").and("s.id")).list();
+    }
 }

@@ -1,6 +1,5 @@
 package org.ripewood.trees;
 
-import io.quarkus.panache.common.Sort;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.LockModeType;
 import java.time.ZoneId;
@@ -27,13 +26,13 @@ class Sites {
     Site enter(Actor actor, NewSite site) {
         requireKeeperOfSites(actor, "enter a site");
         var row = new SiteEntity();
+        row.enteredById = actor.personId();
         write(row, site);
         rows.persist(row);
         return row.toSite();
     }
 
-    Site change(Actor actor, long siteId, long version, NewSite site) {
-        requireKeeperOfSites(actor, "change a site");
+    Site change(long siteId, long version, NewSite site) {
         var row = rows.findById(siteId, LockModeType.PESSIMISTIC_WRITE);
         if (row == null) {
             throw Refused.notFound("site", siteId);
@@ -53,11 +52,12 @@ class Sites {
         row.latitude = site.latitude();
         row.longitude = site.longitude();
         row.zone = site.zone();
+        row.schoolGround = site.isSchoolGround();
         row.months.clear();
         row.months.addAll(months);
     }
 
-    /** Sites are the school's, so whoever teaches or keeps the register may put them right. */
+    /** Whoever teaches or keeps the register sees to the sites. */
     static void requireKeeperOfSites(Actor actor, String what) {
         if (!actor.is(Role.REGISTRAR)) {
             actor.require(Role.INSTRUCTOR, what);
@@ -70,18 +70,6 @@ class Sites {
             throw Refused.notFound("site", siteId);
         }
         return row.toSite();
-    }
-
-    List<Site> all() {
-        return rows.find(SiteRows.WITH_MONTHS, Sort.by("s.name").and("s.id")).list().stream()
-                .map(SiteEntity::toSite)
-                .toList();
-    }
-
-    void require(long siteId) {
-        if (rows.findById(siteId) == null) {
-            throw Refused.invalid("siteId", "there is no site " + siteId);
-        }
     }
 
     private static void requireZone(String zone) {

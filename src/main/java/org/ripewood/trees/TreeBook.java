@@ -30,7 +30,7 @@ class TreeBook {
     private final TreeKeepingRows keepings;
     private final People people;
     private final CourseContent content;
-    private final Sites sites;
+    private final SiteReach sites;
     private final Reach reach;
     private final Days days;
     private final Today today;
@@ -40,7 +40,7 @@ class TreeBook {
             TreeKeepingRows keepings,
             People people,
             CourseContent content,
-            Sites sites,
+            SiteReach sites,
             Reach reach,
             Days days,
             Today today) {
@@ -57,7 +57,7 @@ class TreeBook {
     Tree enter(Actor actor, NewTree tree) {
         requireKeeper(actor, tree.keeperId());
         requireSpecies(tree.species());
-        sites.require(tree.siteId());
+        sites.requireForTree(actor, tree.siteId());
         days.requireHappened("cameOn", tree.cameOn());
         var row = new TreeEntity();
         row.label = tree.label();
@@ -124,7 +124,9 @@ class TreeBook {
         requireUnchanged("species", row.species, tree.species());
         requireUnchanged("keeperId", row.keeperId, tree.keeperId());
         requireUnchanged("cameOn", row.cameOn, tree.cameOn());
-        sites.require(tree.siteId());
+        if (row.siteId != tree.siteId()) {
+            sites.requireForTree(actor, tree.siteId());
+        }
         row.label = tree.label();
         row.siteId = tree.siteId();
         row.origin = tree.origin();

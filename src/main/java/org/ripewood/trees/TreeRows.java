@@ -35,6 +35,19 @@ class TreeRows implements PanacheRepositoryBase<TreeEntity, Long> {
                         .getResultList());
     }
 
+    /** Whose trees stand at a site, those that left not counted. */
+    Set<Long> keepersAt(long siteId) {
+        return Set.copyOf(
+                getEntityManager()
+                        .createQuery(
+                                "select distinct t.keeperId from TreeEntity t where t.siteId = :site and "
+                                        + "t."
+                                        + HERE,
+                                Long.class)
+                        .setParameter("site", siteId)
+                        .getResultList());
+    }
+
     /** Codes of the species at a site, the most frequent first. */
     List<String> speciesAt(long siteId) {
         return getEntityManager()

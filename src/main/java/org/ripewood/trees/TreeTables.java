@@ -34,6 +34,9 @@ class TreeTables implements KeptTables {
                 KeptTable.named(SITE)
                         .numbered()
                         .plain("name", "latitude", "longitude", "zone")
+                        // of one school's own ground and people another school knows nothing
+                        .flagAtSchool("school_ground")
+                        .refersAtSchool("entered_by_id", "person")
                         .version()
                         .leftOut(
                                 "readings_revision",

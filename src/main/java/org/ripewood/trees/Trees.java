@@ -82,14 +82,20 @@ public class Trees {
     }
 
     /**
-     * Changes name, place and monthly means of a site within reach; 412 when the version is not the
-     * current one.
+     * Changes name, place and monthly means of a site within reach: by who entered it, an instructor
+     * of most whose trees stand there, or a registrar. 412 when the version is not the current one.
      */
     @Transactional
     public KnownSite changeSite(Actor actor, long siteId, long version, NewSite site) {
-        Sites.requireKeeperOfSites(actor, "change a site");
+        siteReach.requireToChange(actor, siteId, "change it");
+        return siteDesk.known(sites.change(siteId, version, site));
+    }
+
+    /** Whether the actor may change a site within their reach, and bring in readings. */
+    @Transactional
+    public boolean keepsSite(Actor actor, long siteId) {
         siteReach.require(actor, siteId);
-        return siteDesk.known(sites.change(actor, siteId, version, site));
+        return siteReach.mayChange(actor, siteId);
     }
 
     /** A site within reach and what is known of it; 404 otherwise. */
@@ -100,7 +106,7 @@ public class Trees {
     }
 
     /**
-     * Keeps the daily readings in a text, instructors and registrars only.
+     * Keeps the daily readings in a text, for those who may {@link #changeSite change} the site.
      *
      * <p>Good lines are kept whatever the others are. A day that was imported before is read anew:
      * readings are measurements of the site and not part of any tree's record.
@@ -109,9 +115,8 @@ public class Trees {
      */
     @Transactional
     public ReadingsImport importReadings(Actor actor, long siteId, String text) {
-        Sites.requireKeeperOfSites(actor, "bring in readings");
-        siteReach.require(actor, siteId);
-        return readings.take(actor, siteId, text);
+        siteReach.requireToChange(actor, siteId, "bring in its readings");
+        return readings.take(siteId, text);
     }
 
     /**
@@ -136,10 +141,10 @@ public class Trees {
     /** All sites, by name; of those out of reach no more than the name. */
     @Transactional
     public List<SiteLine> sites(Actor actor) {
-        return siteReach.lines(actor, sites.all());
+        return siteReach.lines(actor);
     }
 
-    /** Enters a tree. */
+    /** Enters a tree, at a site within reach. */
     @Transactional
     public Tree enter(Actor actor, NewTree tree) {
         return trees.enter(actor, tree);
@@ -206,7 +211,7 @@ public class Trees {
         return trees.ofKeepers(keeperIds);
     }
 
-    /** Changes label, site, origin and note; 412 when the version is not the current one. */
+    /** Changes label, site (to one within reach), origin and note; 412 when the version is not the current one. */
     @Transactional
     public Tree change(Actor actor, long treeId, long version, NewTree tree) {
         return trees.change(actor, treeId, version, tree);

@@ -106,7 +106,7 @@ class NewTreePages {
         var choices =
                 new Choices(
                         species,
-                        trees.sites(user.actor()),
+                        trees.sites(actor).stream().filter(site -> site.place() != null).toList(),
                         keepers(actor),
                         actor.is(Role.INSTRUCTOR) || actor.is(Role.REGISTRAR));
         var freshTree =

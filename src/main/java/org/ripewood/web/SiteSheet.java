@@ -89,6 +89,7 @@ record SiteSheet(
                 .with("latitude", site.latitude())
                 .with("longitude", site.longitude())
                 .with("zone", site.zone())
+                .with("schoolGround", site.schoolGround())
                 .withAll("meanMinimaCelsius", site.meanMinimaCelsius())
                 .withAll("meanMaximaCelsius", site.meanMaximaCelsius());
     }

@@ -10,7 +10,6 @@ import org.ripewood.course.Species;
 import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Refused;
-import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.trees.ReadingsImport;
 import org.ripewood.trees.Trees;
@@ -25,6 +24,10 @@ class SiteSheets {
                     Label.of("latitude", "Latitude, °"),
                     Label.of("longitude", "Longitude, °"),
                     Label.of("zone", "Time zone"),
+                    new Label(
+                            "schoolGround",
+                            "The school's own ground",
+                            own -> own.equals("true") ? "yes" : "no"),
                     Label.of("meanMinimaCelsius", "Mean minima, °C, January to December"),
                     Label.of("meanMaximaCelsius", "Mean maxima, °C, January to December"));
 
@@ -65,7 +68,7 @@ class SiteSheets {
         }
         return new SiteSheet(
                 known,
-                actor.is(Role.INSTRUCTOR) || actor.is(Role.REGISTRAR),
+                trees.keepsSite(actor, siteId),
                 here,
                 others,
                 chosen,

@@ -82,7 +82,7 @@ class TreeChangePages {
     private TemplateInstance page(long id, Typed typed) {
         var actor = user.actor();
         var tree = trees.get(actor, id);
-        var sites = trees.sites(actor);
+        var sites = trees.sites(actor).stream().filter(site -> site.place() != null).toList();
         var now =
                 Typed.fresh(FORM)
                         .with("version", tree.version())

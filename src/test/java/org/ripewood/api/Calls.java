@@ -480,7 +480,9 @@ final class Calls {
                 "longitude",
                 144.5,
                 "zone",
-                "Australia/Melbourne");
+                "Australia/Melbourne",
+                "schoolGround",
+                true);
     }
 
     private Map<String, Object> wound() {

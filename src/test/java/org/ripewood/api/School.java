@@ -134,7 +134,7 @@ class School {
             persons.put(Who.OTHER_INSTRUCTOR, person(registrar, Role.INSTRUCTOR));
             course = course(Who.INSTRUCTOR, Who.STUDENT);
             otherCourse = course(Who.OTHER_INSTRUCTOR, Who.OTHER_STUDENT);
-            site = newSite();
+            site = newSite(true);
         }
         // A sign-in is written down; what comes later has only its own rows to answer for.
         persons.keySet().forEach(this::cookie);
@@ -207,9 +207,14 @@ class School {
     }
 
     Site newSite() {
+        return newSite(false);
+    }
+
+    private Site newSite(boolean schoolGround) {
         return trees.enterSite(
                 actor(Who.REGISTRAR),
-                new NewSite(unique("Yard"), 48.0, 11.0, "Europe/Berlin", null, null));
+                new NewSite(
+                        unique("Yard"), 48.0, 11.0, "Europe/Berlin", schoolGround, null, null));
     }
 
     Today today() {

@@ -214,6 +214,23 @@ class RoundTripTest {
         }
     }
 
+    /** Another school knows nothing of this one's ground, nor of who entered it here. */
+    @Test
+    void whoseASiteIsStaysAtTheSchool() throws SQLException, IOException {
+        try (var demo = database.getConnection();
+                var second = SecondSchool.empty(folder, "ground")) {
+            var whole = written(demo, Scope.school());
+            assertThat(whole).contains("\"schoolGround\":true", "\"enteredById\":");
+            for (var scope : scopes(demo).subList(1, 4)) {
+                assertThat(written(demo, scope)).doesNotContain("schoolGround", "enteredById");
+            }
+            // as it was written before that was kept
+            take(second, whole.replaceAll(",\"(schoolGround|enteredById)\":\\w+", ""));
+            assertThat(text(second, "select count(*) from site where school_ground")).isEqualTo("0");
+            assertThat(text(second, "select count(*) from site")).isNotEqualTo("0");
+        }
+    }
+
     @Test
     void noFileHasASecret() throws SQLException, IOException {
         try (var demo = database.getConnection()) {

@@ -123,7 +123,16 @@ final class RecordOf {
     TreeRecord record() {
         var site =
                 new Site(
-                        1, "Lower yard", latitude, 8, ZoneId.of("UTC"), List.of(), List.of(), 0, 0);
+                        1,
+                        "Lower yard",
+                        latitude,
+                        8,
+                        ZoneId.of("UTC"),
+                        false,
+                        List.of(),
+                        List.of(),
+                        0,
+                        0);
         return new TreeRecord(
                 new Tree(1, 0, "Maple 1", "acer_palmatum", STUDENT, 1, CAME, null, null, null),
                 site,

@@ -39,7 +39,7 @@ final class School {
         this.courseId = course(teacher, List.of(keeper, otherStudent));
         course(otherTeacher, List.of(person(Role.STUDENT)));
         this.site =
-                trees.enterSite(teacher, new NewSite("Lower yard", 50.0, 8.0, "UTC", null, null));
+                trees.enterSite(teacher, new NewSite("Lower yard", 50.0, 8.0, "UTC", true, null, null));
     }
 
     Tree tree() {

@@ -6,12 +6,19 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
 import jakarta.inject.Inject;
+import java.time.ZoneId;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.SchoolProfile;
 import org.ripewood.core.season.Habit;
+import org.ripewood.lists.Choice;
+import org.ripewood.lists.ListKind;
+import org.ripewood.lists.Lists;
+import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Refused;
+import org.ripewood.platform.Role;
 
 /** Where a site is, is told to those of whose reach a tree stands there. */
 @QuarkusTest
@@ -20,19 +27,39 @@ class SiteReachTest {
 
     @Inject org.ripewood.School school;
     @Inject Trees trees;
+    @Inject People people;
+    @Inject Lists lists;
 
     private org.ripewood.School.Group group;
     private org.ripewood.School.Group others;
     private Site garden;
 
+    private static final NewSite MOVED =
+            new NewSite("Moved", 1.0, 1.0, "Europe/Berlin", null, null, null);
+    private static final String READINGS = "date,tmin,tmax\n2024-01-01,1,2";
+
+    private static final Site NOWHERE =
+            new Site(
+                    987_654_321,
+                    "Nowhere",
+                    0,
+                    0,
+                    ZoneId.of("UTC"),
+                    false,
+                    List.of(),
+                    List.of(),
+                    0,
+                    0);
+
     @BeforeEach
     void aTreeStandsInAGarden() {
         group = school.newGroup();
         others = school.newGroup();
+        var name = "Garden of " + group.course().name();
         garden =
                 trees.enterSite(
                         group.instructor(),
-                        new NewSite("A garden", 48.0, 11.0, "Europe/Berlin", null, null));
+                        new NewSite(name, 48.0, 11.0, "Europe/Berlin", null, null, null));
     }
 
     @Test
@@ -52,10 +79,9 @@ class SiteReachTest {
                     .isEqualTo(404);
             assertThat(status(() -> trees.season(stranger, garden.id(), Habit.DECIDUOUS, 5, null)))
                     .isEqualTo(404);
-            assertThat(line(stranger)).isEqualTo(new SiteLine(garden.id(), "A garden", null));
+            assertThat(line(stranger)).isEqualTo(new SiteLine(garden.id(), garden.name(), null));
         }
-        var moved = new NewSite("Moved", 1.0, 1.0, "Europe/Berlin", null, null);
-        assertThat(status(() -> trees.changeSite(others.instructor(), garden.id(), 0, moved)))
+        assertThat(status(() -> trees.changeSite(others.instructor(), garden.id(), 0, MOVED)))
                 .isEqualTo(404);
         assertThat(
                         status(
@@ -74,24 +100,177 @@ class SiteReachTest {
         assertThat(status(() -> trees.site(group.student(), garden.id()))).isEqualTo(404);
     }
 
+    /** A tree opens its site to all who reach it, so nobody plants where they may not look. */
+    @Test
+    void aTreeIsEnteredOnlyWhereItsSiteIsSeen() {
+        plant();
+        for (var stranger : new Actor[] {others.student(), others.instructor()}) {
+            assertThat(fault(() -> enter(stranger, others.student(), garden)))
+                    .isEqualTo(fault(() -> enter(stranger, others.student(), NOWHERE)));
+            assertThat(status(() -> trees.site(stranger, garden.id()))).isEqualTo(404);
+        }
+        // a fellow of the course is a stranger in this garden as well
+        var fellow = school.person("Fay Fellow", Role.STUDENT);
+        school.join(group, fellow, Role.STUDENT);
+        assertThat(fault(() -> enter(fellow, fellow, garden))).startsWith("siteId: there is no site");
+        enter(group.student(), group.student(), garden);
+        enter(group.instructor(), fellow, garden);
+        assertThat(trees.site(fellow, garden.id()).site()).isEqualTo(garden);
+    }
+
+    @Test
+    void aTreeIsMovedOnlyToWhereItsSiteIsSeen() {
+        plant();
+        var tree = school.tree(others.student(), others.student(), "acer_palmatum");
+        for (var stranger : new Actor[] {others.student(), others.instructor()}) {
+            assertThat(fault(() -> move(stranger, tree, garden)))
+                    .startsWith("siteId: there is no site");
+        }
+        assertThat(trees.get(others.student(), tree.id())).isEqualTo(tree);
+        var own = school.tree(group.student(), group.student(), "acer_palmatum");
+        assertThat(move(group.student(), own, garden).siteId()).isEqualTo(garden.id());
+    }
+
+    @Test
+    void aListOfTreesNamesOnlySitesThatAreSeen() {
+        plant();
+        var keeper = people.get(others.student().personId()).login();
+        var list =
+                "label,species,keeper,site,came_on\nMaple,acer_palmatum,%s,%s,2024-03-01\n"
+                        .formatted(keeper, garden.name());
+        var stranger =
+                lists.take(others.instructor(), ListKind.TREES, list, Choice.ALL_OR_NOTHING);
+        assertThat(stranger.entered()).isZero();
+        assertThat(stranger.faults())
+                .singleElement()
+                .satisfies(
+                        fault ->
+                                assertThat(fault.message())
+                                        .startsWith("there is no site “" + garden.name()));
+        var registrar = school.person("Rae Registrar", Role.REGISTRAR);
+        assertThat(lists.take(registrar, ListKind.TREES, list, Choice.ALL_OR_NOTHING).entered())
+                .isEqualTo(1);
+    }
+
+    @Test
+    void whoEnteredASiteSeesAndChangesItWhoeversTreesStandThere() {
+        enter(group.instructor(), group.student(), garden);
+        var terrace = enterSite(others.instructor(), false);
+        enter(group.instructor(), group.student(), terrace);
+        assertThat(trees.site(others.instructor(), terrace.id()).site()).isEqualTo(terrace);
+        assertThat(line(others.instructor(), terrace).place()).isEqualTo(terrace);
+        assertThat(trees.keepsSite(others.instructor(), terrace.id())).isTrue();
+        trees.changeSite(others.instructor(), terrace.id(), 0, MOVED);
+    }
+
+    @Test
+    void theSchoolsOwnGroundIsSeenByEverybodyAndTakesTheirTrees() {
+        var ground = enterSite(group.instructor(), true);
+        for (var anybody : new Actor[] {others.student(), others.instructor(), group.student()}) {
+            assertThat(trees.site(anybody, ground.id()).site()).isEqualTo(ground);
+            assertThat(line(anybody, ground).place()).isEqualTo(ground);
+        }
+        enter(others.student(), others.student(), ground);
+        assertThat(status(() -> trees.changeSite(others.student(), ground.id(), 0, MOVED)))
+                .isEqualTo(403);
+    }
+
+    /** The season of every tree there goes by it. */
+    @Test
+    void aSiteIsChangedByInstructorsOfMostWhoseTreesStandThere() {
+        var office = school.person("Orla Office", Role.REGISTRAR);
+        var ground = enterSite(office, true);
+        enter(group.student(), group.student(), ground);
+        enter(others.student(), others.student(), ground);
+        enter(others.student(), others.student(), ground);
+        for (var half : new Actor[] {group.instructor(), others.instructor()}) {
+            assertThat(trees.keepsSite(half, ground.id())).isFalse();
+            assertThat(status(() -> trees.changeSite(half, ground.id(), 0, MOVED))).isEqualTo(403);
+            assertThat(status(() -> trees.importReadings(half, ground.id(), READINGS)))
+                    .isEqualTo(403);
+        }
+        var fellow = school.person("Fay Fellow", Role.STUDENT);
+        school.join(group, fellow, Role.STUDENT);
+        enter(fellow, fellow, ground);
+        assertThat(status(() -> trees.changeSite(others.instructor(), ground.id(), 0, MOVED)))
+                .isEqualTo(403);
+        assertThat(trees.keepsSite(group.instructor(), ground.id())).isTrue();
+        trees.importReadings(group.instructor(), ground.id(), READINGS);
+        var moved = trees.changeSite(group.instructor(), ground.id(), 0, MOVED);
+        assertThat(moved.site().latitude()).isEqualTo(1);
+        trees.changeSite(office, ground.id(), moved.site().version(), MOVED);
+    }
+
+    /** Whoever gives a tree away sees its site, and gives that away with it. */
+    @Test
+    void whoIsGivenATreeSeesWhereItStands() {
+        plant();
+        var tree = enter(group.student(), group.student(), garden);
+        var registrar = school.person("Rae Registrar", Role.REGISTRAR);
+        assertThat(status(() -> trees.site(others.student(), garden.id()))).isEqualTo(404);
+        trees.handOver(
+                registrar,
+                tree.id(),
+                tree.version(),
+                new HandOver(others.student().personId(), org.ripewood.School.TODAY));
+        assertThat(trees.site(others.student(), garden.id()).site()).isEqualTo(garden);
+        assertThat(trees.keepsSite(others.instructor(), garden.id())).isFalse();
+    }
+
     private void plant() {
-        trees.enter(
-                group.student(),
+        enter(group.instructor(), group.student(), garden);
+    }
+
+    private Tree enter(Actor by, Actor keeper, Site at) {
+        return trees.enter(
+                by,
                 new NewTree(
                         "Garden maple",
                         "acer_palmatum",
-                        group.student().personId(),
-                        garden.id(),
+                        keeper.personId(),
+                        at.id(),
                         org.ripewood.School.TODAY.minusYears(1),
                         null,
                         null));
     }
 
-    private SiteLine line(Actor actor) {
+    private Tree move(Actor by, Tree tree, Site to) {
+        return trees.change(
+                by,
+                tree.id(),
+                tree.version(),
+                new NewTree(
+                        tree.label(),
+                        tree.species(),
+                        tree.keeperId(),
+                        to.id(),
+                        tree.cameOn(),
+                        null,
+                        null));
+    }
+
+    private Site enterSite(Actor by, boolean schoolGround) {
+        return trees.enterSite(
+                by, new NewSite("A yard", 48.0, 11.0, "Europe/Berlin", schoolGround, null, null));
+    }
+
+    private SiteLine line(Actor actor, Site of) {
         return trees.sites(actor).stream()
-                .filter(site -> site.id() == garden.id())
+                .filter(site -> site.id() == of.id())
                 .findFirst()
                 .orElseThrow();
+    }
+
+    private SiteLine line(Actor actor) {
+        return line(actor, garden);
+    }
+
+    /** Without the number, which is the asker's own. */
+    private static String fault(org.assertj.core.api.ThrowableAssert.ThrowingCallable call) {
+        var problem = catchThrowableOfType(Refused.class, call).problem();
+        assertThat(problem.status()).isEqualTo(400);
+        var fault = problem.faults().get(0);
+        return (fault.field() + ": " + fault.message()).replaceFirst("-?\\d+", "#");
     }
 
     private static int status(org.assertj.core.api.ThrowableAssert.ThrowingCallable call) {

@@ -199,6 +199,7 @@ class SiteReadingsTest {
                 50.0,
                 8.0,
                 "UTC",
+                true,
                 middles.stream().map(middle -> middle - 5).toList(),
                 middles.stream().map(middle -> middle + 5).toList());
     }
@@ -223,6 +224,7 @@ class SiteReadingsTest {
                 50.0,
                 8.0,
                 "UTC",
+                true,
                 Collections.nCopies(12, celsius - 5),
                 Collections.nCopies(12, celsius + 5));
     }

@@ -82,7 +82,7 @@ class StatesQueriesTest {
         var site =
                 trees.enterSite(
                         school.teacher,
-                        new NewSite("Yard " + number, 50.0, 8.0, "UTC", months, months));
+                        new NewSite("Yard " + number, 50.0, 8.0, "UTC", null, months, months));
         var tree =
                 trees.enter(
                         school.teacher,

@@ -130,7 +130,7 @@ class TreesTest {
                 () ->
                         trees.enterSite(
                                 school.keeper,
-                                new NewSite("Balcony", 1.0, 1.0, "UTC", null, null)));
+                                new NewSite("Balcony", 1.0, 1.0, "UTC", null, null, null)));
     }
 
     @Test
@@ -140,7 +140,7 @@ class TreesTest {
         var entered =
                 trees.enterSite(
                         school.teacher,
-                        new NewSite("Hill yard", -41.0, 174.5, "Pacific/Auckland", minima, maxima));
+                        new NewSite("Hill yard", -41.0, 174.5, "Pacific/Auckland", null, minima, maxima));
         var kept =
                 trees.sites(school.registrar).stream()
                         .filter(site -> site.id() == entered.id())
@@ -567,7 +567,7 @@ class TreesTest {
 
     private Site site(String zone, List<Double> minima, List<Double> maxima) {
         return trees.enterSite(
-                school.teacher, new NewSite("Yard", 50.0, 8.0, zone, minima, maxima));
+                school.teacher, new NewSite("Yard", 50.0, 8.0, zone, true, minima, maxima));
     }
 
     private void read(Tree tree, Wound wound, String openMm, int daysAgo) {

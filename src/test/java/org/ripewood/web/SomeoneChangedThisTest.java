@@ -31,6 +31,7 @@ import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.standing.NewAssignment;
 import org.ripewood.standing.Standings;
+import org.ripewood.trees.NewSite;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
 
@@ -111,7 +112,10 @@ class SomeoneChangedThisTest {
     @Test
     void aSite() {
         var other = school.person("Olga Office", Role.REGISTRAR);
-        var site = trees.site(instructor, tree.siteId()).site();
+        var site =
+                trees.enterSite(
+                        instructor,
+                        new NewSite("Long terrace", 51.0, 7.0, "UTC", null, null, null));
         var page = "/sites/" + site.id();
         var place = fields("latitude", "" + site.latitude(), "longitude", "" + site.longitude());
         place.put("zone", "" + site.zone());
