@@ -1,15 +1,18 @@
 package org.ripewood.platform;
 
+import io.vertx.ext.web.RoutingContext;
+
 import jakarta.ws.rs.container.ContainerRequestContext;
+
+import org.jboss.resteasy.reactive.server.ServerRequestFilter;
+
 import java.util.List;
 import java.util.Set;
-import org.eclipse.microprofile.config.inject.ConfigProperty;
-import org.jboss.resteasy.reactive.server.ServerRequestFilter;
 
 /**
  * Writes to the API by a browser's session need a header that no form and no other site's page can
  * send: JSON bodies carry no form token. A token needs none, since no other site's page knows it;
- * but one made for reading does not write.
+ * but one made for reading does not write, by whatever address.
  */
 class ApiWriteGuard {
 
@@ -17,19 +20,14 @@ class ApiWriteGuard {
     private static final Set<String> READS = Set.of("GET", "HEAD", "OPTIONS");
 
     private final CurrentUser user;
-    private final String sessionCookie;
 
-    ApiWriteGuard(
-            CurrentUser user,
-            @ConfigProperty(name = "quarkus.http.auth.form.cookie-name") String sessionCookie) {
+    ApiWriteGuard(CurrentUser user) {
         this.user = user;
-        this.sessionCookie = sessionCookie;
     }
 
     @ServerRequestFilter
-    void check(ContainerRequestContext request) {
-        if (!ProblemAnswers.isApi(request.getUriInfo().getRequestUri().getRawPath())
-                || READS.contains(request.getMethod())) {
+    void check(ContainerRequestContext request, RoutingContext context) {
+        if (READS.contains(request.getMethod())) {
             return;
         }
         if (user.readsOnly()) {
@@ -42,8 +40,8 @@ class ApiWriteGuard {
                             "Maybe make a token for reading and writing on the account page.",
                             List.of()));
         }
-        if (!user.byToken()
-                && request.getCookies().containsKey(sessionCookie)
+        if (ProblemAnswers.isApi(AskedAddress.of(context))
+                && bySession()
                 && !"1".equals(request.getHeaderString(HEADER))) {
             throw new Refused(
                     new Problem(
@@ -55,5 +53,9 @@ class ApiWriteGuard {
                                     + " and not from another site's page.",
                             List.of()));
         }
+    }
+
+    private boolean bySession() {
+        return user.signedIn() && !user.byToken();
     }
 }

@@ -3,10 +3,13 @@ package org.ripewood.platform;
 import io.quarkus.runtime.configuration.MemorySize;
 import io.quarkus.vertx.http.runtime.filters.Filters;
 import io.vertx.ext.web.RoutingContext;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
-import java.util.regex.Pattern;
+
 import org.eclipse.microprofile.config.inject.ConfigProperty;
+
+import java.util.regex.Pattern;
 
 /**
  * Turns a body away by the length it announces, with words; the framework would do so in silence,
@@ -51,14 +54,13 @@ class BodyLimit {
     }
 
     private void filter(RoutingContext context) {
-        var path = context.normalizedPath();
+        var path = AskedAddress.of(context);
         boolean record = recordPaths.matcher(path).matches();
         long most = record ? mostBytesOfRecords : most(path);
         // files go to disk as they come, and their rooms count them again
         boolean file = record || photoPaths.matcher(path).matches();
         if (!file && announcesNothing(context)) {
-            context.response().putHeader("Connection", "close");
-            answers.end(context, Problems.plain(411, "Maybe send the header Content-Length."));
+            answers.refuse(context, Problems.plain(411, "Maybe send the header Content-Length."));
             return;
         }
         if (announced(context) <= most) {
@@ -67,8 +69,7 @@ class BodyLimit {
         }
         var problem =
                 Problems.plain(413, "Maybe send less at a time: at most %d bytes.".formatted(most));
-        context.response().putHeader("Connection", "close");
-        answers.end(context, problem);
+        answers.refuse(context, problem);
     }
 
     private long most(String path) {

@@ -2,9 +2,14 @@ package org.ripewood.platform;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.vertx.http.runtime.CurrentVertxRequest;
+
 import jakarta.enterprise.context.ApplicationScoped;
+
+import org.jspecify.annotations.Nullable;
+
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -12,7 +17,6 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Does what is asked once, however often it is sent: whoever sends the same again under the same
@@ -81,7 +85,7 @@ public class Once {
 
     private String hash(Object sent) {
         var context = request.getCurrent();
-        var door = context.request().method() + " " + context.normalizedPath();
+        var door = context.request().method() + " " + AskedAddress.of(context);
         try {
             var bytes = json.writeValueAsBytes(List.of(door, sent));
             return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));

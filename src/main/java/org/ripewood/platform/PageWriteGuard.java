@@ -1,11 +1,15 @@
 package org.ripewood.platform;
 
+import io.vertx.ext.web.RoutingContext;
+
 import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.core.MediaType;
-import java.util.List;
-import java.util.Set;
+
 import org.jboss.resteasy.reactive.server.ServerRequestFilter;
 import org.jspecify.annotations.Nullable;
+
+import java.util.List;
+import java.util.Set;
 
 /**
  * Writes to pages are forms. What comes as another type, or as none, would pass by the check of the
@@ -19,8 +23,8 @@ class PageWriteGuard {
             List.of(MediaType.APPLICATION_FORM_URLENCODED_TYPE, MediaType.MULTIPART_FORM_DATA_TYPE);
 
     @ServerRequestFilter
-    void check(ContainerRequestContext request) {
-        if (!ProblemAnswers.isApi(request.getUriInfo().getRequestUri().getRawPath())
+    void check(ContainerRequestContext request, RoutingContext context) {
+        if (!ProblemAnswers.isApi(AskedAddress.of(context))
                 && !READS.contains(request.getMethod())
                 && !isForm(request.getMediaType())) {
             throw new Refused(Problems.plain(415, "Maybe send it from the page's own form."));

@@ -2,11 +2,14 @@ package org.ripewood.platform;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+
+import io.vertx.core.http.HttpServerRequest;
+import io.vertx.core.http.HttpVersion;
 import io.vertx.ext.web.RoutingContext;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import jakarta.ws.rs.core.UriInfo;
 
 /** Problems as answers: JSON to programs, a page to people. */
 @ApplicationScoped
@@ -20,11 +23,8 @@ class ProblemAnswers {
         this.json = json;
     }
 
-    Response answer(Problem problem, UriInfo uri) {
-        return answer(problem, uri.getRequestUri().getRawPath());
-    }
-
-    Response answer(Problem problem, String path) {
+    Response answer(Problem problem, RoutingContext context) {
+        var path = AskedAddress.of(context);
         var api = isApi(path);
         return Response.status(problem.status())
                 .type(api ? ProblemBody.MEDIA_TYPE : HTML)
@@ -32,9 +32,25 @@ class ProblemAnswers {
                 .build();
     }
 
-    /** Ends a request that has not come to any door. */
-    void end(RoutingContext context, Problem problem) {
-        var path = context.normalizedPath();
+    /**
+     * Ends a request that has not come to any door. A body that comes along is not read, so over
+     * HTTP/1 nothing else can come by that connection.
+     */
+    void refuse(RoutingContext context, Problem problem) {
+        var request = context.request();
+        if (request.version() != HttpVersion.HTTP_2 && comesWithABody(request)) {
+            context.response().putHeader("Connection", "close");
+        }
+        end(context, problem);
+    }
+
+    private static boolean comesWithABody(HttpServerRequest request) {
+        return request.headers().contains("Content-Length")
+                || request.headers().contains("Transfer-Encoding");
+    }
+
+    private void end(RoutingContext context, Problem problem) {
+        var path = AskedAddress.of(context);
         var api = isApi(path);
         context.response()
                 .setStatusCode(problem.status())

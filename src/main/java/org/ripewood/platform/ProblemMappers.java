@@ -3,10 +3,13 @@ package org.ripewood.platform;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.exc.InvalidDefinitionException;
 import com.fasterxml.jackson.databind.exc.MismatchedInputException;
+
 import io.quarkus.security.AuthenticationFailedException;
 import io.quarkus.security.ForbiddenException;
 import io.quarkus.security.UnauthorizedException;
 import io.smallrye.mutiny.Uni;
+import io.vertx.ext.web.RoutingContext;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.validation.ConstraintViolationException;
 import jakarta.validation.ValidationException;
@@ -14,10 +17,12 @@ import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
-import java.util.List;
-import java.util.UUID;
+
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
+
+import java.util.List;
+import java.util.UUID;
 
 /**
  * The one place where failures become HTTP. The framework prefers a mapper of its own for a more
@@ -37,24 +42,24 @@ class ProblemMappers {
     }
 
     @ServerExceptionMapper(NotFoundException.class)
-    Response notFound(NotFoundException e, UriInfo uri) {
+    Response notFound(NotFoundException e, UriInfo uri, RoutingContext context) {
         var fault = ParameterFaults.of(e, uri);
-        return answers.answer(fault != null ? fault : Problems.plain(404, null), uri);
+        return answers.answer(fault != null ? fault : Problems.plain(404, null), context);
     }
 
     @ServerExceptionMapper({UnauthorizedException.class, AuthenticationFailedException.class})
-    Uni<Response> unauthorized(Exception e, UriInfo uri) {
-        if (!ProblemAnswers.isApi(uri.getRequestUri().getRawPath())) {
+    Uni<Response> unauthorized(Exception e, RoutingContext context) {
+        if (!ProblemAnswers.isApi(AskedAddress.of(context))) {
             return signInFirst.redirect();
         }
         var problem = Problems.plain(401, "Maybe your session has ended.");
-        var answer = Response.fromResponse(answers.answer(problem, uri));
+        var answer = Response.fromResponse(answers.answer(problem, context));
         return Uni.createFrom().item(answer.header("WWW-Authenticate", "Bearer").build());
     }
 
     @ServerExceptionMapper(ForbiddenException.class)
-    Response forbidden(ForbiddenException e, UriInfo uri) {
-        return answers.answer(Problems.plain(403, null), uri);
+    Response forbidden(ForbiddenException e, RoutingContext context) {
+        return answers.answer(Problems.plain(403, null), context);
     }
 
     @ServerExceptionMapper({
@@ -66,11 +71,11 @@ class ProblemMappers {
         WebApplicationException.class,
         Throwable.class
     })
-    Response any(Throwable e, UriInfo uri) {
+    Response any(Throwable e, RoutingContext context) {
         if (e instanceof WebApplicationException web && web.getResponse().getStatus() < 400) {
             return web.getResponse();
         }
-        return answers.answer(Problems.of(e).orElseGet(() -> ourFault(e, uri)), uri);
+        return answers.answer(Problems.of(e).orElseGet(() -> ourFault(e, context)), context);
     }
 
     /** Addresses that are secrets are not for a log, which is read by others. */
@@ -79,9 +84,9 @@ class ProblemMappers {
     }
 
     /** Told with an id to find it in the log by, and nothing of what happened inside. */
-    private static Problem ourFault(Throwable e, UriInfo uri) {
+    private static Problem ourFault(Throwable e, RoutingContext context) {
         var id = UUID.randomUUID();
-        LOG.errorf(e, "Fault %s at %s", id, loggable(uri.getRequestUri().getRawPath()));
+        LOG.errorf(e, "Fault %s at %s", id, loggable(AskedAddress.of(context)));
         return new Problem(
                 500,
                 "our-fault",

@@ -3,6 +3,7 @@ package org.ripewood.platform;
 import io.quarkus.vertx.http.runtime.filters.Filters;
 import io.vertx.core.http.HttpServerResponse;
 import io.vertx.ext.web.RoutingContext;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 
@@ -40,7 +41,7 @@ class SecurityHeaders {
     }
 
     private static void put(HttpServerResponse response, RoutingContext context) {
-        var path = context.normalizedPath();
+        var path = AskedAddress.of(context);
         var headers = response.headers();
         headers.set("Permissions-Policy", PERMISSIONS_POLICY);
         headers.set("Cross-Origin-Opener-Policy", "same-origin");

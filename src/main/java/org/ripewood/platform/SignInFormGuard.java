@@ -3,6 +3,7 @@ package org.ripewood.platform;
 import io.quarkus.vertx.http.runtime.filters.Filters;
 import io.vertx.core.http.HttpMethod;
 import io.vertx.ext.web.RoutingContext;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 
@@ -24,7 +25,7 @@ class SignInFormGuard {
 
     private void filter(RoutingContext context) {
         if (isSignIn(context) && !isForm(context)) {
-            answers.end(
+            answers.refuse(
                     context,
                     Problems.plain(
                             415, "Maybe send j_username and j_password as a form's fields."));
@@ -35,7 +36,7 @@ class SignInFormGuard {
 
     private static boolean isSignIn(RoutingContext context) {
         return HttpMethod.POST.equals(context.request().method())
-                && context.normalizedPath().equals(SignInFirst.FORM_TARGET);
+                && AskedAddress.of(context).equals(SignInFirst.FORM_TARGET);
     }
 
     private static boolean isForm(RoutingContext context) {

@@ -1,8 +1,10 @@
 package org.ripewood.platform;
 
-import jakarta.ws.rs.container.ContainerRequestContext;
+import io.vertx.ext.web.RoutingContext;
+
 import jakarta.ws.rs.container.ContainerResponseContext;
 import jakarta.ws.rs.core.MediaType;
+
 import org.jboss.resteasy.reactive.server.ServerResponseFilter;
 
 /** Puts words to the failures that the framework answers with a bare status. */
@@ -18,11 +20,11 @@ class WordlessFailures {
     }
 
     @ServerResponseFilter
-    void speak(ContainerRequestContext request, ContainerResponseContext response) {
+    void speak(ContainerResponseContext response, RoutingContext context) {
         if (response.getStatus() < 400 || response.hasEntity()) {
             return;
         }
-        var path = request.getUriInfo().getRequestUri().getRawPath();
+        var path = AskedAddress.of(context);
         var api = ProblemAnswers.isApi(path);
         var maybe = !api && response.getStatus() == 400 ? MAYBE_STALE_FORM : null;
         var problem = Problems.plain(response.getStatus(), maybe);

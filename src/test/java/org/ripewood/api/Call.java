@@ -2,6 +2,9 @@ package org.ripewood.api;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+
+import org.jspecify.annotations.Nullable;
+
 import java.io.ByteArrayOutputStream;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -11,7 +14,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.StringJoiner;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A request with everything it needs to be taken.
@@ -52,11 +54,16 @@ record Call(
 
     /** Sends it over a line on which somebody has said who they are. */
     Heard send(Line line) {
+        return send(line, url);
+    }
+
+    /** The same by another address. */
+    Heard send(Line line, String address) {
         if (version != null && endpoint.versioned()) {
             line.header("If-Match", "\"" + version + "\"");
         }
         write(line);
-        return line.send(endpoint.verb(), url);
+        return line.send(endpoint.verb(), address);
     }
 
     private void write(Line line) {

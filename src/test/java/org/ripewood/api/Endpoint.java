@@ -2,6 +2,7 @@ package org.ripewood.api;
 
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.CookieParam;
 import jakarta.ws.rs.FormParam;
@@ -10,6 +11,11 @@ import jakarta.ws.rs.HttpMethod;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.QueryParam;
+
+import org.jboss.resteasy.reactive.RestForm;
+import org.jboss.resteasy.reactive.RestPath;
+import org.jboss.resteasy.reactive.RestQuery;
+
 import java.lang.annotation.Annotation;
 import java.lang.reflect.Method;
 import java.lang.reflect.Parameter;
@@ -18,9 +24,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.jboss.resteasy.reactive.RestForm;
-import org.jboss.resteasy.reactive.RestPath;
-import org.jboss.resteasy.reactive.RestQuery;
 
 /** An address that answers, found by reading the compiled house. */
 record Endpoint(String verb, String path, Method method) {
@@ -36,8 +39,15 @@ record Endpoint(String verb, String path, Method method) {
                     RestQuery.class,
                     RestForm.class);
 
+    /** Looked for once: reading the whole house takes seconds. */
+    private static final List<Endpoint> ALL = found();
+
     /** Every one of API and pages, each path with its variables as {@code {name}}. */
     static List<Endpoint> all() {
+        return ALL;
+    }
+
+    private static List<Endpoint> found() {
         return new ClassFileImporter()
                         .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
                         .importPackages("org.ripewood")

@@ -3,11 +3,12 @@ package org.ripewood.api;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+
 import java.util.ArrayList;
 import java.util.List;
 
 /** What was answered. */
-record Heard(int statusCode, String contentType, String text) {
+record Heard(int statusCode, String contentType, String location, String text) {
 
     private static final ObjectMapper JSON = new ObjectMapper();
 

@@ -3,16 +3,19 @@ package org.ripewood.api;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.quarkus.test.junit.QuarkusTest;
+
 import jakarta.inject.Inject;
+
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Test;
 
 /** Whatever is sent, the answer says what is wrong with it, and nothing is written. */
 @QuarkusTest
@@ -311,7 +314,7 @@ class HostileInputTest {
         var tree = school.infestedTree().id();
         school.careTask(tree);
         for (var task :
-                List.of("1-settle-1", "0-settle-1", "x", "1-settle", "--", "1-settle-99", "%00")) {
+                List.of("1-settle-1", "0-settle-1", "x", "1-settle", "--", "1-settle-99", "%20")) {
             school.as(Who.STUDENT)
                     .urlEncodingEnabled(false)
                     .contentType("application/json")

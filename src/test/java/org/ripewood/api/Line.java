@@ -1,6 +1,9 @@
 package org.ripewood.api;
 
 import io.restassured.RestAssured;
+
+import org.jspecify.annotations.Nullable;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URI;
@@ -11,7 +14,6 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A request as it goes over the line, and a connection that is kept: for tests that send thousands,
@@ -70,6 +72,7 @@ final class Line {
             return new Heard(
                     answer.statusCode(),
                     answer.headers().firstValue("Content-Type").orElse(""),
+                    answer.headers().firstValue("Location").orElse(""),
                     answer.body());
         } catch (IOException e) {
             throw new UncheckedIOException(e);

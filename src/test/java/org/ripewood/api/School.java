@@ -62,6 +62,15 @@ import org.ripewood.trees.Site;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
 
+import java.io.ByteArrayInputStream;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
+
 /** A small school to test on: two courses, each with an instructor and a student. */
 @Singleton
 class School {
@@ -299,8 +308,13 @@ class School {
 
     /** The secret of a new token that may do whatever its owner may. */
     String token(Who who) {
-        var wanted = new NewApiToken("Weather station", ApiToken.Scope.READ_AND_WRITE, 30);
-        return tokens.make(actor(who), wanted).secret();
+        return token(who, ApiToken.Scope.READ_AND_WRITE);
+    }
+
+    /** The secret of somebody's one token; those of before are ended, or they would be too many. */
+    String token(Who who, ApiToken.Scope scope) {
+        tokens.of(actor(who)).forEach(old -> tokens.end(actor(who), old.id()));
+        return tokens.make(actor(who), new NewApiToken(unique("Token"), scope, 1)).secret();
     }
 
     /** A new token of the student's. */
