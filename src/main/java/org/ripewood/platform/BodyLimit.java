@@ -1,19 +1,16 @@
 package org.ripewood.platform;
 
-import io.quarkus.runtime.configuration.MemorySize;
 import io.quarkus.vertx.http.runtime.filters.Filters;
+import io.vertx.core.http.HttpServerRequest;
 import io.vertx.ext.web.RoutingContext;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 
-import org.eclipse.microprofile.config.inject.ConfigProperty;
-
-import java.util.regex.Pattern;
-
 /**
- * Turns a body away by the length it announces, with words; the framework would do so in silence,
- * and still does for a file that announces none.
+ * Turns a body away by the length it announces, with words; the framework would do so in silence. A
+ * body that announces none is taken by those doors only that never have it whole in memory. What
+ * comes unannounced all the same is counted as it comes ({@link CountedBodies}).
  */
 @ApplicationScoped
 class BodyLimit {
@@ -22,31 +19,11 @@ class BodyLimit {
     private static final int EARLY = 9_000;
 
     private final ProblemAnswers answers;
-    private final long mostBytes;
-    private final long mostBytesOfFiles;
-    private final Pattern filePaths;
-    private final long mostBytesOfPhotos;
-    private final Pattern photoPaths;
-    private final long mostBytesOfRecords;
-    private final Pattern recordPaths;
+    private final BodyMost most;
 
-    BodyLimit(
-            ProblemAnswers answers,
-            @ConfigProperty(name = "ripewood.body.most") MemorySize most,
-            @ConfigProperty(name = "ripewood.body.most-of-files") MemorySize mostOfFiles,
-            @ConfigProperty(name = "ripewood.body.file-paths") String filePaths,
-            @ConfigProperty(name = "ripewood.body.most-of-photos") MemorySize mostOfPhotos,
-            @ConfigProperty(name = "ripewood.body.photo-paths") String photoPaths,
-            @ConfigProperty(name = "ripewood.body.most-of-records") MemorySize mostOfRecords,
-            @ConfigProperty(name = "ripewood.body.record-paths") String recordPaths) {
+    BodyLimit(ProblemAnswers answers, BodyMost most) {
         this.answers = answers;
-        this.mostBytes = most.asLongValue();
-        this.mostBytesOfFiles = mostOfFiles.asLongValue();
-        this.filePaths = Pattern.compile(filePaths);
-        this.mostBytesOfPhotos = mostOfPhotos.asLongValue();
-        this.photoPaths = Pattern.compile(photoPaths);
-        this.mostBytesOfRecords = mostOfRecords.asLongValue();
-        this.recordPaths = Pattern.compile(recordPaths);
+        this.most = most;
     }
 
     void register(@Observes Filters filters) {
@@ -54,40 +31,42 @@ class BodyLimit {
     }
 
     private void filter(RoutingContext context) {
+        var request = context.request();
         var path = AskedAddress.of(context);
-        boolean record = recordPaths.matcher(path).matches();
-        long most = record ? mostBytesOfRecords : most(path);
-        // files go to disk as they come, and their rooms count them again
-        boolean file = record || photoPaths.matcher(path).matches();
-        if (!file && announcesNothing(context)) {
+        long bytes = most.at(path);
+        if (announced(request) > bytes) {
+            answers.refuse(context, BodyMost.tooLarge(bytes));
+        } else if (mustAnnounce(request, path)) {
             answers.refuse(context, Problems.plain(411, "Maybe send the header Content-Length."));
-            return;
-        }
-        if (announced(context) <= most) {
+        } else {
+            if (mayComeUnannounced(request)) {
+                CountedBodies.count(context, bytes);
+            }
             context.next();
-            return;
         }
-        var problem =
-                Problems.plain(413, "Maybe send less at a time: at most %d bytes.".formatted(most));
-        answers.refuse(context, problem);
     }
 
-    private long most(String path) {
-        if (photoPaths.matcher(path).matches()) {
-            return mostBytesOfPhotos;
-        }
-        return filePaths.matcher(path).matches() ? mostBytesOfFiles : mostBytes;
+    /** What signs in is read by the framework, past every count of ours. */
+    private boolean mustAnnounce(HttpServerRequest request, String path) {
+        return comesInChunks(request) && !most.mayComeUnannounced(path)
+                || mayComeUnannounced(request) && path.equals(SignInFirst.FORM_TARGET);
     }
 
     /**
-     * A body in chunks could grow to the framework's own limit, which is that of a whole school.
+     * Over HTTP/1 a body without a length comes in chunks and says so (RFC 9112, 6.3). Over HTTP/2
+     * nobody can tell beforehand whether one comes.
      */
-    private static boolean announcesNothing(RoutingContext context) {
-        return context.request().getHeader("Transfer-Encoding") != null;
+    private static boolean mayComeUnannounced(HttpServerRequest request) {
+        return comesInChunks(request)
+                || request.streamId() >= 0 && !request.headers().contains("Content-Length");
     }
 
-    private static long announced(RoutingContext context) {
-        var length = context.request().getHeader("Content-Length");
+    private static boolean comesInChunks(HttpServerRequest request) {
+        return request.headers().contains("Transfer-Encoding");
+    }
+
+    private static long announced(HttpServerRequest request) {
+        var length = request.getHeader("Content-Length");
         return length != null && length.matches("\\d{1,18}") ? Long.parseLong(length) : 0;
     }
 }

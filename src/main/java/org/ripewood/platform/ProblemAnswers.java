@@ -4,7 +4,6 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 
 import io.vertx.core.http.HttpServerRequest;
-import io.vertx.core.http.HttpVersion;
 import io.vertx.ext.web.RoutingContext;
 
 import jakarta.enterprise.context.ApplicationScoped;
@@ -33,13 +32,12 @@ class ProblemAnswers {
     }
 
     /**
-     * Ends a request that has not come to any door. A body that comes along is not read, so over
-     * HTTP/1 nothing else can come by that connection.
+     * Ends a request that has not come to any door. A body that comes along is not read, so nothing
+     * else can come by that connection.
      */
     void refuse(RoutingContext context, Problem problem) {
-        var request = context.request();
-        if (request.version() != HttpVersion.HTTP_2 && comesWithABody(request)) {
-            context.response().putHeader("Connection", "close");
+        if (comesWithABody(context.request())) {
+            LastAnswer.on(context);
         }
         end(context, problem);
     }
