@@ -116,7 +116,8 @@ public class PasswordLinks {
         if (!person.active) {
             throw noLink();
         }
-        person.passwordHash = Passwords.chosen("newPassword", newPassword);
+        person.passwordHash =
+                Passwords.chosen("newPassword", newPassword, person.name, person.login);
         wishes.deleteById(person.id);
         endings.lostPassword(person.id);
         audit.note(Deed.LINK_USED, person.id);

@@ -3,6 +3,7 @@ package org.ripewood.people;
 import io.quarkus.elytron.security.common.BcryptUtil;
 import java.nio.charset.StandardCharsets;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.platform.Problem;
 import org.ripewood.platform.Refused;
 
 /** Passwords are kept as bcrypt hashes only. */
@@ -35,18 +36,40 @@ final class Passwords {
     }
 
     /**
-     * The hash of a password that its owner chose.
+     * The hash of a password that was chosen for somebody.
      *
-     * @throws Refused 400 when it is too short or longer than bcrypt reads
+     * @throws Refused 400 when it is too short, longer than bcrypt reads, or easy to guess
      */
-    static String chosen(String field, String password) {
-        if (password.length() < NewPerson.LEAST_PASSWORD) {
+    static String chosen(String field, String password, String name, String login) {
+        int length = password.codePointCount(0, password.length());
+        if (length < NewPerson.LEAST_PASSWORD) {
             throw Refused.invalid(
                     field,
                     "expected at least %d characters, found %d"
-                            .formatted(NewPerson.LEAST_PASSWORD, password.length()));
+                            .formatted(NewPerson.LEAST_PASSWORD, length));
         }
-        return hash(field, password);
+        var hash = hash(field, password);
+        Guessing.weakness(password, OwnWords.of(name, login))
+                .ifPresent(
+                        weakness -> {
+                            throw easy(field, weakness);
+                        });
+        return hash;
+    }
+
+    private static Refused easy(String field, Weakness weakness) {
+        var message =
+                "expected a password that is hard to guess, found %s".formatted(weakness.words);
+        var told = Refused.invalid(field, message).problem();
+        return new Refused(
+                new Problem(
+                        told.status(),
+                        told.kind(),
+                        told.title(),
+                        told.detail(),
+                        "Maybe take four or five words that have nothing to do with each other, or"
+                                + " let a password manager make one.",
+                        told.faults()));
     }
 
     /** For somebody who has not chosen one yet: no guess meets it. */

@@ -38,7 +38,8 @@ class Register {
     }
 
     PersonEntity enter(NewPerson person) {
-        var hash = Passwords.hash("password", person.password());
+        var hash =
+                Passwords.chosen("password", person.password(), person.name(), person.login());
         return enter(new NewGuest(person.name(), person.login(), person.roles()), hash);
     }
 
@@ -85,7 +86,7 @@ class Register {
         if (!Passwords.matches(person.passwordHash, old)) {
             throw Refused.invalid("oldPassword", "expected your password of now, found another");
         }
-        person.passwordHash = Passwords.chosen("newPassword", fresh);
+        person.passwordHash = Passwords.chosen("newPassword", fresh, person.name, person.login);
         endings.newPassword(person.id, session);
         audit.note(Deed.PASSWORD_CHANGED, null);
     }

@@ -31,7 +31,7 @@ class AuditTest {
     private static final AtomicInteger NEXT = new AtomicInteger();
     private static final Actor OFFICE = new Actor(-1, Set.of(Role.REGISTRAR));
     private static final AuditQuestion EVERYTHING = new AuditQuestion(null, null, null, null);
-    private static final String PASSWORD = "a long password";
+    private static final String PASSWORD = "quite a long password";
 
     @Inject Audit audit;
     @Inject People people;
@@ -251,7 +251,7 @@ class AuditTest {
                 .contentType("application/json")
                 .body(
                         """
-                        {"name": "New", "login": "%s", "password": "a long password",
+                        {"name": "New", "login": "%s", "password": "quite a long password",
                          "roles": ["STUDENT"]}"""
                                 .formatted(login))
                 .post("/api/v1/people");

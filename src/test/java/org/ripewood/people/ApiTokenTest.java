@@ -26,7 +26,7 @@ class ApiTokenTest {
 
     private static final AtomicInteger NEXT = new AtomicInteger();
     private static final Actor OFFICE = new Actor(-1, Set.of(Role.REGISTRAR));
-    private static final String PASSWORD = "a long password";
+    private static final String PASSWORD = "quite a long password";
 
     @Inject People people;
     @Inject ApiTokens tokens;

@@ -42,10 +42,10 @@ class AsvsHttpsTest {
     void cookiesAreBoundToHostAndTls() {
         people.enter(
                 OFFICE,
-                new NewPerson("Tord Ask", "by.tls", "a long password", Set.of(Role.STUDENT)));
+                new NewPerson("Tord Ask", "by.tls", "quite a long password", Set.of(Role.STUDENT)));
         var answer =
                 byTls().formParam("j_username", "by.tls")
-                        .formParam("j_password", "a long password")
+                        .formParam("j_password", "quite a long password")
                         .post("/j_security_check");
         var session = answer.getDetailedCookie("__Host-ripewood-session");
         assertThat(session.isSecured()).isTrue();

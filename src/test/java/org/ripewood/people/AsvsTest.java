@@ -2,6 +2,8 @@ package org.ripewood.people;
 
 import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.hamcrest.Matchers.containsString;
 
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
@@ -18,6 +20,7 @@ import org.ripewood.audit.Audit;
 import org.ripewood.audit.AuditQuestion;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
+import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
 
 /**
@@ -29,7 +32,7 @@ class AsvsTest {
 
     private static final AtomicInteger NEXT = new AtomicInteger();
     private static final Actor OFFICE = new Actor(-1, Set.of(Role.REGISTRAR));
-    private static final String PASSWORD = "a long password";
+    private static final String PASSWORD = "quite a long password";
 
     @Inject People people;
     @Inject PasswordLinks links;
@@ -139,6 +142,41 @@ class AsvsTest {
         change(PASSWORD, "elevenchars").then().statusCode(400);
         change("a wrong password", "twelve chars").then().statusCode(400);
         change(PASSWORD, "twelve chars").then().statusCode(303);
+    }
+
+    @Test
+    @DisplayName(
+            "6.2.4 · The commonest passwords, and what follows a simple pattern, are refused wherever"
+                    + " one is set, in words that say why")
+    void commonPasswordsAreRefusedEverywhere() {
+        change(PASSWORD, "password1234")
+                .then()
+                .statusCode(400)
+                .body(containsString("tried first"), containsString("Maybe take four"));
+        change(PASSWORD, "qwertyuiop12").then().statusCode(400);
+        change(PASSWORD, "elephantelephant")
+                .then()
+                .statusCode(400)
+                .body(containsString("the same again and again"));
+        assertThat(BrowserSession.signIn(person.login(), PASSWORD)).isNotNull();
+
+        var newcomer = new NewPerson("Bo Lind", "bo.lind", "123456789012", Set.of(Role.STUDENT));
+        assertThatThrownBy(() -> people.enter(OFFICE, newcomer)).isInstanceOf(Refused.class);
+        var link = links.make(OFFICE, person.id());
+        assertThatThrownBy(() -> links.use(link.secret(), "aaaaaaaaaaaa"))
+                .isInstanceOf(Refused.class);
+        links.use(link.secret(), "kiln fern marble");
+    }
+
+    @Test
+    @DisplayName("6.2.11 · Neither one's name nor the school's words are a password")
+    void ownWordsAreNoPassword() {
+        for (var weak : List.of("ripewood1234", "Runa.Voss.1980", person.login() + "123")) {
+            change(PASSWORD, weak)
+                    .then()
+                    .statusCode(400)
+                    .body(containsString("little more than your name"));
+        }
     }
 
     @Test

@@ -21,7 +21,7 @@ class SignInTest {
 
     private static final AtomicInteger NEXT = new AtomicInteger();
     private static final Actor OFFICE = new Actor(-1, Set.of(Role.REGISTRAR));
-    private static final String PASSWORD = "a long password";
+    private static final String PASSWORD = "quite a long password";
     private static final String SESSION = "ripewood-session";
 
     @Inject People people;

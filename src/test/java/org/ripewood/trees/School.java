@@ -68,7 +68,7 @@ final class School {
         var entered =
                 people.enter(
                         office,
-                        new NewPerson("Person " + login, login, "a long password", Set.of(role)));
+                        new NewPerson("Person " + login, login, "quite a long password", Set.of(role)));
         return new Actor(entered.id(), Set.of(role));
     }
 
