@@ -22,4 +22,19 @@ class Accounts {
         return persons.byLogin(login)
                 .map(person -> new Account(person.toRecord(), person.passwordHash));
     }
+
+    /**
+     * Keeps the password that was just found right in the way of today. It is the same password, so
+     * the person's version stays, and nothing happens when another was chosen meanwhile.
+     */
+    @Transactional
+    void renewHash(Account account, String password) {
+        if (Passwords.isOld(account.passwordHash())) {
+            persons.update(
+                    "passwordHash = ?1 where id = ?2 and passwordHash = ?3",
+                    Passwords.hash(password),
+                    account.person().id(),
+                    account.passwordHash());
+        }
+    }
 }

@@ -68,6 +68,7 @@ class PasswordSignIn implements IdentityProvider<UsernamePasswordAuthenticationR
             throw new AuthenticationFailedException("login or password is wrong");
         }
         pause.succeeded(tried);
+        accounts.renewHash(account, password);
         browsers.remember(browser, account.person().id())
                 .ifPresent(secret -> BrowserCookie.write(context, secret));
         var opened = signIns.open(account.person().id());

@@ -2,43 +2,51 @@ package org.ripewood.people;
 
 import io.quarkus.elytron.security.common.BcryptUtil;
 import java.nio.charset.StandardCharsets;
+import java.security.GeneralSecurityException;
+import java.util.Base64;
+import javax.crypto.Mac;
+import javax.crypto.spec.SecretKeySpec;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Problem;
 import org.ripewood.platform.Refused;
 
-/** Passwords are kept as bcrypt hashes only. */
+/**
+ * Passwords are kept as bcrypt hashes only. bcrypt reads 72 bytes and no further, so it is given the
+ * password's HMAC-SHA-384 in base64, which has 64 letters for every password: long ones count whole,
+ * in any script. The HMAC's key, which is no secret, makes it a hash that no other service has: one
+ * that leaked elsewhere cannot be tried here in place of its password.
+ *
+ * <p>Hashes made before that begin with bcrypt's own mark and go on working; they are replaced when
+ * their owner signs in.
+ */
 final class Passwords {
 
-    /** bcrypt reads no further, so that two longer passwords could pass for each other. */
-    static final int MOST_BYTES = 72;
+    /** Of the hashes made in this way. */
+    private static final String MARK = "2:";
+
+    private static final String ALGORITHM = "HmacSHA384";
+    private static final SecretKeySpec KEY =
+            new SecretKeySpec("ripewood password 2".getBytes(StandardCharsets.US_ASCII), ALGORITHM);
+
+    /** What bcrypt read of a password that it was given as it was. */
+    private static final int MOST_BYTES_BEFORE = 72;
 
     /** Doubling for each one more; 10 is the least advised today (from memory). */
     private static final int COST = 10;
 
     /** The hash of nobody's password, to be compared when there is no such person. */
-    private static final String NOBODYS = BcryptUtil.bcryptHash("nobody signs in with this", COST);
+    private static final String NOBODYS = hash("nobody signs in with this");
 
     private Passwords() {}
 
-    /**
-     * The hash to be kept.
-     *
-     * @throws Refused 400 when it is longer than bcrypt reads
-     */
-    static String hash(String field, String password) {
-        int bytes = bytes(password);
-        if (bytes > MOST_BYTES) {
-            throw Refused.invalid(
-                    field,
-                    "expected at most %d bytes in UTF-8, found %d".formatted(MOST_BYTES, bytes));
-        }
-        return BcryptUtil.bcryptHash(password, COST);
+    static String hash(String password) {
+        return MARK + BcryptUtil.bcryptHash(digest(password), COST);
     }
 
     /**
      * The hash of a password that was chosen for somebody.
      *
-     * @throws Refused 400 when it is too short, longer than bcrypt reads, or easy to guess
+     * @throws Refused 400 when it is too short, too long, or easy to guess
      */
     static String chosen(String field, String password, String name, String login) {
         int length = password.codePointCount(0, password.length());
@@ -48,13 +56,18 @@ final class Passwords {
                     "expected at least %d characters, found %d"
                             .formatted(NewPerson.LEAST_PASSWORD, length));
         }
-        var hash = hash(field, password);
+        if (password.length() > NewPerson.MOST_PASSWORD) {
+            throw Refused.invalid(
+                    field,
+                    "expected at most %d characters, found %d"
+                            .formatted(NewPerson.MOST_PASSWORD, password.length()));
+        }
         Guessing.weakness(password, OwnWords.of(name, login))
                 .ifPresent(
                         weakness -> {
                             throw easy(field, weakness);
                         });
-        return hash;
+        return hash(password);
     }
 
     private static Refused easy(String field, Weakness weakness) {
@@ -74,18 +87,38 @@ final class Passwords {
 
     /** For somebody who has not chosen one yet: no guess meets it. */
     static String nobodyKnows() {
-        return BcryptUtil.bcryptHash(Secret.fresh(), COST);
+        return hash(Secret.fresh());
     }
 
     /** Takes as long for an unknown login as for a known one, so that nobody can ask for logins. */
     static boolean matches(@Nullable String hash, String password) {
-        boolean readable = bytes(password) <= MOST_BYTES;
+        boolean old = hash != null && isOld(hash);
+        boolean readable =
+                old
+                        ? password.getBytes(StandardCharsets.UTF_8).length <= MOST_BYTES_BEFORE
+                        : password.length() <= NewPerson.MOST_PASSWORD;
+        var tried = readable ? password : "too long";
+        var kept = hash == null ? NOBODYS : hash;
         boolean same =
-                BcryptUtil.matches(readable ? password : "too long", hash == null ? NOBODYS : hash);
+                old
+                        ? BcryptUtil.matches(tried, kept)
+                        : BcryptUtil.matches(digest(tried), kept.substring(MARK.length()));
         return same && readable && hash != null;
     }
 
-    private static int bytes(String password) {
-        return password.getBytes(StandardCharsets.UTF_8).length;
+    /** Whether it was made before passwords of any length counted whole. */
+    static boolean isOld(String hash) {
+        return !hash.startsWith(MARK);
+    }
+
+    private static String digest(String password) {
+        try {
+            var mac = Mac.getInstance(ALGORITHM);
+            mac.init(KEY);
+            var bytes = mac.doFinal(password.getBytes(StandardCharsets.UTF_8));
+            return Base64.getEncoder().encodeToString(bytes);
+        } catch (GeneralSecurityException e) {
+            throw new IllegalStateException("every Java has " + ALGORITHM, e);
+        }
     }
 }

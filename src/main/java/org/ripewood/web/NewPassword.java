@@ -2,8 +2,10 @@ package org.ripewood.web;
 
 import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.Size;
+import org.ripewood.people.NewPerson;
 
 /** A change of one's own password, as the form sends it. */
 record NewPassword(
-        @NotBlank @Size(max = 72) String oldPassword,
-        @NotBlank @Size(min = 12, max = 72) String newPassword) {}
+        @NotBlank @Size(max = NewPerson.MOST_PASSWORD) String oldPassword,
+        @NotBlank @Size(min = NewPerson.LEAST_PASSWORD, max = NewPerson.MOST_PASSWORD)
+                String newPassword) {}

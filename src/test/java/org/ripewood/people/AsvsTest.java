@@ -187,6 +187,13 @@ class AsvsTest {
         change(PASSWORD, typed).then().statusCode(303);
         assertThat(BrowserSession.signIn(person.login(), typed.strip())).isNull();
         assertThat(BrowserSession.signIn(person.login(), typed)).isNotNull();
+
+        var cyrillic = "три жёлтых ведра стоят у старого забора, а рядом растёт одна сосна";
+        assertThat(cyrillic.length()).isGreaterThanOrEqualTo(64);
+        session = BrowserSession.signIn(person.login(), typed);
+        change(typed, cyrillic).then().statusCode(303);
+        assertThat(BrowserSession.signIn(person.login(), cyrillic)).isNotNull();
+        assertThat(BrowserSession.signIn(person.login(), cyrillic.substring(0, 40))).isNull();
     }
 
     @Test

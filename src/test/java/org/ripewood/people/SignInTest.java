@@ -6,6 +6,8 @@ import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.endsWith;
 import static org.hamcrest.Matchers.equalTo;
 
+import io.quarkus.elytron.security.common.BcryptUtil;
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
 import jakarta.inject.Inject;
@@ -25,6 +27,7 @@ class SignInTest {
     private static final String SESSION = "ripewood-session";
 
     @Inject People people;
+    @Inject Persons persons;
 
     private Person person;
 
@@ -69,6 +72,28 @@ class SignInTest {
                 .statusCode(403)
                 .body(containsString("Not yours to do"));
         asked("/rehearsal/forgotten", session).then().statusCode(403);
+    }
+
+    @Test
+    void aHashOfTheOldWayIsReplacedAtSignIn() {
+        keep(BcryptUtil.bcryptHash(PASSWORD, 4));
+        var version = people.get(person.id()).version();
+        assertThat(signIn(person.login(), "a wrong one").getCookie(SESSION)).isNull();
+        assertThat(kept()).startsWith("$2");
+        assertThat(signIn(person.login(), PASSWORD).getCookie(SESSION)).isNotNull();
+        assertThat(kept()).startsWith("2:$2");
+        assertThat(signIn(person.login(), PASSWORD).getCookie(SESSION)).isNotNull();
+        assertThat(people.get(person.id()).version()).isEqualTo(version);
+    }
+
+    private void keep(String hash) {
+        QuarkusTransaction.requiringNew()
+                .run(() -> persons.update("passwordHash = ?1 where id = ?2", hash, person.id()));
+    }
+
+    private String kept() {
+        return QuarkusTransaction.requiringNew()
+                .call(() -> persons.findById(person.id()).passwordHash);
     }
 
     @Test
