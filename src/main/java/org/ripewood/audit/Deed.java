@@ -10,6 +10,10 @@ public enum Deed {
     SIGN_IN_FAILED(Deed.SIGN_IN_DOOR),
     /** With that failure, tries are held for a while. */
     SIGN_IN_PAUSED(Deed.SIGN_IN_DOOR),
+    /** Signed in, but not by the password that was asked for again. */
+    CONFIRM_FAILED,
+    /** With that failure, further ones are held for a while. */
+    CONFIRM_PAUSED,
     SIGNED_OUT,
     SIGNED_OUT_EVERYWHERE,
     PASSWORD_CHANGED,

@@ -23,6 +23,12 @@ class Accounts {
                 .map(person -> new Account(person.toRecord(), person.passwordHash));
     }
 
+    @Transactional
+    Account get(long personId) {
+        var person = persons.require(personId);
+        return new Account(person.toRecord(), person.passwordHash);
+    }
+
     /**
      * Keeps the password that was just found right in the way of today. It is the same password, so
      * the person's version stays, and nothing happens when another was chosen meanwhile.

@@ -25,6 +25,7 @@ public class People {
     private final Courses courses;
     private final Register register;
     private final CourseBook book;
+    private final Confirmations confirmations;
     private final Reach reach;
     private final Today today;
 
@@ -33,12 +34,14 @@ public class People {
             Courses courses,
             Register register,
             CourseBook book,
+            Confirmations confirmations,
             Reach reach,
             Today today) {
         this.persons = persons;
         this.courses = courses;
         this.register = register;
         this.book = book;
+        this.confirmations = confirmations;
         this.reach = reach;
         this.today = today;
     }
@@ -112,10 +115,14 @@ public class People {
      * Changes the actor's own password and ends their other sessions.
      *
      * @param session the one that goes on; null ends all
+     * @throws Refused 400 for a wrong old password or a new one that cannot be taken, 429 after too
+     *     many wrong ones
      */
+    @Transactional(Transactional.TxType.NOT_SUPPORTED)
     public void changePassword(
             Actor actor, @Nullable Long session, String oldPassword, String newPassword) {
-        register.changePassword(actor, session, oldPassword, newPassword);
+        confirmations.password(actor, session, "oldPassword", oldPassword);
+        register.changePassword(actor, session, newPassword);
     }
 
     /** Opens a course; registrars only. */

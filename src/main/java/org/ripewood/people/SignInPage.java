@@ -14,7 +14,7 @@ final class SignInPage {
 
     static void showPause(@Nullable RoutingContext context, Duration pause) {
         if (context != null) {
-            var page = PAUSED + (pause.toSeconds() / 60 + 1);
+            var page = PAUSED + TooManyTries.minutes(pause);
             context.addHeadersEndHandler(
                     done -> context.response().headers().set("Location", page));
         }

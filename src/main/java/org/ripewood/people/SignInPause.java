@@ -44,16 +44,44 @@ class SignInPause {
         this.meters = meters;
     }
 
-    /** A try with a name from a network, out of any browser. */
-    record Try(String loginKey, String addressKey, boolean fromKnownBrowser) {
+    /** What is tried, and how its failure and the pause after it are written down. */
+    enum Kind {
+        SIGN_IN(Deed.SIGN_IN_FAILED, Deed.SIGN_IN_PAUSED),
+        CONFIRM(Deed.CONFIRM_FAILED, Deed.CONFIRM_PAUSED);
+
+        private final Deed failed;
+        private final Deed paused;
+
+        Kind(Deed failed, Deed paused) {
+            this.failed = failed;
+            this.paused = paused;
+        }
+    }
+
+    /**
+     * A try, counted by its key, and by the network it came from where that says anything.
+     *
+     * @param fromAnywhere whether the network holds it too
+     */
+    record Try(Kind kind, String loginKey, String addressKey, boolean fromAnywhere) {
 
         static Try ofLogin(String login, String network) {
-            return new Try(Secret.hash("login " + login), Secret.hash(network), false);
+            return new Try(
+                    Kind.SIGN_IN, Secret.hash("login " + login), Secret.hash(network), true);
         }
 
         static Try ofBrowser(String login, String secret, String network) {
             var key = Secret.hash("browser " + secret + " " + login);
-            return new Try(key, Secret.hash(network), true);
+            return new Try(Kind.SIGN_IN, key, Secret.hash(network), false);
+        }
+
+        /**
+         * A password asked again of somebody who is signed in: each session counts for itself, so
+         * that nobody else's guessing keeps its owner from it.
+         */
+        static Try ofSession(long personId, @Nullable Long session) {
+            var key = Secret.hash("again %d %s".formatted(personId, session));
+            return new Try(Kind.CONFIRM, key, key, false);
         }
     }
 
@@ -75,10 +103,10 @@ class SignInPause {
 
     /** Notes a try that failed, and whether tries are held from now on. */
     void failed(Try tried, @Nullable Long personId) {
-        audit.note(Deed.SIGN_IN_FAILED, personId);
+        audit.note(tried.kind().failed, personId);
         meters.count(Meter.SIGN_IN_FAILED);
         if (until(tried).isPresent()) {
-            audit.note(Deed.SIGN_IN_PAUSED, personId);
+            audit.note(tried.kind().paused, personId);
         }
     }
 
@@ -86,10 +114,10 @@ class SignInPause {
         var since = today.now().minus(WINDOW);
         var login = failures.nthLatest("loginKey", tried.loginKey(), MOST_FAILURES, since);
         var address =
-                tried.fromKnownBrowser()
-                        ? Optional.<Instant>empty()
-                        : failures.nthLatest(
-                                "addressKey", tried.addressKey(), MOST_FROM_ADDRESS, since);
+                tried.fromAnywhere()
+                        ? failures.nthLatest(
+                                "addressKey", tried.addressKey(), MOST_FROM_ADDRESS, since)
+                        : Optional.<Instant>empty();
         return Stream.of(login, address)
                 .flatMap(Optional::stream)
                 .map(oldest -> oldest.plus(WINDOW))
