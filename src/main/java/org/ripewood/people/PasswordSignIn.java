@@ -23,6 +23,7 @@ class PasswordSignIn implements IdentityProvider<UsernamePasswordAuthenticationR
     private final SignIns signIns;
     private final SignInPause pause;
     private final KnownBrowsers browsers;
+    private final Network network;
     private final Today today;
 
     PasswordSignIn(
@@ -30,9 +31,11 @@ class PasswordSignIn implements IdentityProvider<UsernamePasswordAuthenticationR
             SignIns signIns,
             SignInPause pause,
             KnownBrowsers browsers,
+            Network network,
             Today today) {
         this.accounts = accounts;
         this.browsers = browsers;
+        this.network = network;
         this.today = today;
         this.signIns = signIns;
         this.pause = pause;
@@ -54,7 +57,7 @@ class PasswordSignIn implements IdentityProvider<UsernamePasswordAuthenticationR
         var login = Persons.normal(request.getUsername());
         var account = accounts.find(login).filter(found -> found.person().active()).orElse(null);
         var browser = BrowserCookie.read(context);
-        var tried = tried(login, account, browser, Network.of(context));
+        var tried = tried(login, account, browser, network.of(context));
         var until = pause.begin(tried);
         if (until.isPresent()) {
             LOG.infof("Sign-in paused after too many failures");

@@ -35,6 +35,7 @@ class AsvsHttpsTest {
     private static final Actor OFFICE = new Actor(-1, Set.of(Role.REGISTRAR));
 
     @Inject People people;
+    @Inject SignInPause pause;
 
     @Test
     @DisplayName(
@@ -69,6 +70,30 @@ class AsvsHttpsTest {
                     .isEqualTo("max-age=31536000; includeSubDomains");
             assertThat(given().get(path).header("Strict-Transport-Security")).as(path).isNull();
         }
+    }
+
+    /** Addresses are those kept for documentation (RFC 5737). */
+    @Test
+    @DisplayName(
+            "4.1.3 · Whom the proxy itself was asked by counts, whatever a request claims before it:"
+                    + " a hundred wrong sign-ins hold that network and no other")
+    void aForgedAddressHidesNobody() {
+        var network = Network.of("203.0.113.9");
+        for (int i = 2; i < SignInPause.MOST_FROM_ADDRESS; i++) {
+            pause.begin(SignInPause.Try.ofLogin("nobody.at.all." + i, network));
+        }
+        wrong("192.0.2.1, 203.0.113.9", 0);
+        wrong("192.0.2.2, 203.0.113.9", 1);
+        assertThat(wrong("192.0.2.250, 203.0.113.9", 250)).contains("paused");
+        assertThat(wrong("203.0.113.9, 198.51.100.4", 251)).doesNotContain("paused");
+    }
+
+    private static String wrong(String forwardedFor, int name) {
+        return byTls().header("X-Forwarded-For", forwardedFor)
+                .formParam("j_username", "nobody." + name)
+                .formParam("j_password", "a guess")
+                .post("/j_security_check")
+                .header("Location");
     }
 
     private static RequestSpecification byTls() {
