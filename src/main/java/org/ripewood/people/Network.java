@@ -1,6 +1,7 @@
 package org.ripewood.people;
 
 import io.quarkus.runtime.StartupEvent;
+import io.quarkus.vertx.http.runtime.CurrentVertxRequest;
 import io.vertx.core.http.HttpServerRequest;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -35,12 +36,15 @@ class Network {
                     "(?<four>[0-9.]{7,15})(:[0-9]+)?|\\[(?<bracketed>[0-9A-Fa-f:.]+)](:[0-9]+)?"
                             + "|(?<six>[0-9A-Fa-f:.]*:[0-9A-Fa-f:.]*:[0-9A-Fa-f:.]*)");
 
+    private final CurrentVertxRequest current;
     private final boolean behindProxy;
     private final int proxies;
 
     Network(
+            CurrentVertxRequest current,
             @ConfigProperty(name = "ripewood.https") boolean behindProxy,
             @ConfigProperty(name = "ripewood.proxies") int proxies) {
+        this.current = current;
         this.behindProxy = behindProxy;
         this.proxies = proxies;
     }
@@ -51,6 +55,11 @@ class Network {
                     "RIPEWOOD_PROXIES: expected 1 to %d, found %d. Maybe leave it out; one proxy is usual."
                             .formatted(MOST_PROXIES, proxies));
         }
+    }
+
+    /** Of the request that is being answered. */
+    String ofRequest() {
+        return of(current.getCurrent());
     }
 
     String of(@Nullable RoutingContext context) {

@@ -2,6 +2,7 @@ package org.ripewood.people;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
+import java.time.Duration;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
@@ -31,6 +32,8 @@ public class PasswordLinks {
     private final Persons persons;
     private final Register register;
     private final Endings endings;
+    private final SignInPause pause;
+    private final Network network;
     private final Audit audit;
     private final Today today;
 
@@ -40,6 +43,8 @@ public class PasswordLinks {
             Persons persons,
             Register register,
             Endings endings,
+            SignInPause pause,
+            Network network,
             Audit audit,
             Today today) {
         this.audit = audit;
@@ -48,6 +53,8 @@ public class PasswordLinks {
         this.persons = persons;
         this.register = register;
         this.endings = endings;
+        this.pause = pause;
+        this.network = network;
         this.today = today;
     }
 
@@ -125,9 +132,14 @@ public class PasswordLinks {
 
     /**
      * Lays the wish for a link before the registrars. Nothing tells whether there is such a person,
-     * and it is noted once however often it is asked.
+     * and it is noted once however often it is asked. Asking is counted by name and network, of
+     * names that nobody has as well.
+     *
+     * @throws Refused 429 when it was asked too often
      */
     public void wish(String login) {
+        var tried = SignInPause.Try.ofWish(Persons.normal(login), network.ofRequest());
+        pause.begin(tried).ifPresent(until -> hold(Duration.between(today.now(), until)));
         persons.byLogin(login)
                 .filter(person -> person.active)
                 .filter(person -> wishes.findByIdOptional(person.id).isEmpty())
@@ -138,6 +150,13 @@ public class PasswordLinks {
                             wish.wishedAt = today.now();
                             wishes.persist(wish);
                         });
+    }
+
+    private static void hold(Duration pause) {
+        throw TooManyTries.of(
+                "wishes for that name, or from the network you are in",
+                pause,
+                "Maybe ask a registrar of the school directly.");
     }
 
     /** Who asked for a link, by name; registrars only. */

@@ -44,15 +44,30 @@ class SignInPause {
         this.meters = meters;
     }
 
-    /** What is tried, and how its failure and the pause after it are written down. */
+    /** Nobody asks for a link more often than they look for an answer (our own choice). */
+    static final int MOST_WISHES = 3;
+
+    /** A class on its first day, whose passwords went lost over the summer (our own choice). */
+    static final int MOST_WISHES_FROM_ADDRESS = 30;
+
+    /** What is tried, how often, and how a failure and the pause after it are written down. */
     enum Kind {
-        SIGN_IN(Deed.SIGN_IN_FAILED, Deed.SIGN_IN_PAUSED),
-        CONFIRM(Deed.CONFIRM_FAILED, Deed.CONFIRM_PAUSED);
+        SIGN_IN(MOST_FAILURES, MOST_FROM_ADDRESS, Deed.SIGN_IN_FAILED, Deed.SIGN_IN_PAUSED),
+        CONFIRM(MOST_FAILURES, MOST_FROM_ADDRESS, Deed.CONFIRM_FAILED, Deed.CONFIRM_PAUSED),
+        WISH(MOST_WISHES, MOST_WISHES_FROM_ADDRESS, null, null);
 
-        private final Deed failed;
-        private final Deed paused;
+        private final int most;
+        private final int mostFromAddress;
+        private final @Nullable Deed failed;
+        private final @Nullable Deed paused;
 
-        Kind(Deed failed, Deed paused) {
+        Kind(
+                int most,
+                int mostFromAddress,
+                @Nullable Deed failed,
+                @Nullable Deed paused) {
+            this.most = most;
+            this.mostFromAddress = mostFromAddress;
             this.failed = failed;
             this.paused = paused;
         }
@@ -83,6 +98,12 @@ class SignInPause {
             var key = Secret.hash("again %d %s".formatted(personId, session));
             return new Try(Kind.CONFIRM, key, key, false);
         }
+
+        /** A link asked for, which never fails; it is counted all the same. */
+        static Try ofWish(String login, String network) {
+            return new Try(
+                    Kind.WISH, Secret.hash("wish " + login), Secret.hash("wish " + network), true);
+        }
     }
 
     /**
@@ -103,20 +124,29 @@ class SignInPause {
 
     /** Notes a try that failed, and whether tries are held from now on. */
     void failed(Try tried, @Nullable Long personId) {
-        audit.note(tried.kind().failed, personId);
+        note(tried.kind().failed, personId);
         meters.count(Meter.SIGN_IN_FAILED);
         if (until(tried).isPresent()) {
-            audit.note(tried.kind().paused, personId);
+            note(tried.kind().paused, personId);
+        }
+    }
+
+    private void note(@Nullable Deed deed, @Nullable Long personId) {
+        if (deed != null) {
+            audit.note(deed, personId);
         }
     }
 
     private Optional<Instant> until(Try tried) {
         var since = today.now().minus(WINDOW);
-        var login = failures.nthLatest("loginKey", tried.loginKey(), MOST_FAILURES, since);
+        var login = failures.nthLatest("loginKey", tried.loginKey(), tried.kind().most, since);
         var address =
                 tried.fromAnywhere()
                         ? failures.nthLatest(
-                                "addressKey", tried.addressKey(), MOST_FROM_ADDRESS, since)
+                                "addressKey",
+                                tried.addressKey(),
+                                tried.kind().mostFromAddress,
+                                since)
                         : Optional.<Instant>empty();
         return Stream.of(login, address)
                 .flatMap(Optional::stream)

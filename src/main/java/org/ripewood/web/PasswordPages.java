@@ -26,8 +26,10 @@ class PasswordPages {
     static class Templates {
         static native TemplateInstance choose(Person person, String secret, Typed typed);
 
-        static native TemplateInstance forgotten(boolean noted);
+        static native TemplateInstance forgotten(boolean noted, Typed typed);
     }
+
+    private static final String WISH = "wish";
 
     private final PasswordLinks links;
     private final Inputs inputs;
@@ -40,16 +42,20 @@ class PasswordPages {
     @GET
     @Path("forgotten")
     public Response forgotten() {
-        return Answer.page(Templates.forgotten(false));
+        return Answer.page(Templates.forgotten(false, Typed.fresh(WISH)));
     }
 
     @POST
     @Path("forgotten")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response wish(MultivaluedMap<String, String> form) {
-        var login = form.getFirst("login");
-        links.wish(login == null ? "" : login);
-        return Answer.page(Templates.forgotten(true));
+        return Answer.orAgain(
+                () -> {
+                    var login = form.getFirst("login");
+                    links.wish(login == null ? "" : login);
+                    return Templates.forgotten(true, Typed.fresh(WISH));
+                },
+                problem -> Templates.forgotten(false, Typed.refused(WISH, form, problem)));
     }
 
     /** Looking does not use the link up: mail programs look, too. */

@@ -384,7 +384,7 @@ final class Calls {
     /** By a link of somebody new, or the next sign-in of the tests would not work. */
     private Call password(Endpoint endpoint, String last) {
         return last.equals("forgotten")
-                ? call(endpoint, fields("login", "nobody.here"))
+                ? call(endpoint, fields("login", School.unique("nobody").replace(' ', '.')))
                 : new Call(
                         endpoint,
                         "/password/" + school.passwordSecret(),

@@ -13,7 +13,9 @@ import jakarta.inject.Inject;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
+import java.util.UUID;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -34,6 +36,7 @@ class PasswordLinkTest {
     @Inject PasswordLinks links;
     @Inject People people;
     @Inject PasswordLinkRows rows;
+    @Inject SignInPause pause;
 
     @Test
     void whoIsInvitedChoosesAPasswordAndSignsIn() {
@@ -152,6 +155,33 @@ class PasswordLinkTest {
         assertThat(links.wishing(OFFICE)).extracting(Person::id).contains(person.id());
         links.make(OFFICE, person.id());
         assertThat(links.wishing(OFFICE)).extracting(Person::id).doesNotContain(person.id());
+    }
+
+    @Test
+    void askingOverAndOverIsHeldAndStillTellsNothing() {
+        var person = invite().person();
+        var nobody = "nobody." + person.login();
+        for (int i = 0; i < SignInPause.MOST_WISHES; i++) {
+            wish(person.login()).then().statusCode(200);
+            wish(nobody).then().statusCode(200);
+        }
+        var known = wish(person.login());
+        known.then()
+                .statusCode(429)
+                .body(containsString("Too many tries"), containsString(person.login()));
+        assertThat(plain(wish(nobody))).isEqualTo(plain(known));
+        wish(person.login().toUpperCase(Locale.ROOT) + " ").then().statusCode(429);
+    }
+
+    @Test
+    void aNetworkAsksForSoManyAndNoMore() {
+        var network = UUID.randomUUID().toString();
+        for (int i = 0; i < SignInPause.MOST_WISHES_FROM_ADDRESS; i++) {
+            assertThat(pause.begin(SignInPause.Try.ofWish("nobody." + i, network))).isEmpty();
+        }
+        assertThat(pause.begin(SignInPause.Try.ofWish("nobody.else", network))).isPresent();
+        assertThat(pause.begin(SignInPause.Try.ofLogin("nobody.else", network))).isEmpty();
+        assertThat(pause.begin(SignInPause.Try.ofWish("nobody.else", "another"))).isEmpty();
     }
 
     @Test
