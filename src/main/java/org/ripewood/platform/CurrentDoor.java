@@ -36,28 +36,27 @@ public class CurrentDoor {
 
     public Doing now() {
         var context = context();
-        if (context == null) {
-            return new Doing(null, IMPORT);
-        }
+        return context == null ? new Doing(null, IMPORT) : of(context);
+    }
+
+    private static Doing of(RoutingContext context) {
         String door = context.get(DoorNote.KEY);
         return new Doing(personId(context), door == null ? UNKNOWN : door);
     }
 
     /**
-     * The door, or the address where the request was refused before it came to one: fit for a log,
-     * without secrets and in plain letters.
+     * The same for a log: where a request was refused before it came to a door its address stands
+     * for it, without secrets and in plain letters.
      */
-    String loggable() {
-        var doing = now();
-        var context = context();
-        if (context == null || !doing.door().equals(UNKNOWN)) {
-            return doing.door();
+    static Doing loggable(RoutingContext context) {
+        var doing = of(context);
+        if (!doing.door().equals(UNKNOWN)) {
+            return doing;
         }
-        var path = SecretAddress.hidden(context.normalizedPath());
+        var path = SecretAddress.hidden(AskedAddress.of(context));
         var plain = path.replaceAll("[^\\x21-\\x7E…]", "?");
-        return context.request().method()
-                + " "
-                + plain.substring(0, Math.min(plain.length(), LONGEST));
+        var start = plain.substring(0, Math.min(plain.length(), LONGEST));
+        return new Doing(doing.personId(), context.request().method() + " " + start);
     }
 
     /** Whoever is known by now; asking here would sign somebody in. */

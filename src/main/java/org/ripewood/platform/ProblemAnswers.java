@@ -17,9 +17,11 @@ class ProblemAnswers {
     static final String HTML = MediaType.TEXT_HTML + ";charset=UTF-8";
 
     private final ObjectMapper json;
+    private final RefusalLog log;
 
-    ProblemAnswers(ObjectMapper json) {
+    ProblemAnswers(ObjectMapper json, RefusalLog log) {
         this.json = json;
+        this.log = log;
     }
 
     Response answer(Problem problem, RoutingContext context) {
@@ -36,6 +38,7 @@ class ProblemAnswers {
      * else can come by that connection.
      */
     void refuse(RoutingContext context, Problem problem) {
+        log.refused(context, problem.status());
         if (comesWithABody(context.request())) {
             LastAnswer.on(context);
         }

@@ -1,5 +1,6 @@
 package org.ripewood.platform;
 
+import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.util.Set;
@@ -20,35 +21,35 @@ class RefusalLog {
     /** Not yours, out of your reach, outdated, without a version, used key, too many. */
     private static final Set<Integer> WRITTEN = Set.of(403, 404, 412, 422, 428, 429);
 
-    private final CurrentDoor doors;
     private final Today today;
     private final Meters meters;
     private long minute;
     private int written;
 
-    RefusalLog(CurrentDoor doors, Today today, Meters meters) {
-        this.doors = doors;
+    RefusalLog(Today today, Meters meters) {
         this.today = today;
         this.meters = meters;
     }
 
-    /** Notes an answer with that status, if it is one of those. */
-    void note(int status) {
+    /** Notes the answer of a door, if it is one of those. */
+    void answered(RoutingContext context, int status) {
         if (WRITTEN.contains(status)) {
-            note("status " + status);
+            refused(context, status);
         }
     }
 
-    /** Notes a request that was refused before it came to a door. */
-    void note(String why) {
+    /** Notes a request that was refused, whatever the status, before it came to a door. */
+    void refused(RoutingContext context, int status) {
         meters.count(Meter.REFUSED);
         if (!hasRoom(today.now())) {
             return;
         }
-        var personId = doors.now().personId();
+        var doing = CurrentDoor.loggable(context);
         LOG.infof(
-                "Refused (%s): %s at %s",
-                why, personId == null ? "nobody known" : "person " + personId, doors.loggable());
+                "Refused (status %d): %s at %s",
+                status,
+                doing.personId() == null ? "nobody known" : "person " + doing.personId(),
+                doing.door());
     }
 
     private synchronized boolean hasRoom(Instant now) {

@@ -1,5 +1,6 @@
 package org.ripewood.platform;
 
+import io.vertx.ext.web.RoutingContext;
 import jakarta.ws.rs.container.ContainerResponseContext;
 import org.jboss.resteasy.reactive.server.ServerResponseFilter;
 
@@ -13,7 +14,7 @@ class RefusalsNoted {
     }
 
     @ServerResponseFilter
-    void note(ContainerResponseContext response) {
-        log.note(response.getStatus());
+    void note(ContainerResponseContext response, RoutingContext context) {
+        log.answered(context, response.getStatus());
     }
 }
