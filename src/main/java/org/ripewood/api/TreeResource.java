@@ -27,6 +27,7 @@ import org.ripewood.platform.Inputs;
 import org.ripewood.platform.Paged;
 import org.ripewood.platform.Versions;
 import org.ripewood.trees.Departure;
+import org.ripewood.trees.EarlierWords;
 import org.ripewood.trees.HandOver;
 import org.ripewood.trees.NewDeparture;
 import org.ripewood.trees.NewTree;
@@ -132,9 +133,24 @@ class TreeResource {
         return trees.departures(user.actor(), id);
     }
 
+    @GET
+    @Path("trees/{id}/earlier-words")
+    @Operation(
+            summary = "What was said of a tree's origin and in its note before, the latest first",
+            description =
+                    "A former keeper's words are told to those only who reach that person, there and"
+                            + " in the tree itself.")
+    public List<EarlierWords> earlierWords(@PathParam("id") long id) {
+        return trees.earlierWords(user.actor(), id);
+    }
+
     @PUT
     @Path("trees/{id}")
-    @Operation(summary = "Change a tree's label, site, origin and note")
+    @Operation(
+            summary = "Change a tree's label, site, origin and note",
+            description =
+                    "Another origin or note counts from now on, and the earlier one stays. Who reads"
+                            + " none because a former keeper wrote it leaves it by sending none.")
     public RestResponse<Tree> change(
             @PathParam("id") long id,
             @HeaderParam("If-Match") @Nullable String ifMatch,

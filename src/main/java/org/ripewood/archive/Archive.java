@@ -101,11 +101,26 @@ public class Archive {
                 connection -> Selection.sealed(connection, plan.tables(connection)));
     }
 
-    /** A course with its students' trees; its instructors and registrars only. */
+    /**
+     * A course with its students' trees; its instructors and registrars only. Whoever kept one of
+     * these trees, neither belongs to the course nor is within the actor's reach, is told without
+     * name and words.
+     */
     public InputStream course(Actor actor, long courseId, RecordForm form) {
         people.getCourse(actor, courseId);
         people.requireRuns(actor, courseId, "its record");
-        return written(actor, Scope.course(courseId), form);
+        var hidden =
+                new HashSet<>(
+                        inTransaction(
+                                Connection.TRANSACTION_READ_COMMITTED,
+                                connection ->
+                                        Selection.keepersIn(
+                                                connection, plan.tables(connection), courseId)));
+        hidden.removeIf(keeper -> people.reaches(actor, keeper));
+        for (var role : List.of(Role.STUDENT, Role.INSTRUCTOR)) {
+            people.members(courseId, role).forEach(member -> hidden.remove(member.id()));
+        }
+        return written(actor, Scope.course(courseId, hidden), form);
     }
 
     /**

@@ -178,6 +178,7 @@ final class RecordWriter {
             json.writeStartObject();
             int number = 0;
             boolean hidden = isHidden(rows);
+            boolean nameless = false;
             for (int at = 0; at < columns.size(); at++) {
                 var column = columns.get(at);
                 var value = column.type().readOrNull(rows, at + 1);
@@ -187,6 +188,7 @@ final class RecordWriter {
                 switch (column.told().meaning()) {
                     case ID -> {
                         number = numberOf(table.name(), (Long) value);
+                        nameless = scope.hidden().contains((Long) value);
                         json.writeNumberProperty(column.field(), number);
                     }
                     case REFERENCE -> writeReference(column, (Long) value);
@@ -197,12 +199,23 @@ final class RecordWriter {
                         var shown =
                                 hidden && isWords(column)
                                         ? LEFT_BEHIND
-                                        : shown(column, value, number);
+                                        : nameless && isPersonal(column)
+                                                ? person(number)
+                                                : shown(column, value, number);
                         column.type().write(json, shown);
                     }
                 }
             }
             json.writeEndObject();
+        }
+
+        /** Only a person's own row has what says who somebody is. */
+        private boolean isPersonal(PlannedColumn column) {
+            return column.told().meaning() == Meaning.PERSONAL;
+        }
+
+        private String person(int number) {
+            return "Person " + number;
         }
 
         private boolean isHidden(ResultSet rows) throws SQLException {
@@ -212,15 +225,17 @@ final class RecordWriter {
                     && scope.hidden().contains(rows.getLong(by));
         }
 
+        /** A verdict names whoever saw the evidence, by name alone. */
         private Object shown(PlannedColumn column, Object value, int number) {
-            if (scope.kind() == Scope.Kind.PERSON && column.told().meaning() == Meaning.TOLD) {
+            if ((scope.kind() == Scope.Kind.PERSON || !scope.hidden().isEmpty())
+                    && column.told().meaning() == Meaning.TOLD) {
                 return ToldVerdict.withoutNames(value.toString());
             }
             if (scope.named()) {
                 return value;
             }
             return switch (column.told().meaning()) {
-                case PERSONAL -> "Person " + number;
+                case PERSONAL -> person(number);
                 case WORDS -> LEFT_BEHIND;
                 case TOLD -> ToldVerdict.withoutNames(value.toString());
                 default -> value;

@@ -32,8 +32,13 @@ record Scope(Kind kind, long id, boolean named, Set<Long> hidden, long judge) {
         return new Scope(Kind.SCHOOL, 0, true, Set.of(), NOBODY);
     }
 
-    static Scope course(long id) {
-        return new Scope(Kind.COURSE, id, true, Set.of(), NOBODY);
+    /**
+     * A course.
+     *
+     * @param hidden persons who are told by a number, and whose own words stay behind
+     */
+    static Scope course(long id, Set<Long> hidden) {
+        return new Scope(Kind.COURSE, id, true, hidden, NOBODY);
     }
 
     static Scope tree(long id, boolean named) {

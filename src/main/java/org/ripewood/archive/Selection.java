@@ -52,6 +52,17 @@ final class Selection {
                 .where(TREE, "keeper_id", Set.of(personId));
     }
 
+    /** Whoever keeps or kept a tree that is in a course's file. */
+    static Set<Long> keepersIn(Connection database, List<PlannedTable> tables, long courseId)
+            throws SQLException {
+        var selection = new Selection(database, tables, Scope.course(courseId, Set.of()));
+        selection.gather();
+        var trees = selection.of(TREE);
+        var keepers = selection.select("select keeper_id from tree where", "id", trees);
+        keepers.addAll(selection.select("select keeper_id from tree_keeping where", "tree_id", trees));
+        return keepers;
+    }
+
     /** How many rows nobody may read but whoever wrote them. */
     static long sealed(Connection database, List<PlannedTable> tables) throws SQLException {
         long sealed = 0;

@@ -17,6 +17,7 @@ class DepartureBook {
     private final TreeKeepingRows keepings;
     private final DepartureRows departures;
     private final FormerKeepers formerKeepers;
+    private final WordsBook words;
     private final Reach reach;
     private final Days days;
     private final Event<TreeLeft> left;
@@ -27,6 +28,7 @@ class DepartureBook {
             TreeKeepingRows keepings,
             DepartureRows departures,
             FormerKeepers formerKeepers,
+            WordsBook words,
             Reach reach,
             Days days,
             Event<TreeLeft> left,
@@ -35,6 +37,7 @@ class DepartureBook {
         this.keepings = keepings;
         this.departures = departures;
         this.formerKeepers = formerKeepers;
+        this.words = words;
         this.reach = reach;
         this.days = days;
         this.left = left;
@@ -61,7 +64,7 @@ class DepartureBook {
         departures.persist(departure);
         rows.flush();
         left.fire(new TreeLeft(actor, treeId, going.leftOn()));
-        return row.toTree();
+        return words.told(actor, row);
     }
 
     List<Departure> of(Actor actor, long treeId) {

@@ -40,6 +40,20 @@ class FormerKeepers {
                 .collect(Collectors.toSet());
     }
 
+    /** The same of many trees; those of which nobody is hidden may be absent. */
+    Map<Long, Set<Long>> hidden(Actor actor, Collection<TreeEntity> trees) {
+        var former = of(trees);
+        if (former.isEmpty()) {
+            return former;
+        }
+        var reached = people.reachable(actor);
+        if (reached == null) {
+            return Map.of();
+        }
+        former.values().forEach(keepers -> keepers.removeAll(reached));
+        return former;
+    }
+
     /** Former keepers by tree, in one query; trees that had one keeper only are absent. */
     Map<Long, Set<Long>> of(Collection<TreeEntity> trees) {
         var now = trees.stream().collect(Collectors.toMap(tree -> tree.id, tree -> tree.keeperId));

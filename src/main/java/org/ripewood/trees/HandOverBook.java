@@ -23,6 +23,7 @@ class HandOverBook {
     private final TreeRows rows;
     private final TreeKeepingRows keepings;
     private final People people;
+    private final WordsBook words;
     private final Reach reach;
     private final Days days;
     private final Event<TreeHandedOver> handedOver;
@@ -32,6 +33,7 @@ class HandOverBook {
             TreeRows rows,
             TreeKeepingRows keepings,
             People people,
+            WordsBook words,
             Reach reach,
             Days days,
             Event<TreeHandedOver> handedOver,
@@ -39,6 +41,7 @@ class HandOverBook {
         this.rows = rows;
         this.keepings = keepings;
         this.people = people;
+        this.words = words;
         this.reach = reach;
         this.days = days;
         this.handedOver = handedOver;
@@ -65,7 +68,7 @@ class HandOverBook {
         keepings.persist(keeping);
         rows.flush();
         handedOver.fire(new TreeHandedOver(treeId, to.keeperId()));
-        return row.toTree();
+        return words.told(actor, row);
     }
 
     List<Person> receivers(Actor actor, long treeId) {

@@ -6,6 +6,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * A tree in training.
  *
+ * @param origin where it came from, in somebody's own words; null also where these are not for the
+ *     reader
+ * @param note likewise
  * @param leftOn the day it left the school; null while it is there
  */
 public record Tree(

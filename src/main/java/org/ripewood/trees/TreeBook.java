@@ -31,6 +31,7 @@ class TreeBook {
     private final People people;
     private final CourseContent content;
     private final SiteReach sites;
+    private final WordsBook words;
     private final Reach reach;
     private final Days days;
     private final Today today;
@@ -41,6 +42,7 @@ class TreeBook {
             People people,
             CourseContent content,
             SiteReach sites,
+            WordsBook words,
             Reach reach,
             Days days,
             Today today) {
@@ -49,6 +51,7 @@ class TreeBook {
         this.people = people;
         this.content = content;
         this.sites = sites;
+        this.words = words;
         this.reach = reach;
         this.days = days;
         this.today = today;
@@ -71,7 +74,7 @@ class TreeBook {
         row.recordedAt = today.now();
         rows.persist(row);
         keepings.persist(keeping(row));
-        return row.toTree();
+        return words.told(actor, row);
     }
 
     Paged<Tree> list(
@@ -93,7 +96,7 @@ class TreeBook {
                                         + BY_LABEL,
                                 keepers);
         var found = query.page(page.page(), page.size()).list();
-        return Paged.of(found.stream().map(TreeEntity::toTree).toList(), page, query.count());
+        return Paged.of(words.told(actor, found), page, query.count());
     }
 
     List<Tree> ofKeepers(Collection<Long> keeperIds) {
@@ -129,10 +132,9 @@ class TreeBook {
         }
         row.label = tree.label();
         row.siteId = tree.siteId();
-        row.origin = tree.origin();
-        row.note = tree.note();
+        words.say(actor, row, tree.origin(), tree.note());
         rows.flush();
-        return row.toTree();
+        return words.told(actor, row);
     }
 
     /** Whose trees are asked for; null for everybody's. */

@@ -1,5 +1,6 @@
 package org.ripewood.trees;
 
+import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
@@ -26,16 +27,38 @@ class TreeEntity {
     long keeperId;
     long siteId;
     LocalDate cameOn;
+
+    /** As was said at its entry; what is said later stands in rows of its own. */
+    @Column(updatable = false)
     @Nullable String origin;
+
+    @Column(updatable = false)
     @Nullable String note;
+
+    /** How often something else was said, which raises the version. */
+    long wordsRevision;
     long byId;
     Instant recordedAt;
 
     /** Null while it is at the school. */
     @Nullable LocalDate leftOn;
 
+    /** Without words, for those of whom nobody knows whether they may read them. */
     Tree toTree() {
+        return toTree(null, null);
+    }
+
+    Tree toTree(@Nullable String toldOrigin, @Nullable String toldNote) {
         return new Tree(
-                id, version, label, species, keeperId, siteId, cameOn, origin, note, leftOn);
+                id,
+                version,
+                label,
+                species,
+                keeperId,
+                siteId,
+                cameOn,
+                toldOrigin,
+                toldNote,
+                leftOn);
     }
 }

@@ -62,8 +62,13 @@ class TreeTables implements KeptTables {
                         .words("origin", "note")
                         .writtenBy("by_id")
                         .plain(RECORDED_AT)
+                        .leftOut(
+                                "words_revision",
+                                "counts changes of what is said of it, which are rows of their own",
+                                row -> 0L)
                         .version()
                         .done(),
+                ofTree("tree_words").oneOf("kind", EarlierWords.Kind.values()).words("words").done(),
                 ofTree("tree_keeping").refers("keeper_id", "person").plain("since").done(),
                 ofTree("tree_departure")
                         .plain("left_on")

@@ -39,6 +39,7 @@ public class Trees {
     private final HandOverBook handOvers;
     private final DepartureBook departures;
     private final FormerKeepers formerKeepers;
+    private final WordsBook words;
 
     Trees(
             Sites sites,
@@ -56,7 +57,8 @@ public class Trees {
             Reach reach,
             HandOverBook handOvers,
             DepartureBook departures,
-            FormerKeepers formerKeepers) {
+            FormerKeepers formerKeepers,
+            WordsBook words) {
         this.sites = sites;
         this.siteDesk = siteDesk;
         this.siteReach = siteReach;
@@ -73,6 +75,7 @@ public class Trees {
         this.handOvers = handOvers;
         this.departures = departures;
         this.formerKeepers = formerKeepers;
+        this.words = words;
     }
 
     /** Enters a site; instructors and registrars only. */
@@ -159,7 +162,13 @@ public class Trees {
     /** A tree within reach; 404 otherwise. */
     @Transactional
     public Tree get(Actor actor, long treeId) {
-        return reach.tree(actor, treeId).toTree();
+        return words.told(actor, reach.tree(actor, treeId));
+    }
+
+    /** What was said of a tree within reach before somebody said something else. */
+    @Transactional
+    public List<EarlierWords> earlierWords(Actor actor, long treeId) {
+        return words.earlier(actor, reach.tree(actor, treeId));
     }
 
     /**
@@ -203,15 +212,19 @@ public class Trees {
     }
 
     /**
-     * Trees at the school of these keepers, by id of tree; no reach is asked, callers have checked
-     * the course.
+     * Trees at the school of these keepers, by id of tree, without what is said of them; no reach is
+     * asked, callers have checked the course.
      */
     @Transactional
     public List<Tree> ofKeepers(Collection<Long> keeperIds) {
         return trees.ofKeepers(keeperIds);
     }
 
-    /** Changes label, site (to one within reach), origin and note; 412 when the version is not the current one. */
+    /**
+     * Changes label and site (to one within reach), and takes what is said anew of its origin and in
+     * its note beside what was said before. Who does not read a former keeper's words leaves them
+     * by saying nothing. 412 when the version is not the current one.
+     */
     @Transactional
     public Tree change(Actor actor, long treeId, long version, NewTree tree) {
         return trees.change(actor, treeId, version, tree);

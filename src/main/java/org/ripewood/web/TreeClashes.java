@@ -9,12 +9,12 @@ import org.ripewood.trees.Trees;
 
 /**
  * What stands now of a tree that somebody changed while another gave it away: whose it is, and what
- * goes along with it.
+ * is said of it.
  */
 @ApplicationScoped
 class TreeClashes {
 
-    private static final List<Label> GOING_ALONG =
+    private static final List<Label> SAID_OF_IT =
             List.of(
                     Label.of("label", "What it is called"),
                     Label.of("origin", "Where it came from"),
@@ -42,7 +42,7 @@ class TreeClashes {
                         .withIfKnown("origin", tree.origin())
                         .withIfKnown("treeNote", tree.note());
         var labels = new ArrayList<>(own);
-        labels.addAll(GOING_ALONG);
+        labels.addAll(SAID_OF_IT);
         return clashes.mend(
                 typed,
                 now,

@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.course.CourseContent;
 import org.ripewood.people.People;
@@ -14,6 +15,7 @@ import org.ripewood.platform.Today;
 import org.ripewood.standing.Standings;
 import org.ripewood.standing.StepState;
 import org.ripewood.trees.Closing;
+import org.ripewood.trees.EarlierWords;
 import org.ripewood.trees.SiteLine;
 import org.ripewood.trees.Trees;
 
@@ -79,6 +81,7 @@ class TreeDesk {
                 trees.containers(actor, treeId),
                 works(actor, treeId),
                 trees.departures(actor, treeId),
+                earlier(actor, treeId),
                 typed);
     }
 
@@ -99,6 +102,21 @@ class TreeDesk {
                         done ->
                                 new TreeSheet.WorkLine(
                                         done, TreeSheet.title(techniques, done.work().technique())))
+                .toList();
+    }
+
+    private List<TreeSheet.EarlierLine> earlier(Actor actor, long treeId) {
+        var earlier = trees.earlierWords(actor, treeId);
+        if (earlier.isEmpty()) {
+            return List.of();
+        }
+        var names =
+                trees.names(
+                        actor,
+                        treeId,
+                        earlier.stream().map(EarlierWords::byId).collect(Collectors.toSet()));
+        return earlier.stream()
+                .map(said -> new TreeSheet.EarlierLine(said, names.getOrDefault(said.byId(), "")))
                 .toList();
     }
 

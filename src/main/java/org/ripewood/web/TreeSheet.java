@@ -13,6 +13,7 @@ import org.ripewood.trees.BranchRole;
 import org.ripewood.trees.Closing;
 import org.ripewood.trees.ContainerStay;
 import org.ripewood.trees.Departure;
+import org.ripewood.trees.EarlierWords;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trunk;
 import org.ripewood.trees.Wound;
@@ -43,6 +44,7 @@ record TreeSheet(
         List<ContainerStay> containers,
         List<WorkLine> works,
         List<Departure> departures,
+        List<EarlierLine> earlier,
         Typed typed) {
 
     /** A step and what it is called. */
@@ -50,6 +52,9 @@ record TreeSheet(
 
     /** Work done and what it is called. */
     record WorkLine(org.ripewood.trees.WorkDone work, String title) {}
+
+    /** Words that others have replaced, and who said them. */
+    record EarlierLine(EarlierWords said, String by) {}
 
     static String title(java.util.Map<String, Technique> techniques, String code) {
         var technique = techniques.get(code);

@@ -158,7 +158,7 @@ class School {
         var number = NUMBER.incrementAndGet();
         return people.enter(
                 by,
-                new NewPerson("Person " + number, "api.person." + number, PASSWORD, Set.of(role)));
+                new NewPerson("Member " + number, "api.person." + number, PASSWORD, Set.of(role)));
     }
 
     private Course course(Who instructor, Who student) {
@@ -474,7 +474,7 @@ class School {
                 people.enter(
                         actor(Who.REGISTRAR),
                         new NewPerson(
-                                "Person " + number,
+                                "Member " + number,
                                 "api.person." + number,
                                 PASSWORD,
                                 Set.of(roles)));

@@ -5,19 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.response.Response;
 import jakarta.inject.Inject;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.assess.Judged;
@@ -61,7 +57,7 @@ class SealedTest {
     private Person second;
     private Person student;
     private Tree tree;
-    private List<String> paths;
+    private Map<String, String> doors;
     private Map<String, Person> readers;
     private final Map<String, Judgement> sealed = new LinkedHashMap<>();
 
@@ -83,11 +79,9 @@ class SealedTest {
         readers.put(
                 "a registrar who teaches the course",
                 school.teacher(Role.REGISTRAR, Role.INSTRUCTOR));
-        var step = school.assignedStep();
         tree = school.infestedTree(student);
-        var session = school.sessionToday();
-        paths = paths(step.id(), step.decisionId(), session.id());
-        assertThat(paths).hasSizeGreaterThan(80);
+        doors = Doors.about(school, tree, student.id(), school.course().id());
+        assertThat(doors).hasSizeGreaterThan(80);
     }
 
     @Test
@@ -170,7 +164,7 @@ class SealedTest {
                                     && path.equals("/api/v1/people/" + judge.id() + "/record");
                     if (answer.statusCode() == 200) {
                         taken++;
-                        check(where, text(answer), own);
+                        check(where, Doors.text(answer), own);
                     } else {
                         assertThat(answer.statusCode()).as(where).isIn(403, 404);
                     }
@@ -288,14 +282,13 @@ class SealedTest {
     /** What everything that reads answers to somebody, by address. */
     private Map<String, String> answers(Person reader) {
         var answers = new TreeMap<String, String>();
-        for (var path : paths) {
-            var url = path.substring(path.indexOf('\t') + 1);
-            var answer = school.as(reader).get(url);
-            assertThat(answer.statusCode()).as(url).isLessThan(500);
-            answers.put(
-                    path.substring(0, path.indexOf('\t')),
-                    answer.statusCode() + " " + steady(text(answer)));
-        }
+        doors.forEach(
+                (address, url) -> {
+                    var answer = school.as(reader).get(url);
+                    assertThat(answer.statusCode()).as(url).isLessThan(500);
+                    answers.put(
+                            address, answer.statusCode() + " " + steady(Doors.text(answer)));
+                });
         var calendar = links.make(actor(reader)) + ".ics";
         answers.put(
                 "the calendar",
@@ -311,19 +304,6 @@ class SealedTest {
                 .replaceAll("value=\"[A-Za-z0-9_-]{20,}\"", "");
     }
 
-    private static String text(Response answer) {
-        var bytes = answer.asByteArray();
-        if (!answer.contentType().startsWith("application/zip")) {
-            return new String(bytes, StandardCharsets.UTF_8);
-        }
-        try (var zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
-            assertThat(zip.getNextEntry().getName()).isEqualTo("record.json");
-            return new String(zip.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
     private static List<JsonNode> rows(String file, String table) {
         try {
             var rows = new ArrayList<JsonNode>();
@@ -336,40 +316,5 @@ class SealedTest {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    /** Every address that reads of a tree, a person, a course or the school, filled in. */
-    private List<String> paths(long stepId, long decisionId, long sessionId) {
-        var filled = new ArrayList<String>();
-        for (var endpoint : Endpoint.all()) {
-            var path = endpoint.path();
-            if (endpoint.writes()
-                    || path.endsWith(".pdf")
-                    || path.matches(".*(content|/lessons|/password|/calendar|\\{task}|/photos/).*")
-                    || path.contains("/judgements/{id}")) {
-                continue;
-            }
-            var words = path.replaceFirst("^/(api/v1/?)?", "").split("/");
-            var id =
-                    switch (words[0]) {
-                        case "trees" -> tree.id();
-                        case "people", "students" -> student.id();
-                        case "courses" -> school.course().id();
-                        case "sessions" -> sessionId;
-                        case "steps" -> stepId;
-                        case "decisions" -> decisionId;
-                        case "sites" -> tree.siteId();
-                        default -> 1L;
-                    };
-            filled.add(
-                    endpoint
-                            + "\t"
-                            + path.replace("{id}", "" + id)
-                                    .replace("{woundId}", "1")
-                                    .replace("{rubric}", path.startsWith("/trees") ? "pests" : "wiring-skill")
-                                    .replace("{code}", "wiring_primary")
-                                    .replace("{kind}", "trees"));
-        }
-        return filled;
     }
 }

@@ -93,6 +93,18 @@ class ForgetTest {
                                 School.TODAY.minusYears(3),
                                 NOTE + " origin",
                                 NOTE + " tree"));
+        trees.change(
+                person,
+                tree.id(),
+                tree.version(),
+                new NewTree(
+                        tree.label(),
+                        tree.species(),
+                        tree.keeperId(),
+                        tree.siteId(),
+                        tree.cameOn(),
+                        NOTE + " origin",
+                        NOTE + " tree, said anew"));
         observe(person, NOTE + " seen");
         observe(group.instructor(), "told by " + name + " at the bench");
         school.see(group.instructor(), tree, "vigour_index", "80");

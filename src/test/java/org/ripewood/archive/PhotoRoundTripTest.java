@@ -177,7 +177,7 @@ class PhotoRoundTripTest {
             for (var scope :
                     List.of(
                             Scope.school(),
-                            Scope.course(course),
+                            Scope.course(course, Set.of()),
                             Scope.tree(treeId, true),
                             Scope.tree(treeId, false))) {
                 var record = Zips.record(written(demo, scope));

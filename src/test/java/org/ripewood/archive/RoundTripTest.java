@@ -162,7 +162,7 @@ class RoundTripTest {
             judgements.begin(judge, of, said("root-flare", "a draft", false));
             judgements.sign(judge, of, said("pests", "waiting", true), null);
             for (var scope :
-                    List.of(Scope.tree(tree, true), Scope.tree(tree, false), Scope.course(courseId))) {
+                    List.of(Scope.tree(tree, true), Scope.tree(tree, false), Scope.course(courseId, Set.of()))) {
                 var file = written(demo, scope);
                 assertThat(file)
                         .contains("vigour_index")
@@ -340,7 +340,7 @@ class RoundTripTest {
                                 + " order by count(*) desc");
         return List.of(
                 Scope.school(),
-                Scope.course(Long.parseLong(course)),
+                Scope.course(Long.parseLong(course), Set.of()),
                 Scope.tree(Long.parseLong(busy), true),
                 Scope.tree(Long.parseLong(busy), false));
     }

@@ -2,6 +2,7 @@ package org.ripewood.trees;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
@@ -11,6 +12,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.zip.ZipInputStream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
@@ -104,6 +106,74 @@ class HandOverTest {
                 .anyMatch(each -> MARK.equals(each.note()));
         assertThat(trees.names(group.instructor(), tree.id(), List.of(former)).get(former))
                 .startsWith("Stan Student");
+    }
+
+    @Test
+    void whatTheFormerKeeperSaidOfItStaysAndIsNotReplacedUnread() {
+        say(group.student(), "dug by " + MARK, MARK);
+        tree = handOver(group.student());
+        assertThat(trees.get(next, tree.id()))
+                .extracting(Tree::origin, Tree::note)
+                .containsExactly(null, null);
+        var version = tree.version();
+        assertThat(say(next, null, null).version()).as("nothing is said anew").isEqualTo(version);
+        assertThat(trees.get(group.instructor(), tree.id()))
+                .extracting(Tree::origin, Tree::note)
+                .containsExactly("dug by " + MARK, MARK);
+        assertThat(trees.earlierWords(group.instructor(), tree.id())).isEmpty();
+    }
+
+    @Test
+    void whatTheNewKeeperSaysCountsAndTheFormerKeepersStaysForWhoMayReadIt() {
+        say(group.student(), "dug by " + MARK, MARK);
+        var before = handOver(group.student());
+        var said = say(next, null, "leans to the left");
+        assertThat(said.version()).isGreaterThan(before.version());
+        for (var reader : List.of(next, group.instructor())) {
+            assertThat(trees.get(reader, tree.id()).note()).isEqualTo("leans to the left");
+            assertThat(trees.list(reader, next.personId(), null, ALL).items())
+                    .singleElement()
+                    .extracting(Tree::note)
+                    .isEqualTo("leans to the left");
+        }
+        assertThat(trees.get(group.instructor(), tree.id()).origin()).isEqualTo("dug by " + MARK);
+        assertThat(trees.get(next, tree.id()).origin()).as("not theirs by that").isNull();
+        assertThat(trees.earlierWords(next, tree.id())).isEmpty();
+        assertThat(trees.earlierWords(group.instructor(), tree.id()))
+                .extracting(EarlierWords::kind, EarlierWords::words, EarlierWords::byId)
+                .containsExactly(
+                        tuple(EarlierWords.Kind.NOTE, MARK, group.student().personId()));
+        say(group.instructor(), null, "leans to the left");
+        assertThat(trees.get(group.instructor(), tree.id()).origin()).isNull();
+        assertThat(trees.earlierWords(group.instructor(), tree.id()))
+                .extracting(EarlierWords::words)
+                .containsExactlyInAnyOrder("dug by " + MARK, MARK);
+    }
+
+    /** An instructor's words are no keeper's, and go along. */
+    @Test
+    void whatAnInstructorSaidOfItGoesAlong() {
+        say(group.instructor(), "from the long bed", null);
+        handOver(group.student());
+        assertThat(trees.get(next, tree.id()).origin()).isEqualTo("from the long bed");
+    }
+
+    private Tree say(Actor by, @Nullable String origin, @Nullable String note) {
+        var now = trees.get(by, tree.id());
+        tree =
+                trees.change(
+                        by,
+                        now.id(),
+                        now.version(),
+                        new NewTree(
+                                now.label(),
+                                now.species(),
+                                now.keeperId(),
+                                now.siteId(),
+                                now.cameOn(),
+                                origin,
+                                note));
+        return tree;
     }
 
     @Test
