@@ -6,6 +6,6 @@ public final class MetricsAddress {
     private MetricsAddress() {}
 
     public static boolean is(String path) {
-        return path.equals("/q/metrics");
+        return path.equals("/q/metrics") || path.startsWith("/q/metrics/");
     }
 }

@@ -52,11 +52,11 @@ class ProblemAnswers {
 
     private void end(RoutingContext context, Problem problem) {
         var path = AskedAddress.of(context);
-        var api = isApi(path);
+        boolean program = isApi(path) || MetricsAddress.is(path);
         context.response()
                 .setStatusCode(problem.status())
-                .putHeader("Content-Type", api ? ProblemBody.MEDIA_TYPE : HTML)
-                .end(api ? body(problem, path) : page(problem));
+                .putHeader("Content-Type", program ? ProblemBody.MEDIA_TYPE : HTML)
+                .end(program ? body(problem, path) : page(problem));
     }
 
     static boolean isApi(String path) {
