@@ -4,8 +4,10 @@ import io.smallrye.health.SmallRyeHealth;
 import io.smallrye.health.SmallRyeHealthReporter;
 import io.vertx.ext.web.Router;
 import io.vertx.ext.web.RoutingContext;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
+
 import java.util.Map;
 import java.util.function.Supplier;
 
@@ -25,6 +27,10 @@ class HealthAnswers {
 
     HealthAnswers(SmallRyeHealthReporter reporter) {
         this.reporter = reporter;
+    }
+
+    static boolean isHealth(String path) {
+        return path.equals("/q/health") || path.startsWith("/q/health/");
     }
 
     void register(@Observes Router router) {

@@ -75,7 +75,7 @@ class ProblemMappers {
         if (e instanceof WebApplicationException web && web.getResponse().getStatus() < 400) {
             return web.getResponse();
         }
-        return answers.answer(Problems.of(e).orElseGet(() -> ourFault(e, context)), context);
+        return answers.answer(Problems.of(e).orElseGet(() -> fault(e, context)), context);
     }
 
     /** Addresses that are secrets are not for a log, which is read by others. */
@@ -84,7 +84,7 @@ class ProblemMappers {
     }
 
     /** Told with an id to find it in the log by, and nothing of what happened inside. */
-    private static Problem ourFault(Throwable e, RoutingContext context) {
+    static Problem fault(Throwable e, RoutingContext context) {
         var id = UUID.randomUUID();
         LOG.errorf(e, "Fault %s at %s", id, loggable(AskedAddress.of(context)));
         return new Problem(

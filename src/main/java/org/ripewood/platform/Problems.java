@@ -3,12 +3,17 @@ package org.ripewood.platform;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.exc.StreamWriteException;
 import com.fasterxml.jackson.databind.exc.InvalidDefinitionException;
+
 import io.quarkus.security.AuthenticationFailedException;
 import io.quarkus.security.ForbiddenException;
 import io.quarkus.security.UnauthorizedException;
+
 import jakarta.persistence.OptimisticLockException;
 import jakarta.validation.ConstraintViolationException;
 import jakarta.ws.rs.WebApplicationException;
+
+import org.jspecify.annotations.Nullable;
+
 import java.io.IOException;
 import java.sql.SQLException;
 import java.util.Arrays;
@@ -16,7 +21,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 
 /** Which problem a failure is. */
 final class Problems {
@@ -24,6 +28,9 @@ final class Problems {
     private static final int DEEPEST_CAUSE = 12;
 
     private static final String FORMS_READER = "org.jboss.resteasy.reactive.server.core.multipart.";
+
+    private static final String LINE_READER =
+            "org.jboss.resteasy.reactive.server.vertx.VertxInputStream";
 
     private static final int FRAMES_OF_A_READER = 6;
 
@@ -43,7 +50,8 @@ final class Problems {
                     406, "not-acceptable",
                     411, "length-needed",
                     413, "too-large",
-                    415, "unsupported-media-type");
+                    415, "unsupported-media-type",
+                    505, "version");
 
     private static final Map<Integer, String> TITLES =
             Map.of(
@@ -55,7 +63,8 @@ final class Problems {
                     406, "Not to be had in that form",
                     411, "Say how long it is",
                     413, "Too large",
-                    415, "Not taken in that form");
+                    415, "Not taken in that form",
+                    505, "Not spoken here");
 
     private Problems() {}
 
@@ -98,7 +107,24 @@ final class Problems {
         if (cause instanceof SQLException sql) {
             return ofDatabase(sql);
         }
+        if (isOfTheLine(cause)) {
+            return plain(400, "Maybe the line broke off on the way.");
+        }
+        if (isOfTooManyFields(cause)) {
+            return plain(413, "Maybe send less at a time: at most 1000 fields.");
+        }
         return isOfAFormsReader(cause) ? plain(400, "Maybe the form broke off on its way.") : null;
+    }
+
+    /** A body that broke off, or came so slowly that it was waited for no longer. */
+    private static boolean isOfTheLine(Throwable cause) {
+        return cause instanceof IOException && isThrownIn(cause, LINE_READER);
+    }
+
+    private static boolean isOfTooManyFields(Throwable cause) {
+        return cause.getClass() == RuntimeException.class
+                && isThrownIn(cause, FORMS_READER)
+                && String.valueOf(cause.getMessage()).startsWith("Param limit of ");
     }
 
     /**
@@ -107,9 +133,13 @@ final class Problems {
      */
     private static boolean isOfAFormsReader(Throwable cause) {
         return (cause instanceof IOException || cause instanceof IllegalArgumentException)
-                && Arrays.stream(cause.getStackTrace())
-                        .limit(FRAMES_OF_A_READER)
-                        .anyMatch(frame -> frame.getClassName().startsWith(FORMS_READER));
+                && isThrownIn(cause, FORMS_READER);
+    }
+
+    private static boolean isThrownIn(Throwable cause, String place) {
+        return Arrays.stream(cause.getStackTrace())
+                .limit(FRAMES_OF_A_READER)
+                .anyMatch(frame -> frame.getClassName().startsWith(place));
     }
 
     /** A record that cannot be written, or read by nobody, is no sender's fault. */
@@ -160,6 +190,7 @@ final class Problems {
             case 411 -> "A body needs to announce its length here.";
             case 413 -> "What was sent is larger than this service takes.";
             case 415 -> "This address does not take what was sent in that media type.";
+            case 505 -> "This service speaks HTTP/1.1.";
             default -> "The request could not be understood.";
         };
     }

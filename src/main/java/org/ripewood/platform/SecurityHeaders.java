@@ -21,6 +21,8 @@ class SecurityHeaders {
                     + " manifest-src 'self'; form-action 'self'; frame-ancestors 'none';"
                     + " base-uri 'none'";
 
+    private static final String SET = "ripewood.safety-headers";
+
     private static final String POLICY = "Content-Security-Policy";
 
     /** What no page of ours asks a browser for. */
@@ -36,8 +38,16 @@ class SecurityHeaders {
     }
 
     private static void filter(RoutingContext context) {
-        context.addHeadersEndHandler(done -> put(context.response(), context));
+        on(context);
         context.next();
+    }
+
+    /** Once, however often it is asked for. */
+    static void on(RoutingContext context) {
+        if (context.get(SET) == null) {
+            context.put(SET, true);
+            context.addHeadersEndHandler(done -> put(context.response(), context));
+        }
     }
 
     private static void put(HttpServerResponse response, RoutingContext context) {

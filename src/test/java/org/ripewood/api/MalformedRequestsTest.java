@@ -3,15 +3,18 @@ package org.ripewood.api;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.quarkus.test.junit.QuarkusTest;
+
 import jakarta.inject.Inject;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.function.Predicate;
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Test;
 
 /**
  * Requests bent at random, over every address: none ends in an error of the service, tells how it
@@ -39,7 +42,12 @@ class MalformedRequestsTest {
                     "application/xml",
                     "application/json; charset=utf-16",
                     "image/svg+xml",
-                    "*/*");
+                    "*/*",
+                    "",
+                    "a",
+                    "Multipart/Form-Data; boundary=x",
+                    "multipart/form-data; boundary=",
+                    "application/x-www-form-urlencoded; charset=bogus");
 
     /** Pieces of paths and bodies, dangerous or only odd. */
     private static final List<String> PIECES =
@@ -78,6 +86,7 @@ class MalformedRequestsTest {
                     "{\"rubric\":{\"$ne\":null}}",
                     "\u0000\u0001\u0002",
                     "a=b&a=c&%=%",
+                    "a=b&".repeat(1_001),
                     "--x\r\nContent-Disposition: form-data; name=\"a\"\r\n\r\n",
                     "--x--",
                     "<!DOCTYPE a [<!ENTITY b SYSTEM \"file:///etc/passwd\">]><a>&b;</a>",
