@@ -21,6 +21,8 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.assess.Assessments;
 import org.ripewood.assess.NewSkillJudgement;
 import org.ripewood.assess.SkillJudgement;
+import org.ripewood.people.Confirmation;
+import org.ripewood.people.Confirmations;
 import org.ripewood.people.NewGuest;
 import org.ripewood.people.NewPerson;
 import org.ripewood.people.PasswordLinks;
@@ -38,6 +40,7 @@ class PeopleResource {
     private final People people;
     private final PasswordLinks links;
     private final Assessments assessments;
+    private final Confirmations confirmations;
     private final CurrentUser user;
     private final Inputs inputs;
 
@@ -45,11 +48,13 @@ class PeopleResource {
             People people,
             PasswordLinks links,
             Assessments assessments,
+            Confirmations confirmations,
             CurrentUser user,
             Inputs inputs) {
         this.people = people;
         this.links = links;
         this.assessments = assessments;
+        this.confirmations = confirmations;
         this.user = user;
         this.inputs = inputs;
     }
@@ -63,6 +68,19 @@ class PeopleResource {
     }
 
     @POST
+    @Path("people/me/confirmation")
+    @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(
+            summary = "Confirm a session by the password, before what asks for that",
+            description =
+                    "Whatever answers 403 with the type confirm-first asks for it. The session goes"
+                            + " on under the cookie this is answered with.")
+    public ConfirmedAnswer confirm(@Nullable Confirmation given) {
+        user.requireSession("confirm that it is you");
+        return new ConfirmedAnswer(confirmations.confirm(inputs.check(given)));
+    }
+
+    @POST
     @Path("people")
     @RolesAllowed(REGISTRAR_NAME)
     @Operation(summary = "Enter a person, with the password for the first sign-in")
@@ -72,6 +90,7 @@ class PeopleResource {
             responseDescription = "Entered")
     public RestResponse<PersonAnswer> enter(@Nullable NewPerson person) {
         user.requireSession("enter persons");
+        confirmations.require();
         var entered = people.enter(user.actor(), inputs.check(person));
         return Answers.created(
                 "people/" + entered.id(), entered.version(), PersonAnswer.of(entered));
@@ -87,6 +106,7 @@ class PeopleResource {
             responseDescription = "Entered")
     public RestResponse<PasswordLinkAnswer> invite(@Nullable NewGuest guest) {
         user.requireSession("invite persons");
+        confirmations.require();
         var link = links.invite(user.actor(), inputs.check(guest));
         return Answers.created("people/" + link.person().id(), PasswordLinkAnswer.of(link));
     }
@@ -101,6 +121,7 @@ class PeopleResource {
             responseDescription = "Made")
     public RestResponse<PasswordLinkAnswer> makeLink(@PathParam("id") long id) {
         user.requireSession("make links to choose a password");
+        confirmations.require();
         var link = links.make(user.actor(), id);
         return Answers.created("people/" + id, PasswordLinkAnswer.of(link));
     }

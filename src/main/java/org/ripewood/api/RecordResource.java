@@ -30,6 +30,7 @@ import org.ripewood.archive.Backups;
 import org.ripewood.archive.Forgetting;
 import org.ripewood.archive.RecordForm;
 import org.ripewood.archive.Taken;
+import org.ripewood.people.Confirmations;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.RateLimited;
 import org.ripewood.platform.Versions;
@@ -62,10 +63,17 @@ class RecordResource {
 
     private final Archive archive;
     private final Backups backups;
+    private final Confirmations confirmations;
     private final CurrentUser user;
     private final Request request;
 
-    RecordResource(Archive archive, Backups backups, CurrentUser user, Request request) {
+    RecordResource(
+            Archive archive,
+            Backups backups,
+            Confirmations confirmations,
+            CurrentUser user,
+            Request request) {
+        this.confirmations = confirmations;
         this.request = request;
         this.archive = archive;
         this.backups = backups;
@@ -180,7 +188,7 @@ class RecordResource {
                             + " it again changes nothing. By a session only, and by no token.")
     public Forgetting forget(
             @PathParam("id") long id, @HeaderParam("If-Match") @Nullable String ifMatch) {
-        user.requireSession("forget persons");
+        confirmSession("forget persons");
         return archive.forget(user.actor(), id, Versions.required(ifMatch));
     }
 
@@ -209,8 +217,13 @@ class RecordResource {
                             + " service is set otherwise.")
     @APIResponseSchema(value = Taken.class, responseCode = "201", responseDescription = "Entered")
     public RestResponse<Taken> take(InputStream sent) {
-        user.requireSession("bring a record in, which enters persons");
+        confirmSession("bring a record in, which enters persons");
         return RestResponse.status(RestResponse.Status.CREATED, archive.take(user.actor(), sent));
+    }
+
+    private void confirmSession(String toDoWhat) {
+        user.requireSession(toDoWhat);
+        confirmations.require();
     }
 
     /** With its pictures, unless asked for otherwise: they are part of the record. */

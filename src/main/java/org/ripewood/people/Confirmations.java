@@ -1,29 +1,93 @@
 package org.ripewood.people;
 
+import io.quarkus.vertx.http.runtime.CurrentVertxRequest;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Actor;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.Problem;
 import org.ripewood.platform.Refused;
 import org.ripewood.platform.Today;
 
 /**
- * Asks somebody who is signed in for their password again. Wrong ones are held like those at
- * sign-in: whoever found a session open guesses no password by it.
+ * Asks somebody who is signed in for their password again, before what a browser left open must not
+ * be enough for. Wrong ones are held like those at sign-in: whoever found a session open guesses no
+ * password by it.
  *
  * <p>Has no transaction of its own, since what is refused must be counted all the same.
  */
 @ApplicationScoped
-class Confirmations {
+public class Confirmations {
+
+    /** For one thing and the next (our own choice). */
+    static final Duration HOLDS = Duration.ofMinutes(10);
 
     private final Accounts accounts;
+    private final SignIns signIns;
     private final SignInPause pause;
+    private final SessionCookie cookie;
+    private final CurrentUser user;
+    private final CurrentVertxRequest request;
     private final Today today;
 
-    Confirmations(Accounts accounts, SignInPause pause, Today today) {
+    Confirmations(
+            Accounts accounts,
+            SignIns signIns,
+            SignInPause pause,
+            SessionCookie cookie,
+            CurrentUser user,
+            CurrentVertxRequest request,
+            Today today) {
         this.accounts = accounts;
+        this.signIns = signIns;
         this.pause = pause;
+        this.cookie = cookie;
+        this.user = user;
+        this.request = request;
         this.today = today;
+    }
+
+    /** Whether the session asking was confirmed a short while ago. */
+    public boolean isConfirmed() {
+        var session = user.session();
+        return session != null && signIns.isConfirmed(session, today.now().minus(HOLDS));
+    }
+
+    /**
+     * Goes on for a session that was confirmed a short while ago.
+     *
+     * @throws Refused 403 otherwise
+     */
+    public void require() {
+        if (!isConfirmed()) {
+            throw new Refused(
+                    new Problem(
+                            403,
+                            "confirm-first",
+                            "Confirm that it is you",
+                            "For this your password is asked again; it then holds for ten minutes.",
+                            "Maybe send it to /api/v1/people/me/confirmation first.",
+                            List.of()));
+        }
+    }
+
+    /**
+     * Confirms the session asking, which gets another cookie by it.
+     *
+     * @return until when it holds
+     * @throws Refused 400 when it does not show that it is them, 429 after too many tries
+     */
+    public Instant confirm(Confirmation given) {
+        var session = user.session();
+        if (session == null) {
+            throw Refused.forbidden("Only a session can be confirmed; sign in with your password.");
+        }
+        password(user.actor(), session, "password", given.password());
+        cookie.write(request.getCurrent(), signIns.confirm(session));
+        return today.now().plus(HOLDS);
     }
 
     /**

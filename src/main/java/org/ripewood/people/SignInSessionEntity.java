@@ -7,6 +7,7 @@ import jakarta.persistence.Id;
 import jakarta.persistence.SequenceGenerator;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import org.jspecify.annotations.Nullable;
 import org.ripewood.audit.NotAudited;
 
 /** A browser in which somebody is signed in. */
@@ -26,4 +27,5 @@ class SignInSessionEntity {
     long personId;
     String secretHash;
     Instant signedInAt;
+    @Nullable Instant confirmedAt;
 }

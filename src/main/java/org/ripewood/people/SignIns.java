@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.audit.Audit;
 import org.ripewood.audit.Deed;
 import org.ripewood.platform.Actor;
+import org.ripewood.platform.Refused;
 import org.ripewood.platform.Today;
 
 /**
@@ -75,15 +76,40 @@ public class SignIns {
                 .filter(resumed -> resumed.person().active());
     }
 
-    /** When the actor signed in, browser by browser, the latest first. */
-    public List<Instant> since(Actor actor) {
+    /** Where the actor is signed in, browser by browser, the latest first. */
+    public List<SignedIn> of(Actor actor) {
         return sessions.of(actor.personId()).stream()
-                .map(session -> session.signedInAt)
-                .filter(moment -> moment.isAfter(oldest()))
+                .filter(session -> session.signedInAt.isAfter(oldest()))
+                .map(session -> new SignedIn(session.id, session.signedInAt))
                 .toList();
     }
 
-    /** Ends one session of the actor's; null ends nothing. */
+    /** Whether the session was confirmed since a moment. */
+    boolean isConfirmed(long sessionId, Instant since) {
+        return sessions.findByIdOptional(sessionId)
+                .map(session -> session.confirmedAt)
+                .filter(moment -> moment.isAfter(since))
+                .isPresent();
+    }
+
+    /** Notes that a session is its owner's, and gives it another secret, told here only. */
+    String confirm(long sessionId) {
+        var session = sessions.findById(sessionId);
+        var secret = Secret.fresh();
+        session.secretHash = Secret.hash(secret);
+        session.confirmedAt = today.now();
+        return secret;
+    }
+
+    /** Ends one of the actor's sessions; 404 when they have no such one. */
+    public void endOne(Actor actor, long sessionId) {
+        if (sessions.delete("id = ?1 and personId = ?2", sessionId, actor.personId()) == 0) {
+            throw Refused.notFound("session", sessionId);
+        }
+        audit.note(Deed.SIGNED_OUT, actor.personId());
+    }
+
+    /** Ends the session the actor came by; null ends nothing. */
     public void end(Actor actor, @Nullable Long sessionId) {
         if (sessionId != null) {
             sessions.delete("id = ?1 and personId = ?2", sessionId, actor.personId());

@@ -23,6 +23,7 @@ import org.ripewood.people.NewApiToken;
 import org.ripewood.people.People;
 import org.ripewood.people.Person;
 import org.ripewood.people.SignIns;
+import org.ripewood.people.SignedIn;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
 
@@ -37,7 +38,8 @@ class AccountPages {
                 Person person,
                 boolean changed,
                 Typed typed,
-                List<Instant> signedIn,
+                List<SignedIn> signedIn,
+                @Nullable Long here,
                 List<ApiToken> tokens,
                 @Nullable String token,
                 @Nullable Instant linkMadeAt,
@@ -50,6 +52,7 @@ class AccountPages {
     private final ApiTokens tokens;
     private final CalendarLinks links;
     private final Inputs inputs;
+    private final ConfirmForms confirming;
 
     AccountPages(
             CurrentUser user,
@@ -57,7 +60,9 @@ class AccountPages {
             SignIns signIns,
             ApiTokens tokens,
             CalendarLinks links,
-            Inputs inputs) {
+            Inputs inputs,
+            ConfirmForms confirming) {
+        this.confirming = confirming;
         this.user = user;
         this.people = people;
         this.signIns = signIns;
@@ -91,10 +96,27 @@ class AccountPages {
     /** Ends every session, this one as well. */
     @POST
     @Path("sign-out-everywhere")
-    public Response signOutEverywhere() {
-        signIns.endEverywhere(user.actor());
-        user.signOut();
-        return Answer.seeOther("/sign-in");
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response signOutEverywhere(MultivaluedMap<String, String> form) {
+        return confirming.first(
+                form,
+                () -> {
+                    signIns.endEverywhere(user.actor());
+                    user.signOut();
+                    return Answer.seeOther("/sign-in");
+                });
+    }
+
+    @POST
+    @Path("sessions/{id: \\d{1,18}}/end")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response endSession(long id, MultivaluedMap<String, String> form) {
+        return confirming.first(
+                form,
+                () -> {
+                    signIns.endOne(user.actor(), id);
+                    return Answer.seeOther("/account#signed-in");
+                });
     }
 
     /** Makes a token for a program and shows it this once. */
@@ -102,13 +124,17 @@ class AccountPages {
     @Path("tokens")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response makeToken(MultivaluedMap<String, String> form) {
-        return Answer.orAgain(
-                () -> {
-                    var wanted = inputs.read(form, NewApiToken.class);
-                    var made = tokens.make(user.actor(), wanted);
-                    return page(false, Typed.fresh("password"), null, made.secret());
-                },
-                problem -> page(false, Typed.refused("token", form, problem)));
+        return confirming.first(
+                form,
+                () ->
+                        Answer.orAgain(
+                                () -> {
+                                    var wanted = inputs.read(form, NewApiToken.class);
+                                    var made = tokens.make(user.actor(), wanted);
+                                    return page(
+                                            false, Typed.fresh("password"), null, made.secret());
+                                },
+                                problem -> page(false, Typed.refused("token", form, problem))));
     }
 
     @POST
@@ -121,10 +147,15 @@ class AccountPages {
     /** Makes a link, or another in its place, and shows it this once. */
     @POST
     @Path("calendar")
-    public Response makeLink(@Context UriInfo uri) {
-        var secret = links.make(user.actor());
-        var link = uri.getBaseUriBuilder().path("calendar/" + secret + ".ics").build();
-        return Answer.page(page(false, Typed.fresh("password"), link.toString(), null));
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response makeLink(MultivaluedMap<String, String> form, @Context UriInfo uri) {
+        return confirming.first(
+                form,
+                () -> {
+                    var secret = links.make(user.actor());
+                    var link = uri.getBaseUriBuilder().path("calendar/" + secret + ".ics").build();
+                    return Answer.page(page(false, Typed.fresh("password"), link.toString(), null));
+                });
     }
 
     @POST
@@ -145,7 +176,8 @@ class AccountPages {
                 people.get(actor.personId()),
                 changed,
                 typed,
-                signIns.since(actor),
+                signIns.of(actor),
+                user.session(),
                 tokens.of(actor),
                 token,
                 links.madeAt(actor).orElse(null),

@@ -38,8 +38,11 @@ class ForgetPages {
     private final CurrentUser user;
     private final Archive archive;
     private final Inputs inputs;
+    private final ConfirmForms confirming;
 
-    ForgetPages(CurrentUser user, Archive archive, Inputs inputs) {
+    ForgetPages(
+            CurrentUser user, Archive archive, Inputs inputs, ConfirmForms confirming) {
+        this.confirming = confirming;
         this.user = user;
         this.archive = archive;
         this.inputs = inputs;
@@ -53,12 +56,16 @@ class ForgetPages {
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response forget(long id, MultivaluedMap<String, String> form) {
-        return Answer.to(
-                () -> {
-                    archive.forget(user.actor(), id, inputs.read(form, Said.class).version());
-                    return "/people#everybody";
-                },
-                problem -> page(id, Typed.refused(FORM, form, problem)));
+        return confirming.first(
+                form,
+                () ->
+                        Answer.to(
+                                () -> {
+                                    var said = inputs.read(form, Said.class);
+                                    archive.forget(user.actor(), id, said.version());
+                                    return "/people#everybody";
+                                },
+                                problem -> page(id, Typed.refused(FORM, form, problem))));
     }
 
     private TemplateInstance page(long id, Typed typed) {

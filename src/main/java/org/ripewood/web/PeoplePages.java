@@ -25,6 +25,7 @@ import org.ripewood.people.NewCourse;
 import org.ripewood.people.NewGuest;
 import org.ripewood.people.NewPerson;
 import org.ripewood.people.NewRun;
+import org.ripewood.people.PasswordLink;
 import org.ripewood.people.PasswordLinks;
 import org.ripewood.people.People;
 import org.ripewood.people.Person;
@@ -116,12 +117,15 @@ class PeoplePages {
 
     private static final int ROWS = 100;
 
+    private static final MultivaluedMap<String, String> NOTHING = new MultivaluedHashMap<>();
+
     private final CurrentUser user;
     private final People people;
     private final PasswordLinks links;
     private final Inputs inputs;
     private final Today today;
     private final Clashes clashes;
+    private final ConfirmForms confirming;
 
     PeoplePages(
             CurrentUser user,
@@ -129,7 +133,9 @@ class PeoplePages {
             PasswordLinks links,
             Inputs inputs,
             Today today,
-            Clashes clashes) {
+            Clashes clashes,
+            ConfirmForms confirming) {
+        this.confirming = confirming;
         this.user = user;
         this.people = people;
         this.links = links;
@@ -148,12 +154,15 @@ class PeoplePages {
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response enter(MultivaluedMap<String, String> form) {
-        return Answer.to(
-                () -> {
-                    people.enter(user.actor(), inputs.read(form, NewPerson.class));
-                    return "/people#everybody";
-                },
-                problem -> page(Typed.refused("person", form, problem)));
+        return confirming.first(
+                form,
+                () ->
+                        Answer.to(
+                                () -> {
+                                    people.enter(user.actor(), inputs.read(form, NewPerson.class));
+                                    return "/people#everybody";
+                                },
+                                problem -> page(Typed.refused("person", form, problem))));
     }
 
     /** Enters a person and shows, this once, the link by which they choose their password. */
@@ -161,24 +170,33 @@ class PeoplePages {
     @Path("invitations")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response invite(MultivaluedMap<String, String> form, @Context UriInfo uri) {
-        return Answer.orAgain(
-                () -> {
-                    var link = links.invite(user.actor(), inputs.read(form, NewGuest.class));
-                    return page(Asked.ALL, Typed.fresh("none"), LinkShown.of(link, uri));
-                },
-                problem -> page(Typed.refused("guest", form, problem)));
+        return confirming.first(
+                form,
+                () ->
+                        Answer.orAgain(
+                                () -> shown(links.invite(user.actor(), guest(form)), uri),
+                                problem -> page(Typed.refused("guest", form, problem))));
     }
 
     /** Makes a person another link, and shows it this once. */
     @POST
     @Path("{id: \\d{1,18}}/password-link")
-    public Response makeLink(long id, @Context UriInfo uri) {
-        return Answer.orAgain(
-                () -> {
-                    var link = links.make(user.actor(), id);
-                    return page(Asked.ALL, Typed.fresh("none"), LinkShown.of(link, uri));
-                },
-                problem -> page(Typed.refused("link", new MultivaluedHashMap<>(), problem)));
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response makeLink(long id, MultivaluedMap<String, String> form, @Context UriInfo uri) {
+        return confirming.first(
+                form,
+                () ->
+                        Answer.orAgain(
+                                () -> shown(links.make(user.actor(), id), uri),
+                                problem -> page(Typed.refused("link", NOTHING, problem))));
+    }
+
+    private NewGuest guest(MultivaluedMap<String, String> form) {
+        return inputs.read(form, NewGuest.class);
+    }
+
+    private TemplateInstance shown(PasswordLink link, UriInfo uri) {
+        return page(Asked.ALL, Typed.fresh("none"), LinkShown.of(link, uri));
     }
 
     @POST

@@ -8,6 +8,7 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -22,6 +23,7 @@ import org.ripewood.archive.Archive;
 import org.ripewood.archive.Backup;
 import org.ripewood.archive.Backups;
 import org.ripewood.archive.Taken;
+import org.ripewood.people.Confirmations;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.RateLimited;
 import org.ripewood.platform.Refused;
@@ -35,7 +37,11 @@ class RecordPages {
     @CheckedTemplate
     static class Templates {
         static native TemplateInstance record(
-                Typed typed, long sealed, @Nullable Taken taken, @Nullable Backup backup);
+                Typed typed,
+                long sealed,
+                @Nullable Taken taken,
+                @Nullable Backup backup,
+                boolean confirmed);
     }
 
     private static final String FORM = "record";
@@ -43,8 +49,17 @@ class RecordPages {
     private final CurrentUser user;
     private final Archive archive;
     private final Backups backups;
+    private final Confirmations confirmations;
+    private final ConfirmForms confirming;
 
-    RecordPages(CurrentUser user, Archive archive, Backups backups) {
+    RecordPages(
+            CurrentUser user,
+            Archive archive,
+            Backups backups,
+            Confirmations confirmations,
+            ConfirmForms confirming) {
+        this.confirmations = confirmations;
+        this.confirming = confirming;
         this.user = user;
         this.archive = archive;
         this.backups = backups;
@@ -52,7 +67,15 @@ class RecordPages {
 
     @GET
     public Response page() {
-        return Answer.page(page(Typed.fresh(FORM), null, null));
+        return Answer.page(shown(Typed.fresh(FORM), null, null));
+    }
+
+    /** Before a file is chosen, since no page keeps one while it asks. */
+    @POST
+    @Path("confirmation")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response confirm(MultivaluedMap<String, String> form) {
+        return confirming.first(form, () -> Answer.seeOther("/record#in"));
     }
 
     @POST
@@ -60,13 +83,14 @@ class RecordPages {
     @Consumes(MediaType.MULTIPART_FORM_DATA)
     public Response take(@RestForm("file") @Nullable FileUpload file) {
         try (var sent = open(file)) {
+            confirmations.require();
             return Answer.page(
-                    page(Typed.fresh(FORM), archive.take(user.actor(), sent), null));
+                    shown(Typed.fresh(FORM), archive.take(user.actor(), sent), null));
         } catch (Refused refused) {
             var problem = refused.problem();
             return Answer.page(
                     problem.status(),
-                    page(new Typed(FORM, Map.of(), problem), null, null));
+                    shown(new Typed(FORM, Map.of(), problem), null, null));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -79,16 +103,17 @@ class RecordPages {
     public Response backUp() {
         try {
             var backup = backups.make(user.actor());
-            return Answer.page(page(Typed.fresh(FORM), null, backup));
+            return Answer.page(shown(Typed.fresh(FORM), null, backup));
         } catch (Refused refused) {
             var problem = refused.problem();
             var typed = new Typed("backup", Map.of(), problem);
-            return Answer.page(problem.status(), page(typed, null, null));
+            return Answer.page(problem.status(), shown(typed, null, null));
         }
     }
 
-    private TemplateInstance page(Typed typed, @Nullable Taken taken, @Nullable Backup backup) {
-        return Templates.record(typed, archive.sealed(user.actor()), taken, backup);
+    private TemplateInstance shown(Typed typed, @Nullable Taken taken, @Nullable Backup backup) {
+        return Templates.record(
+                typed, archive.sealed(user.actor()), taken, backup, confirmations.isConfirmed());
     }
 
     private static InputStream open(@Nullable FileUpload file) throws IOException {

@@ -46,7 +46,8 @@ record Call(
 
     Heard send(School school, Who who) {
         var answer = send(school.lineOf(who));
-        if (url.contains("sign-out")) {
+        boolean renewed = url.endsWith("/me/confirmation") && answer.statusCode() < 300;
+        if (url.contains("sign-out") || renewed) {
             school.forgetSessions();
         }
         return answer;

@@ -46,7 +46,7 @@ final class Calls {
             case "password" -> password(endpoint, last);
             case "account" ->
                     last.equals("end")
-                            ? at(endpoint, school.tokenId(), null, fields())
+                            ? at(endpoint, ended(words.get(1)), null, fields())
                             : call(endpoint, front(last));
             case "lists" -> list(endpoint);
             case "backups" -> at(endpoint, null, null, null);
@@ -54,6 +54,10 @@ final class Calls {
             case "content", "lessons" -> at(endpoint, null, null, null);
             default -> call(endpoint, front(last));
         };
+    }
+
+    private long ended(String what) {
+        return what.equals("sessions") ? school.sessionId() : school.tokenId();
     }
 
     /** A draft of the instructor's, or a signed judgement that waits for a second. */
@@ -347,6 +351,7 @@ final class Calls {
                                     "judgedOn",
                                     today()));
             case "record" -> at(endpoint, school.id(Who.STUDENT), null, null);
+            case "confirmation" -> call(endpoint, fields("password", School.PASSWORD));
             case "forget", "forgetting" -> forget(endpoint);
             case "end" ->
                     call(

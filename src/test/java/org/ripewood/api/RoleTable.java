@@ -115,6 +115,7 @@ final class RoleTable {
             GET  /api/v1/trees/{id}/record                    | 401 | 200 404 | 200 404 | 200
             GET  /record                                      | 303 | 403 403 | 403 403 | 200
             POST /record                                      | 303 | 403 403 | 403 403 | 400
+            POST /record/confirmation                         | 303 | 403 403 | 403 403 | 303
             GET  /api/v1/sites                                | 401 | 200 200 | 200 200 | 200
             POST /api/v1/sites                                | 401 | 403 403 | 201 201 | 201
             GET  /api/v1/sites/{id}                           | 401 | 404 404 | 200 200 | 200
@@ -142,6 +143,7 @@ final class RoleTable {
             GET  /lists                                       | 303 | 403 403 | 200 200 | 200
             POST /lists                                       | 303 | 403 403 | 200 200 | 200
             GET  /api/v1/people/me                            | 401 | 200 200 | 200 200 | 200
+            POST /api/v1/people/me/confirmation               | 401 | 200 200 | 200 200 | 200
             POST /api/v1/people                               | 401 | 403 403 | 403 403 | 201
             POST /api/v1/people/invitations                   | 401 | 403 403 | 403 403 | 201
             POST /api/v1/people/{id}/password-link            | 401 | 403 403 | 403 403 | 201
@@ -176,6 +178,7 @@ final class RoleTable {
             GET  /password/{secret}                           | 200 | 200 200 | 200 200 | 200
             POST /password/{secret}                           | 303 | 303 303 | 303 303 | 303
             POST /account/tokens                              | 303 | 200 200 | 200 200 | 200
+            POST /account/sessions/{id}/end                   | 303 | 303 404 | 404 404 | 404
             POST /account/tokens/{id}/end                     | 303 | 303 404 | 404 404 | 404
             POST /account/calendar                            | 303 | 200 200 | 200 200 | 200
             POST /account/calendar/revoke                     | 303 | 303 303 | 303 303 | 303

@@ -7,6 +7,8 @@ import jakarta.inject.Singleton;
 import java.io.ByteArrayInputStream;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -37,6 +39,7 @@ import org.ripewood.people.NewPerson;
 import org.ripewood.people.PasswordLinks;
 import org.ripewood.people.People;
 import org.ripewood.people.Person;
+import org.ripewood.people.SignIns;
 import org.ripewood.photos.NewPhoto;
 import org.ripewood.photos.Photo;
 import org.ripewood.photos.Photos;
@@ -92,10 +95,14 @@ class School {
     private final CalendarLinks links;
     private final PasswordLinks passwordLinks;
     private final ApiTokens tokens;
+    private final SignIns signIns;
     private final Today today;
     private final Map<Who, Person> persons = new EnumMap<>(Who.class);
     private final Map<Who, String> cookies = new EnumMap<>(Who.class);
     private final Map<Long, String> others = new ConcurrentHashMap<>();
+
+    private static final Duration HALF_ITS_TIME = Duration.ofMinutes(5);
+    private Instant confirmedAt = Instant.EPOCH;
 
     private Site site;
     private Course course;
@@ -114,6 +121,7 @@ class School {
             CalendarLinks links,
             PasswordLinks passwordLinks,
             ApiTokens tokens,
+            SignIns signIns,
             Today today) {
         this.people = people;
         this.trees = trees;
@@ -127,6 +135,7 @@ class School {
         this.links = links;
         this.passwordLinks = passwordLinks;
         this.tokens = tokens;
+        this.signIns = signIns;
         this.today = today;
     }
 
@@ -144,6 +153,12 @@ class School {
             course = course(Who.INSTRUCTOR, Who.STUDENT);
             otherCourse = course(Who.OTHER_INSTRUCTOR, Who.OTHER_STUDENT);
             site = newSite(true);
+        }
+        if (!cookies.isEmpty() && confirmedAt.isBefore(Instant.now().minus(HALF_ITS_TIME))) {
+            forgetSessions();
+        }
+        if (cookies.isEmpty()) {
+            confirmedAt = Instant.now();
         }
         // A sign-in is written down; what comes later has only its own rows to answer for.
         persons.keySet().forEach(this::cookie);
@@ -327,6 +342,12 @@ class School {
         return made.token().id();
     }
 
+    /** Another session of the student's than the one the tests go on with. */
+    long sessionId() {
+        signIn(persons.get(Who.STUDENT).login());
+        return signIns.of(actor(Who.STUDENT)).get(0).sessionId();
+    }
+
     Step assignedStep() {
         return standings.assign(
                 actor(Who.INSTRUCTOR),
@@ -489,7 +510,21 @@ class School {
     }
 
     synchronized String cookie(Who who) {
-        return cookies.computeIfAbsent(who, key -> signIn(persons.get(key).login()));
+        return cookies.computeIfAbsent(
+                who, key -> confirmed(signIn(persons.get(key).login()), PASSWORD));
+    }
+
+    /** The session's next cookie, once it has shown that it is its owner's. */
+    static String confirmed(String session, String password) {
+        return given().cookie("ripewood-session", session)
+                .header("X-Ripewood", "1")
+                .contentType("application/json")
+                .body(Map.of("password", password))
+                .post("/api/v1/people/me/confirmation")
+                .then()
+                .statusCode(200)
+                .extract()
+                .cookie("ripewood-session");
     }
 
     /** The next request signs in anew, after one that signed out. */

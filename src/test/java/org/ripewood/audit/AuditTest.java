@@ -10,6 +10,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeEach;
@@ -46,7 +47,7 @@ class AuditTest {
 
     @Test
     void whatIsWrittenByARequestIsToldWithWhoAndByWhichDoor() {
-        var session = signIn(registrar.login(), PASSWORD).getCookie("ripewood-session");
+        var session = confirmed();
         var made = enterByApi(session, "by.request." + NEXT.incrementAndGet());
         made.then().statusCode(201);
         long id = made.jsonPath().getLong("id");
@@ -60,7 +61,7 @@ class AuditTest {
 
     @Test
     void whatIsRefusedOrRolledBackIsNotTold() {
-        var session = signIn(registrar.login(), PASSWORD).getCookie("ripewood-session");
+        var session = confirmed();
         var before = latest(1);
         enterByApi(session, registrar.login()).then().statusCode(400);
         var thought =
@@ -147,7 +148,7 @@ class AuditTest {
 
     @Test
     void tokensMadeAndEndedAreTold() {
-        var session = signIn(registrar.login(), PASSWORD).getCookie("ripewood-session");
+        var session = confirmed();
         post("/account/tokens", session, "name", "A program", "scope", "READ", "days", "9");
         var made = latest(1).get(0);
         assertThat(made.deed()).isEqualTo(Deed.TOKEN_MADE);
@@ -255,6 +256,16 @@ class AuditTest {
                          "roles": ["STUDENT"]}"""
                                 .formatted(login))
                 .post("/api/v1/people");
+    }
+
+    /** A session of the registrar's that has shown that it is theirs. */
+    private String confirmed() {
+        return given().cookies(signIn(registrar.login(), PASSWORD).getCookies())
+                .header("X-Ripewood", "1")
+                .contentType("application/json")
+                .body(Map.of("password", PASSWORD))
+                .post("/api/v1/people/me/confirmation")
+                .getCookie("ripewood-session");
     }
 
     private static Response signIn(String login, String password) {

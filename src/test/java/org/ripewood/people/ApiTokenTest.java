@@ -176,7 +176,7 @@ class ApiTokenTest {
 
     @Test
     void thePageShowsATokenOnce() {
-        var session = BrowserSession.signIn(person.login(), PASSWORD);
+        var session = confirmed();
         var shown =
                 BrowserSession.post(
                         "/account/tokens",
@@ -196,7 +196,7 @@ class ApiTokenTest {
 
     @Test
     void aTokenForMoreThanAYearIsNotMade() {
-        var session = BrowserSession.signIn(person.login(), PASSWORD);
+        var session = confirmed();
         for (var days : new String[] {"0", "366", "soon"}) {
             BrowserSession.post(
                             "/account/tokens",
@@ -219,6 +219,11 @@ class ApiTokenTest {
             make(ApiToken.Scope.READ);
         }
         assertThat(status(() -> make(ApiToken.Scope.READ))).isEqualTo(409);
+    }
+
+    private String confirmed() {
+        var session = BrowserSession.signIn(person.login(), PASSWORD);
+        return BrowserSession.confirm(session, PASSWORD);
     }
 
     private Person entered(Role role) {

@@ -3,6 +3,7 @@ package org.ripewood.people;
 import static io.restassured.RestAssured.given;
 
 import io.restassured.response.Response;
+import java.util.Map;
 
 /** Requests as a browser makes them, with a session's cookie or without. */
 final class BrowserSession {
@@ -17,6 +18,19 @@ final class BrowserSession {
     /** The session's cookie; null when it was not let in. */
     static String signIn(String login, String password) {
         return answer(login, password).getCookie(COOKIE);
+    }
+
+    /** The session's next cookie, once it has shown that it is its owner's; null otherwise. */
+    static String confirm(String session, String password) {
+        return confirmation(session, password).getCookie(COOKIE);
+    }
+
+    static Response confirmation(String session, String password) {
+        return given().cookie(COOKIE, session)
+                .header("X-Ripewood", "1")
+                .contentType("application/json")
+                .body(Map.of("password", password))
+                .post("/api/v1/people/me/confirmation");
     }
 
     static Response answer(String login, String password) {

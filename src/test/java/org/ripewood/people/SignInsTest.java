@@ -5,6 +5,7 @@ import static org.hamcrest.Matchers.endsWith;
 
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.time.Duration;
 import java.time.Instant;
@@ -54,9 +55,34 @@ class SignInsTest {
 
     @Test
     void signingOutEverywhereEndsThemAll() {
-        BrowserSession.post("/account/sign-out-everywhere", here).then().statusCode(303);
+        BrowserSession.post("/account/sign-out-everywhere", here, "confirmPassword", PASSWORD)
+                .then()
+                .statusCode(303);
         assertThat(isOpen(here)).isFalse();
         assertThat(isOpen(there)).isFalse();
+    }
+
+    @Test
+    void oneSessionIsEndedByItselfAndOnlyOnesOwn() {
+        var actor = new Actor(person.id(), person.roles());
+        var open = signIns.of(actor);
+        var page = BrowserSession.get("/account", here).asString();
+        for (var session : open) {
+            assertThat(page).contains("/account/sessions/%d/end".formatted(session.sessionId()));
+        }
+        assertThat(page).containsOnlyOnce(", this one");
+        here = BrowserSession.confirm(here, PASSWORD);
+        var theOther = open.get(0).sessionId();
+        end(theOther).then().statusCode(303).header("Location", endsWith("/account#signed-in"));
+        assertThat(isOpen(there)).isFalse();
+        assertThat(isOpen(here)).isTrue();
+        end(theOther).then().statusCode(404);
+        end(open.get(1).sessionId()).then().statusCode(303);
+        assertThat(isOpen(here)).isFalse();
+    }
+
+    private Response end(long sessionId) {
+        return BrowserSession.post("/account/sessions/%d/end".formatted(sessionId), here);
     }
 
     @Test
@@ -87,7 +113,7 @@ class SignInsTest {
         assertThat(isOpen(here)).isTrue();
         age(Duration.ofDays(7));
         assertThat(isOpen(here)).isFalse();
-        assertThat(signIns.since(new Actor(person.id(), person.roles()))).isEmpty();
+        assertThat(signIns.of(new Actor(person.id(), person.roles()))).isEmpty();
     }
 
     @Test

@@ -28,7 +28,7 @@ class CalendarLinkTest {
     @Test
     void aLinkIsShownOnceAndOnNoOtherPage() {
         var student = school.newGroup().student();
-        var pupil = Visitor.of(people, student);
+        var pupil = Visitor.of(people, student).confirmed();
         assertThat(pupil.get("/home").asString()).contains("/account#calendar");
         assertThat(pupil.get("/account").asString()).contains("You have no link yet");
 

@@ -321,7 +321,8 @@ class FormsTest {
 
     @Test
     void theRegistrarEntersPeopleAndOpensCourses() {
-        var office = Visitor.of(people, school.person("Rika Registrar", Role.REGISTRAR));
+        var office =
+                Visitor.of(people, school.person("Rika Registrar", Role.REGISTRAR)).confirmed();
         leadsTo(
                 office.send(
                         "/people",

@@ -48,7 +48,8 @@ class RecordPageTest {
                     new NewPhoto(School.TODAY, Viewpoint.FRONT, null, null, null),
                     new ByteArrayInputStream(Pictures.jpeg()));
         }
-        registrar = Visitor.of(people, school.person("Rae Registrar", Role.REGISTRAR));
+        registrar =
+                Visitor.of(people, school.person("Rae Registrar", Role.REGISTRAR)).confirmed();
     }
 
     private byte[] taken() {
