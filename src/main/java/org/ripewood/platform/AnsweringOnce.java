@@ -30,12 +30,19 @@ import org.jspecify.annotations.Nullable;
 class AnsweringOnce {
 
     private final Once once;
+    private final StillReached reach;
     private final CurrentUser user;
     private final CurrentVertxRequest request;
     private final ObjectMapper json;
 
-    AnsweringOnce(Once once, CurrentUser user, CurrentVertxRequest request, ObjectMapper json) {
+    AnsweringOnce(
+            Once once,
+            StillReached reach,
+            CurrentUser user,
+            CurrentVertxRequest request,
+            ObjectMapper json) {
         this.once = once;
+        this.reach = reach;
         this.user = user;
         this.request = request;
         this.json = json;
@@ -52,6 +59,9 @@ class AnsweringOnce {
         if (!fresh.isEmpty()) {
             return fresh.get(0);
         }
+        // what was within reach at first may be somebody else's by now
+        var path = request.getCurrent().normalizedPath();
+        reach.require(user.actor(), path, answered.location());
         throw new WebApplicationException(again(answered));
     }
 

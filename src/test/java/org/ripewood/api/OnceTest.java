@@ -15,12 +15,15 @@ import java.util.UUID;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.regex.Pattern;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ripewood.photos.Pictures;
+import org.ripewood.platform.AnsweredOnce;
+import org.ripewood.platform.Role;
 import org.ripewood.standing.Step;
 
 /** A write sent again under its key counts once and is answered as at first. */
@@ -211,6 +214,105 @@ class OnceTest {
             assertThat(older.executeUpdate()).isOne();
         }
         assertThat(post(Who.STUDENT, address, key, seen("3")).statusCode()).isEqualTo(201);
+    }
+
+    /**
+     * Every door that keeps keys: sent again it answers as at first, and to who no longer reaches
+     * what it is about as the same without a key.
+     */
+    @Test
+    void whoLostReachIsNotToldTheFirstAnswerAgain() {
+        var calls = new Calls(school);
+        var doors =
+                Endpoint.all().stream()
+                        .filter(door -> door.method().isAnnotationPresent(AnsweredOnce.class))
+                        .toList();
+        assertThat(doors).hasSizeGreaterThan(15);
+        var teacher = school.teacher(Role.INSTRUCTOR);
+        var mine = new ArrayList<Sent>();
+        for (var door : doors) {
+            // a keeper alone reports, and says what became of care
+            var call = calls.of(door);
+            var key = fresh();
+            var sent = new Sent(call, key, call.send(school.lineOf(teacher).header(KEY, key)));
+            if (sent.first().statusCode() < 300) {
+                assertThat(sent.again(school.lineOf(teacher)))
+                        .as(call.url())
+                        .extracting(Heard::statusCode, Heard::text)
+                        .containsExactly(sent.first().statusCode(), sent.first().text());
+                mine.add(sent);
+            }
+        }
+        assertThat(mine).hasSizeGreaterThan(12);
+        school.endMembership(teacher);
+        var before = tables.rows();
+        int refused = 0;
+        for (var sent : mine) {
+            var again = sent.again(school.lineOf(teacher));
+            var plain = school.lineOf(teacher).send("GET", sent.readAt());
+            var as = sent.call().url() + " after reading answers " + plain.statusCode();
+            if (plain.statusCode() == 404) {
+                refused++;
+                assertThat(again.statusCode()).as(as).isEqualTo(404);
+                assertThat(again.contentType()).as(as).startsWith("application/problem+json");
+            } else {
+                assertThat(again.statusCode()).as(as).isLessThan(300);
+            }
+        }
+        assertThat(refused).isGreaterThan(10);
+        assertThat(tables.rows()).isEqualTo(before);
+    }
+
+    /** A call, the key it is sent under each time, and what was answered first. */
+    private record Sent(Call call, String key, Heard first) {
+
+        Heard again(Line line) {
+            return call.send(line.header(KEY, key));
+        }
+
+        /** Where what the call is about is read. */
+        String readAt() {
+            var named = Pattern.compile("/api/v1/([a-z]+)/(\\d+).*").matcher(call.url());
+            if (!named.matches()) {
+                return call.url() + "/" + first.json().path("id").asLong();
+            }
+            return "/api/v1/%s/%s%s"
+                    .formatted(
+                            named.group(1),
+                            named.group(2),
+                            named.group(1).equals("people") ? "/judgements" : "");
+        }
+    }
+
+    @Test
+    void theFormerKeeperIsNotToldTheFirstAnswerAgain() {
+        var tree = school.tree();
+        var key = fresh();
+        var entered = calls().of(door("POST /api/v1/trees"));
+        var made = entered.send(school.lineOf(Who.STUDENT).header(KEY, key));
+        assertThat(made.statusCode()).isEqualTo(201);
+        var address = "/api/v1/trees/" + tree.id() + "/observations";
+        var other = fresh();
+        assertThat(post(Who.STUDENT, address, other, seen("2")).statusCode()).isEqualTo(201);
+        school.handOn(tree.id());
+        school.handOn(made.json().path("id").asLong());
+        for (var again :
+                List.of(
+                        post(Who.STUDENT, address, other, seen("2")).asString(),
+                        entered.send(school.lineOf(Who.STUDENT).header(KEY, key)).text())) {
+            assertThat(again).contains("\"status\":404").doesNotContain("pest_level", "acer_palmatum");
+        }
+    }
+
+    private Calls calls() {
+        return new Calls(school);
+    }
+
+    private static Endpoint door(String address) {
+        return Endpoint.all().stream()
+                .filter(door -> door.toString().equals(address))
+                .findFirst()
+                .orElseThrow();
     }
 
     private Response report(Step step, String key) {

@@ -57,6 +57,7 @@ import org.ripewood.standing.NewAssignment;
 import org.ripewood.standing.NewReport;
 import org.ripewood.standing.Standings;
 import org.ripewood.standing.Step;
+import org.ripewood.trees.HandOver;
 import org.ripewood.trees.NewObservation;
 import org.ripewood.trees.NewSite;
 import org.ripewood.trees.NewTree;
@@ -482,6 +483,30 @@ class School {
                 .cookie(
                         "ripewood-session",
                         others.computeIfAbsent(person.id(), id -> signIn(person.login())));
+    }
+
+    /** The same over a connection that is kept. */
+    Line lineOf(Person person) {
+        return new Line()
+                .header("X-Ripewood", "1")
+                .cookie(
+                        "ripewood-session",
+                        others.computeIfAbsent(person.id(), id -> signIn(person.login())));
+    }
+
+    /** Takes an instructor out of the student's course. */
+    void endMembership(Person teacher) {
+        people.leave(actor(Who.REGISTRAR), course.id(), teacher.id(), today.date());
+    }
+
+    /** Gives a tree to the student of the other course. */
+    void handOn(long treeId) {
+        var registrar = actor(Who.REGISTRAR);
+        trees.handOver(
+                registrar,
+                treeId,
+                trees.get(registrar, treeId).version(),
+                new HandOver(id(Who.OTHER_STUDENT), today.date()));
     }
 
     Person person(Who who) {
