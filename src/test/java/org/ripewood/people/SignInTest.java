@@ -234,7 +234,7 @@ class SignInTest {
                         .body("{}")
                         .post("/j_security_check");
         for (var answer : new Response[] {without, json}) {
-            assertThat(answer.statusCode()).isIn(200, 415);
+            assertThat(answer.statusCode()).isIn(303, 415);
             assertThat(answer.getCookie(SESSION)).isNull();
         }
     }
