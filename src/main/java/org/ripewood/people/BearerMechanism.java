@@ -9,15 +9,12 @@ import io.quarkus.vertx.http.runtime.security.ChallengeData;
 import io.quarkus.vertx.http.runtime.security.HttpAuthenticationMechanism;
 import io.smallrye.mutiny.Uni;
 import io.vertx.ext.web.RoutingContext;
-
 import jakarta.enterprise.context.ApplicationScoped;
-
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.ApiAddress;
 import org.ripewood.platform.AskedAddress;
 import org.ripewood.platform.MetricsAddress;
-
-import java.util.Set;
 
 /**
  * Takes a token from the header Authorization (RFC 6750, 2.1) of requests to the API. It is asked

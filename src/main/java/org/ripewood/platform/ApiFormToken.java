@@ -4,15 +4,12 @@ import io.quarkus.vertx.http.runtime.filters.Filters;
 import io.vertx.core.http.HttpHeaders;
 import io.vertx.core.http.HttpServerRequest;
 import io.vertx.ext.web.RoutingContext;
-
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
-
-import org.eclipse.microprofile.config.inject.ConfigProperty;
-
 import java.security.SecureRandom;
 import java.util.Base64;
 import java.util.regex.Pattern;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /**
  * Spares programs that send files to the API the token of forms: the framework asks it of

@@ -1,13 +1,10 @@
 package org.ripewood.platform;
 
 import io.vertx.ext.web.RoutingContext;
-
 import jakarta.ws.rs.container.ContainerRequestContext;
-
-import org.jboss.resteasy.reactive.server.ServerRequestFilter;
-
 import java.util.List;
 import java.util.Set;
+import org.jboss.resteasy.reactive.server.ServerRequestFilter;
 
 /**
  * Writes to the API by a browser's session need a header that no form and no other site's page can

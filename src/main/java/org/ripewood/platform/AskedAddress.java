@@ -1,14 +1,12 @@
 package org.ripewood.platform;
 
 import io.vertx.ext.web.RoutingContext;
-
-import org.jspecify.annotations.Nullable;
-
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.HexFormat;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The address that is asked for. Routing decodes and shortens a path before it looks for a door, so

@@ -1,12 +1,9 @@
 package org.ripewood.platform;
 
 import io.quarkus.runtime.configuration.MemorySize;
-
 import jakarta.enterprise.context.ApplicationScoped;
-
-import org.eclipse.microprofile.config.inject.ConfigProperty;
-
 import java.util.regex.Pattern;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /** How many bytes a body may have, by the address it is sent to. */
 @ApplicationScoped

@@ -2,15 +2,13 @@ package org.ripewood.platform;
 
 import io.vertx.core.http.HttpHeaders;
 import io.vertx.core.http.HttpServerRequest;
-
-import org.jspecify.annotations.Nullable;
-
 import java.nio.charset.Charset;
 import java.nio.charset.IllegalCharsetNameException;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** The media type that a request says its body is of (RFC 9110, 8.3.1). */
 final class ContentTypes {

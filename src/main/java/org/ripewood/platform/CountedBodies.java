@@ -1,15 +1,12 @@
 package org.ripewood.platform;
 
 import io.vertx.ext.web.RoutingContext;
-
 import jakarta.ws.rs.container.ContainerRequestContext;
-
-import org.jboss.resteasy.reactive.server.ServerRequestFilter;
-import org.jspecify.annotations.Nullable;
-
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import org.jboss.resteasy.reactive.server.ServerRequestFilter;
+import org.jspecify.annotations.Nullable;
 
 /** Counts a body that announced no length as it comes, and ends it where there is too much. */
 class CountedBodies {

@@ -2,14 +2,9 @@ package org.ripewood.platform;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
-
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.vertx.http.runtime.CurrentVertxRequest;
-
 import jakarta.enterprise.context.ApplicationScoped;
-
-import org.jspecify.annotations.Nullable;
-
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -17,6 +12,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Does what is asked once, however often it is sent: whoever sends the same again under the same

@@ -1,15 +1,12 @@
 package org.ripewood.platform;
 
 import io.vertx.ext.web.RoutingContext;
-
 import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.core.MediaType;
-
-import org.jboss.resteasy.reactive.server.ServerRequestFilter;
-import org.jspecify.annotations.Nullable;
-
 import java.util.List;
 import java.util.Set;
+import org.jboss.resteasy.reactive.server.ServerRequestFilter;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Writes to pages are forms. What comes as another type, or as none, would pass by the check of the

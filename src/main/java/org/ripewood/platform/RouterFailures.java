@@ -6,13 +6,10 @@ import io.quarkus.security.UnauthorizedException;
 import io.vertx.core.VertxException;
 import io.vertx.ext.web.Router;
 import io.vertx.ext.web.RoutingContext;
-
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
-
-import org.jspecify.annotations.Nullable;
-
 import java.util.concurrent.RejectedExecutionException;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Failures that came to no door, told like those of doors. The framework writes each of them into

@@ -4,15 +4,12 @@ import io.quarkus.vertx.http.runtime.filters.Filters;
 import io.vertx.core.http.HttpServerRequest;
 import io.vertx.core.http.HttpVersion;
 import io.vertx.ext.web.RoutingContext;
-
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
-
-import org.jspecify.annotations.Nullable;
-
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Refuses a head that says nothing sound of its host, its version or the type of its body: the

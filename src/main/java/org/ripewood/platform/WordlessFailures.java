@@ -1,10 +1,8 @@
 package org.ripewood.platform;
 
 import io.vertx.ext.web.RoutingContext;
-
 import jakarta.ws.rs.container.ContainerResponseContext;
 import jakarta.ws.rs.core.MediaType;
-
 import org.jboss.resteasy.reactive.server.ServerResponseFilter;
 
 /** Puts words to the failures that the framework answers with a bare status. */

@@ -2,9 +2,6 @@ package org.ripewood.api;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
-
-import org.jspecify.annotations.Nullable;
-
 import java.io.ByteArrayOutputStream;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -14,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.StringJoiner;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A request with everything it needs to be taken.

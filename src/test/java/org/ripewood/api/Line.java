@@ -1,9 +1,6 @@
 package org.ripewood.api;
 
 import io.restassured.RestAssured;
-
-import org.jspecify.annotations.Nullable;
-
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URI;
@@ -14,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A request as it goes over the line, and a connection that is kept: for tests that send thousands,

@@ -1,11 +1,9 @@
 package org.ripewood.platform;
 
 import io.quarkus.test.junit.QuarkusTestProfile;
-
-import org.ripewood.Database;
-
 import java.util.HashMap;
 import java.util.Map;
+import org.ripewood.Database;
 
 /**
  * A service with small limits and short patience, behind a proxy that speaks TLS and HTTP/2 with

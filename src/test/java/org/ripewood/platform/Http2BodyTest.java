@@ -1,8 +1,7 @@
 package org.ripewood.platform;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import static java.util.concurrent.TimeUnit.SECONDS;
+import static org.assertj.core.api.Assertions.assertThat;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
@@ -14,9 +13,14 @@ import io.vertx.core.http.HttpClientOptions;
 import io.vertx.core.http.HttpClientRequest;
 import io.vertx.core.http.HttpMethod;
 import io.vertx.core.http.HttpVersion;
-
 import jakarta.inject.Inject;
-
+import java.net.URI;
+import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.time.Duration;
+import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -29,14 +33,6 @@ import org.ripewood.people.NewApiToken;
 import org.ripewood.people.NewPerson;
 import org.ripewood.people.People;
 import org.ripewood.people.Person;
-
-import java.net.URI;
-import java.net.http.HttpRequest;
-import java.net.http.HttpRequest.BodyPublishers;
-import java.net.http.HttpResponse.BodyHandlers;
-import java.time.Duration;
-import java.util.Set;
-import java.util.concurrent.CompletableFuture;
 
 /**
  * Where HTTP/2 is spoken (RFC 9113), whose bodies need not tell their length, they are bounded like

@@ -1,16 +1,16 @@
 package org.ripewood.platform;
 
 import static io.restassured.RestAssured.given;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
 import io.restassured.http.ContentType;
 import io.restassured.response.Response;
-
 import jakarta.inject.Inject;
-
+import java.time.Duration;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,10 +23,6 @@ import org.ripewood.people.NewApiToken;
 import org.ripewood.people.People;
 import org.ripewood.standing.BoardAsked;
 import org.ripewood.standing.Standings;
-
-import java.time.Duration;
-import java.util.concurrent.atomic.AtomicLong;
-import java.util.regex.Pattern;
 
 /** What the service tells of itself, and to whom. */
 @QuarkusTest

@@ -1,13 +1,13 @@
 package org.ripewood.platform;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import static java.nio.charset.StandardCharsets.ISO_8859_1;
-
 import io.quarkus.test.junit.QuarkusTest;
-
 import jakarta.inject.Inject;
-
+import java.util.ArrayList;
+import java.util.Set;
+import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,10 +16,6 @@ import org.ripewood.Logged;
 import org.ripewood.RawLine;
 import org.ripewood.people.NewPerson;
 import org.ripewood.people.People;
-
-import java.util.ArrayList;
-import java.util.Set;
-import java.util.UUID;
 
 /**
  * Requests of strangers that no browser makes: each is answered in words, and none is written into
