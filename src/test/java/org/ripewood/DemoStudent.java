@@ -82,8 +82,18 @@ final class DemoStudent {
 
     /** Signs out, as the page's button does; answers the status. */
     int leave() throws Exception {
-        // sixteen bytes, as the form token has them, in the form and in its cookie
-        var token = "c2l4dGVlbiBieXRlcy4uLg";
+        // in the form and in its cookie, as a page gives it
+        var page = HttpRequest.newBuilder(URI.create(service.at("/home"))).header("Cookie", cookie);
+        var token =
+                line
+                        .send(page.build(), BodyHandlers.discarding())
+                        .headers()
+                        .allValues("Set-Cookie")
+                        .stream()
+                        .filter(set -> set.startsWith("ripewood-csrf="))
+                        .map(set -> set.replaceFirst("^[^=]*=", "").replaceFirst(";.*", ""))
+                        .findFirst()
+                        .orElseThrow();
         var request =
                 HttpRequest.newBuilder(URI.create(service.at("/sign-out")))
                         .header("Cookie", cookie + "; ripewood-csrf=" + token)

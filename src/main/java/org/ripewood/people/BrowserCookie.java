@@ -9,12 +9,16 @@ import org.jspecify.annotations.Nullable;
 final class BrowserCookie {
 
     static final String NAME = "ripewood-browser";
+
+    /** Bound to TLS by its name (RFC 6265bis, 4.1.3.1) where a proxy speaks it. */
+    static final String NAME_BY_TLS = "__Secure-" + NAME;
+
     private static final String ONLY_TO_SIGN_IN = "/j_security_check";
 
     private BrowserCookie() {}
 
     static @Nullable String read(@Nullable RoutingContext context) {
-        var cookie = context == null ? null : context.request().getCookie(NAME);
+        var cookie = context == null ? null : context.request().getCookie(name(context));
         return cookie == null ? null : cookie.getValue();
     }
 
@@ -22,12 +26,16 @@ final class BrowserCookie {
         if (context != null) {
             context.response()
                     .addCookie(
-                            Cookie.cookie(NAME, secret)
+                            Cookie.cookie(name(context), secret)
                                     .setPath(ONLY_TO_SIGN_IN)
                                     .setHttpOnly(true)
                                     .setSameSite(CookieSameSite.STRICT)
                                     .setSecure(context.request().isSSL())
                                     .setMaxAge(KnownBrowsers.REMEMBERED.toSeconds()));
         }
+    }
+
+    private static String name(RoutingContext context) {
+        return context.request().isSSL() ? NAME_BY_TLS : NAME;
     }
 }

@@ -45,6 +45,11 @@ public class CurrentUser {
         return new Actor(personId, roles);
     }
 
+    /** The person asking; null when nobody is signed in. */
+    @Nullable Long personId() {
+        return identity.getAttribute(PERSON_ID);
+    }
+
     /** The session this request belongs to; null when it came without one. */
     public @Nullable Long session() {
         return identity.getAttribute(SESSION_ID);

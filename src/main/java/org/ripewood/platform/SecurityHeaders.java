@@ -24,6 +24,9 @@ class SecurityHeaders {
 
     private static final String POLICY = "Content-Security-Policy";
 
+    /** Without the path. With no referrer at all a form would not say which site it is of. */
+    private static final String NO_ADDRESS = "strict-origin";
+
     /** What no page of ours asks a browser for. */
     static final String PERMISSIONS_POLICY =
             "camera=(), microphone=(), geolocation=(), usb=(), serial=(), bluetooth=(), midi=(),"
@@ -62,7 +65,7 @@ class SecurityHeaders {
             headers.set(POLICY, CONTENT_SECURITY_POLICY);
         }
         headers.set("X-Content-Type-Options", "nosniff");
-        headers.set("Referrer-Policy", SecretAddress.is(path) ? "no-referrer" : "same-origin");
+        headers.set("Referrer-Policy", SecretAddress.is(path) ? NO_ADDRESS : "same-origin");
         if (!isAsset(path) && !headers.contains("Cache-Control")) {
             headers.set("Cache-Control", "no-store");
         }

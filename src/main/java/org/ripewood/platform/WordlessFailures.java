@@ -8,7 +8,7 @@ import org.jboss.resteasy.reactive.server.ServerResponseFilter;
 /** Puts words to the failures that the framework answers with a bare status. */
 class WordlessFailures {
 
-    private static final String MAYBE_STALE_FORM =
+    static final String MAYBE_STALE_FORM =
             "Maybe the page was open too long: go back, load it again and send the form once more.";
 
     private final ProblemAnswers answers;

@@ -24,9 +24,6 @@ record Call(
 
     private static final ObjectMapper JSON = new ObjectMapper();
 
-    /** Sixteen bytes, as the form token has them. */
-    private static final String TOKEN = "c2l4dGVlbiBieXRlcy4uLg";
-
     private static final String BOUNDARY = "a-line-nobody-writes";
     private static final String PARTS_TYPE = "multipart/form-data; boundary=" + BOUNDARY;
 
@@ -72,29 +69,29 @@ record Call(
             line.body("text/csv; charset=UTF-8", String.valueOf(body.get("text")));
         } else if (endpoint.consumes("multipart/form-data")) {
             if (!endpoint.api()) {
-                line.cookie("ripewood-csrf", TOKEN);
+                line.cookie("ripewood-csrf", line.formToken());
             }
-            line.body(PARTS_TYPE, parts());
+            line.body(PARTS_TYPE, parts(line));
         } else if (endpoint.api() && endpoint.consumes("application/json") && body != null) {
             // read as a stream and not into a record; what has no body consumes JSON as well
             if (body.containsKey("text")) {
                 line.body("application/json", String.valueOf(body.get("text")));
             }
         } else if (endpoint.writes() && !endpoint.api()) {
-            line.cookie("ripewood-csrf", TOKEN)
-                    .body("application/x-www-form-urlencoded; charset=UTF-8", form());
+            line.cookie("ripewood-csrf", line.formToken())
+                    .body("application/x-www-form-urlencoded; charset=UTF-8", form(line));
         }
     }
 
-    private Map<String, Object> withToken() {
+    private Map<String, Object> withToken(Line line) {
         var all = new LinkedHashMap<String, Object>(body == null ? Map.of() : body);
-        all.put("csrf-token", TOKEN);
+        all.put("csrf-token", line.formToken());
         return all;
     }
 
-    private String form() {
+    private String form(Line line) {
         var pairs = new StringJoiner("&");
-        withToken()
+        withToken(line)
                 .forEach(
                         (name, value) -> {
                             var several = value instanceof Collection<?> all ? all : List.of(value);
@@ -107,9 +104,9 @@ record Call(
         return URLEncoder.encode(String.valueOf(value), StandardCharsets.UTF_8);
     }
 
-    private byte[] parts() {
+    private byte[] parts(Line line) {
         var parts = new ByteArrayOutputStream();
-        var all = endpoint.api() ? body : withToken();
+        var all = endpoint.api() ? body : withToken(line);
         all.forEach(
                 (name, value) -> {
                     var file = value instanceof byte[] ? "; filename=\"file\"" : "";

@@ -29,6 +29,9 @@ final class Line {
     private final StringBuilder cookies = new StringBuilder();
     private byte @Nullable [] body;
 
+    /** One that nobody made, of the length they have. */
+    private String formToken = "A".repeat(64);
+
     Line header(String name, String value) {
         headers.put(name, value);
         return this;
@@ -37,6 +40,16 @@ final class Line {
     Line cookie(String name, String value) {
         cookies.append(cookies.length() == 0 ? "" : "; ").append(name).append('=').append(value);
         return this;
+    }
+
+    /** The token that forms of whoever sends this carry. */
+    Line formToken(String token) {
+        formToken = token;
+        return this;
+    }
+
+    String formToken() {
+        return formToken;
     }
 
     /** Sent as it stands, whatever its type promises. */

@@ -104,6 +104,7 @@ class School {
 
     private static final Duration HALF_ITS_TIME = Duration.ofMinutes(5);
     private Instant confirmedAt = Instant.EPOCH;
+    private final Map<Who, String> formTokens = new EnumMap<>(Who.class);
 
     private Site site;
     private Course course;
@@ -489,6 +490,7 @@ class School {
     Line lineOf(Person person) {
         return new Line()
                 .header("X-Ripewood", "1")
+                .formToken(as(person).get("/rehearsal/open").cookie("ripewood-csrf"))
                 .cookie(
                         "ripewood-session",
                         others.computeIfAbsent(person.id(), id -> signIn(person.login())));
@@ -530,8 +532,14 @@ class School {
 
     /** The same over a connection that is kept. */
     Line lineOf(Who who) {
-        var line = new Line().header("X-Ripewood", "1");
+        var line = new Line().header("X-Ripewood", "1").formToken(formToken(who));
         return who == Who.ANONYMOUS ? line : line.cookie("ripewood-session", cookie(who));
+    }
+
+    /** What the forms on a page of theirs carry; it outlasts a session. */
+    synchronized String formToken(Who who) {
+        return formTokens.computeIfAbsent(
+                who, key -> as(key).get("/rehearsal/open").cookie("ripewood-csrf"));
     }
 
     synchronized String cookie(Who who) {

@@ -277,7 +277,10 @@ class AuditTest {
     }
 
     private static Response post(String path, String session, String... fields) {
-        var token = "c2l4dGVlbiBieXRlcy4uLg";
+        var token =
+                given().cookie("ripewood-session", session)
+                        .get("/rehearsal/open")
+                        .getCookie("ripewood-csrf");
         var request =
                 given().redirects()
                         .follow(false)

@@ -73,6 +73,10 @@ class AsvsTest {
         }
         var form = BrowserSession.get("/account", session).getDetailedCookie("ripewood-csrf");
         assertThat(form.isHttpOnly()).isTrue();
+        assertThat(form.getSameSite()).isEqualToIgnoringCase("strict");
+        var back = BrowserSession.get("/account", "").getDetailedCookie("ripewood-return");
+        assertThat(back.isHttpOnly()).isTrue();
+        assertThat(back.getSameSite()).isEqualToIgnoringCase("strict");
     }
 
     @Test

@@ -10,9 +10,6 @@ final class BrowserSession {
 
     static final String COOKIE = "ripewood-session";
 
-    /** Sixteen bytes, as the form token has them. */
-    private static final String TOKEN = "c2l4dGVlbiBieXRlcy4uLg";
-
     private BrowserSession() {}
 
     /** The session's cookie; null when it was not let in. */
@@ -46,15 +43,21 @@ final class BrowserSession {
         return given().redirects().follow(false).cookie(COOKIE, session).get(path);
     }
 
+    /** The token that forms of a session's person carry. */
+    static String formToken(String session) {
+        return get("/rehearsal/open", session).getCookie("ripewood-csrf");
+    }
+
     /** Sends a form with its token. */
     static Response post(String path, String session, Object... fields) {
+        var token = formToken(session);
         var request =
                 given().redirects()
                         .follow(false)
                         .cookie(COOKIE, session)
-                        .cookie("ripewood-csrf", TOKEN)
+                        .cookie("ripewood-csrf", token)
                         .contentType("application/x-www-form-urlencoded; charset=UTF-8")
-                        .formParam("csrf-token", TOKEN);
+                        .formParam("csrf-token", token);
         for (int i = 0; i < fields.length; i += 2) {
             request.formParam((String) fields[i], fields[i + 1]);
         }

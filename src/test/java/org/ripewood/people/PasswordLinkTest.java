@@ -187,7 +187,7 @@ class PasswordLinkTest {
     @Test
     void theAddressOfALinkGoesNowhereElse() {
         var answer = opened(invite().secret());
-        assertThat(answer.header("Referrer-Policy")).isEqualTo("no-referrer");
+        assertThat(answer.header("Referrer-Policy")).isEqualTo("strict-origin");
         assertThat(answer.header("Cache-Control")).isEqualTo("no-store");
     }
 

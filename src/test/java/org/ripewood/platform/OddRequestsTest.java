@@ -1,5 +1,6 @@
 package org.ripewood.platform;
 
+import static io.restassured.RestAssured.given;
 import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -140,10 +141,20 @@ class OddRequestsTest {
 
     @Test
     void tooManyFields() {
-        var pairs = "a=b&".repeat(1_001);
-        assertThat(form("/password/forgotten", "application/x-www-form-urlencoded", pairs))
-                .startsWith("HTTP/1.1 413 ")
-                .contains("at most 1000 fields");
+        var token = given().get("/rehearsal/open").getCookie("ripewood-csrf");
+        var body = "csrf-token=" + token + "&a=b".repeat(1_001);
+        var answer =
+                answer(
+                        """
+                        POST /password/forgotten HTTP/1.1
+                        Host: localhost
+                        Cookie: ripewood-csrf=%s
+                        Content-Type: application/x-www-form-urlencoded
+                        Content-Length: %d
+                        """
+                                .formatted(token, body.length()),
+                        body);
+        assertThat(answer).startsWith("HTTP/1.1 413 ").contains("at most 1000 fields");
     }
 
     @ParameterizedTest
@@ -203,7 +214,7 @@ class OddRequestsTest {
                             """
                             POST /j_security_check HTTP/1.1
                             Host: localhost
-                            Cookie: quarkus-redirect-location=%s
+                            Cookie: ripewood-return=%s
                             Content-Type: application/x-www-form-urlencoded
                             Content-Length: %d
                             """
