@@ -26,6 +26,11 @@ final class FileFaults {
         throwIfAny();
     }
 
+    /** Whether nothing was found so far. */
+    boolean none() {
+        return found.isEmpty();
+    }
+
     /**
      * Goes on only when nothing was found.
      *

@@ -33,8 +33,9 @@ record Intake(
     Taken take(Connection connection, Path file) throws SQLException {
         var faults = new FileFaults();
         try (var sent = RecordSent.open(file, mostBytes, faults)) {
-            var check = new RecordCheck(faults, rooms, sent.pictures());
+            var check = new RecordCheck(tables, faults, rooms, sent.pictures());
             new RecordFile(sent.json(), tables, faults).read(check);
+            check.finish();
             sent.pictures().tellUnnamed(faults);
             faults.throwIfAny();
             if (check.scope() == Scope.Kind.SCHOOL) {

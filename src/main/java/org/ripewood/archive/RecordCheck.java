@@ -4,6 +4,7 @@ import static java.util.Objects.requireNonNull;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -18,7 +19,8 @@ import tools.jackson.databind.node.ObjectNode;
 
 /**
  * Judges a file before anything of it is entered: every field, every row named, that rows of one
- * tree name rows of the same tree, and the rooms' own rules.
+ * tree name rows of the same tree, that the file of a tree or a course holds that one and nothing
+ * else, and the rooms' own rules.
  */
 final class RecordCheck implements RecordFile.Reader {
 
@@ -28,6 +30,7 @@ final class RecordCheck implements RecordFile.Reader {
     /** A row named that is not there yet, of the table itself. */
     private record Ahead(long number, int owner, String pointer) {}
 
+    private final List<PlannedTable> tables;
     private final FileFaults faults;
     private final Iterable<KeptTables> rooms;
     private final PicturesSent pictures;
@@ -38,11 +41,23 @@ final class RecordCheck implements RecordFile.Reader {
 
     private final List<Ahead> ahead = new ArrayList<>();
     private final Set<String> keys = new HashSet<>();
+
+    /** Persons and sites that rows name, by table and number. */
+    private final Map<String, BitSet> named = new HashMap<>();
+
+    /** Where each table begins. */
+    private final Map<String, String> begun = new HashMap<>();
+
     private Scope.Kind scope = Scope.Kind.SCHOOL;
     private @Nullable PlannedTable table;
     private Map<String, PlannedColumn> fields = Map.of();
 
-    RecordCheck(FileFaults faults, Iterable<KeptTables> rooms, PicturesSent pictures) {
+    RecordCheck(
+            List<PlannedTable> tables,
+            FileFaults faults,
+            Iterable<KeptTables> rooms,
+            PicturesSent pictures) {
+        this.tables = List.copyOf(tables);
         this.faults = faults;
         this.rooms = rooms;
         this.pictures = pictures;
@@ -106,18 +121,48 @@ final class RecordCheck implements RecordFile.Reader {
     }
 
     @Override
-    public void begin(PlannedTable begun, String pointer) {
-        if (begun.told().schoolOnly() && scope != Scope.Kind.SCHOOL) {
+    public void begin(PlannedTable beginning, String pointer) {
+        if (!scope.holds(beginning, tables)) {
             faults.end(
                     pointer + "/table",
-                    "only a school's file has “%s”, found one of a %s"
-                            .formatted(begun.field(), scope.name().toLowerCase(Locale.ROOT)));
+                    "a %s's file has no “%s”".formatted(word(), beginning.field()));
         }
-        table = begun;
-        fields = begun.byField();
-        counts.put(begun.name(), 0);
-        owners.put(begun.name(), new int[16]);
+        table = beginning;
+        fields = beginning.byField();
+        counts.put(beginning.name(), 0);
+        owners.put(beginning.name(), new int[16]);
+        begun.put(beginning.name(), pointer);
         keys.clear();
+    }
+
+    private String word() {
+        return scope.name().toLowerCase(Locale.ROOT);
+    }
+
+    /** What can be said only once all rows are known. */
+    void finish() {
+        if (scope == Scope.Kind.SCHOOL) {
+            return;
+        }
+        // of a row that could not be read nobody knows what it names
+        boolean allRead = faults.none();
+        if (rows(scope.root()) != 1) {
+            faults.add(
+                    begun.getOrDefault(scope.root(), "/tables"),
+                    "expected one %s in a %s's file, found %d"
+                            .formatted(word(), word(), rows(scope.root())));
+        }
+        for (var of : allRead ? Scope.NAMED_ONLY : List.<String>of()) {
+            var known = named.getOrDefault(of, new BitSet());
+            for (int row = known.nextClearBit(1);
+                    row <= rows(of);
+                    row = known.nextClearBit(row + 1)) {
+                faults.add(
+                        "%s/rows/%d".formatted(begun.get(of), row - 1),
+                        "expected a %s that another row names, found one that none does"
+                                .formatted(of));
+            }
+        }
     }
 
     @Override
@@ -189,16 +234,17 @@ final class RecordCheck implements RecordFile.Reader {
     private void checkReference(
             PlannedTable of, int number, PlannedColumn reference, ObjectNode row, String pointer) {
         var target = String.valueOf(reference.told().table());
-        long named = row.path(reference.field()).longValue();
+        long toldNumber = row.path(reference.field()).longValue();
         var where = pointer + "/" + reference.field();
         if (target.equals(of.name())) {
-            ahead.add(new Ahead(named, owner(of.name(), number), where));
+            ahead.add(new Ahead(toldNumber, owner(of.name(), number), where));
             return;
         }
-        if (named > rows(target)) {
-            faults.add(where, missing(named, reference));
+        if (toldNumber > rows(target)) {
+            faults.add(where, missing(toldNumber, reference));
         } else if (!reference.told().equals(of.told().owner())) {
-            requireSameOwner(of, number, target, (int) named, where);
+            named.computeIfAbsent(target, none -> new BitSet()).set((int) toldNumber);
+            requireSameOwner(of, number, target, (int) toldNumber, where);
         }
     }
 

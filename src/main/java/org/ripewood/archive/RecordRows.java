@@ -41,7 +41,7 @@ final class RecordRows {
         this.tables = List.copyOf(tables);
         this.scope = scope;
         this.selected =
-                scope.whole() ? Map.<String, long[]>of() : Selection.of(database, tables, scope);
+                scope.whole() ? Map.<String, long[]>of() : Selection.of(database, tables, scope, lost);
         this.lost = Set.copyOf(lost);
     }
 

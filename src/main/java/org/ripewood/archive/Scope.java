@@ -1,5 +1,7 @@
 package org.ripewood.archive;
 
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -20,12 +22,50 @@ record Scope(Kind kind, long id, boolean named, Set<Long> hidden, long judge) {
         hidden = Set.copyOf(hidden);
     }
 
+    /** Tables of which a tree's and a course's file has those rows only that others name. */
+    static final List<String> NAMED_ONLY = List.of("person", "site");
+
     enum Kind {
         SCHOOL,
         COURSE,
         TREE,
         /** One person's own; it is for them to read and no school takes it in. */
-        PERSON
+        PERSON;
+
+        /** The table of which a file of a tree or a course has one row. */
+        String root() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+
+        /**
+         * Whether such a file has a table at all: what is part of a tree, of a course for a course's,
+         * and the persons and sites these name. A student's skills go with a course.
+         */
+        boolean holds(PlannedTable table, List<PlannedTable> all) {
+            if (this == SCHOOL || this == PERSON) {
+                return true;
+            }
+            var top = top(table, all);
+            return !table.told().schoolOnly()
+                    && switch (top) {
+                        case "tree", "site" -> true;
+                        case "course" -> this == COURSE;
+                        case "person" -> this == COURSE || top.equals(table.name());
+                        default -> false;
+                    };
+        }
+
+        /** What a table is part of in the end; itself when it is part of nothing. */
+        private static String top(PlannedTable table, List<PlannedTable> all) {
+            var owner = table.ownerTable().orElse(null);
+            return owner == null
+                    ? table.name()
+                    : all.stream()
+                            .filter(each -> each.name().equals(owner))
+                            .findFirst()
+                            .map(each -> top(each, all))
+                            .orElse(owner);
+        }
     }
 
     static Scope school() {

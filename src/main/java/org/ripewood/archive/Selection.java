@@ -26,18 +26,26 @@ final class Selection {
     private final Connection database;
     private final List<PlannedTable> tables;
     private final Scope scope;
+    private final Set<Long> lost;
     private final Map<String, Set<Long>> ids = new HashMap<>();
 
-    private Selection(Connection database, List<PlannedTable> tables, Scope scope) {
+    private Selection(
+            Connection database, List<PlannedTable> tables, Scope scope, Set<Long> lost) {
         this.database = database;
         this.tables = tables.stream().filter(scope::has).toList();
         this.scope = scope;
+        this.lost = lost;
     }
 
-    /** Ids by table, ascending; for rows without a number, of what they are part of. */
-    static Map<String, long[]> of(Connection database, List<PlannedTable> tables, Scope scope)
+    /**
+     * Ids by table, ascending; for rows without a number, of what they are part of.
+     *
+     * @param lost ids of rows whose picture cannot be had; what they alone name is left out as well
+     */
+    static Map<String, long[]> of(
+            Connection database, List<PlannedTable> tables, Scope scope, Set<Long> lost)
             throws SQLException {
-        var selection = new Selection(database, tables, scope);
+        var selection = new Selection(database, tables, scope, lost);
         selection.gather();
         return selection.ids.entrySet().stream()
                 .collect(
@@ -48,14 +56,15 @@ final class Selection {
 
     /** Ids of the trees a person keeps, or kept last of those that left the school. */
     static Set<Long> keptBy(Connection database, long personId) throws SQLException {
-        return new Selection(database, List.of(), Scope.school())
+        return new Selection(database, List.of(), Scope.school(), Set.of())
                 .where(TREE, "keeper_id", Set.of(personId));
     }
 
     /** Whoever keeps or kept a tree that is in a course's file. */
     static Set<Long> keepersIn(Connection database, List<PlannedTable> tables, long courseId)
             throws SQLException {
-        var selection = new Selection(database, tables, Scope.course(courseId, Set.of()));
+        var selection = new Selection(
+                        database, tables, Scope.course(courseId, Set.of()), Set.of());
         selection.gather();
         var trees = selection.of(TREE);
         var keepers = selection.select("select keeper_id from tree where", "id", trees);
@@ -70,7 +79,7 @@ final class Selection {
             var until = table.told().sealedUntil();
             if (until != null) {
                 sealed +=
-                        new Selection(database, List.of(), Scope.school())
+                        new Selection(database, List.of(), Scope.school(), Set.of())
                                 .rows(
                                         "select count(*) from %s where %s is null"
                                                 .formatted(table.name(), until))
@@ -205,7 +214,12 @@ final class Selection {
     private Set<Long> where(PlannedTable table, String column, Collection<Long> values)
             throws SQLException {
         var open = scope.open(table, "").map(rule -> rule + " and").orElse("");
-        return select("select id from %s where %s".formatted(table.name(), open), column, values);
+        var found =
+                select("select id from %s where %s".formatted(table.name(), open), column, values);
+        if (table.picture().isPresent()) {
+            found.removeAll(lost);
+        }
+        return found;
     }
 
     private Set<Long> select(String start, String column, Collection<Long> values)

@@ -14,11 +14,17 @@ final class Calls {
 
     private static final Set<String> DAY_WORDS = Set.of("wishes", "timetables", "timetable");
 
-    /** A tree's record without a tree: it may be brought in, and nothing is entered. */
-    private static final String EMPTY_RECORD =
+    /** The record of a tree with nothing seen on it. */
+    static final String RECORD =
             """
             {"format": "ripewood-record", "formatVersion": 1, "contentRevision": "none",
-             "exportedAt": "2026-02-20T10:00:00Z", "scope": "TREE", "named": true, "tables": []}
+             "exportedAt": "2026-02-20T10:00:00Z", "scope": "TREE", "named": true, "tables": [
+              {"table": "person", "rows": [{"id": 1, "name": "From elsewhere"}]},
+              {"table": "site", "rows": [{"id": 1, "name": "Terrace", "latitude": 48,
+                "longitude": 11, "zone": "Europe/Berlin"}]},
+              {"table": "tree", "rows": [{"id": 1, "label": "Maple", "species": "acer_palmatum",
+                "keeperId": 1, "siteId": 1, "cameOn": "2020-01-01", "byId": 1,
+                "recordedAt": "2020-01-01T10:00:00Z"}]}]}
             """;
 
     private final School school;
@@ -50,7 +56,7 @@ final class Calls {
                             : call(endpoint, front(last));
             case "lists" -> list(endpoint);
             case "backups" -> at(endpoint, null, null, null);
-            case "record" -> call(endpoint, fields("text", EMPTY_RECORD));
+            case "record" -> call(endpoint, fields("text", RECORD));
             case "content", "lessons" -> at(endpoint, null, null, null);
             default -> call(endpoint, front(last));
         };

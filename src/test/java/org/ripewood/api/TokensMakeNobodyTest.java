@@ -34,18 +34,6 @@ class TokensMakeNobodyTest {
             POST /api/v1/record
             """;
 
-    private static final String TREES_RECORD =
-            """
-            {"format": "ripewood-record", "formatVersion": 1, "contentRevision": "none",
-             "exportedAt": "2026-02-20T10:00:00Z", "scope": "TREE", "named": true, "tables": [
-              {"table": "person", "rows": [{"id": 1, "name": "From elsewhere"}]},
-              {"table": "site", "rows": [{"id": 1, "name": "Terrace", "latitude": 48,
-                "longitude": 11, "zone": "Europe/Berlin"}]},
-              {"table": "tree", "rows": [{"id": 1, "label": "Maple", "species": "acer_palmatum",
-                "keeperId": 1, "siteId": 1, "cameOn": "2020-01-01", "byId": 1,
-                "recordedAt": "2020-01-01T10:00:00Z"}]}]}
-            """;
-
     private static final String PERSONS =
             "select cast(p.id as varchar) || ' ' || p.login || ' ' || p.name || ' ' || p.active"
                     + " || ' ' || p.password_hash, coalesce((select string_agg(r.role, ' ' order by"
@@ -121,7 +109,7 @@ class TokensMakeNobodyTest {
             return line.body("text/csv", "name,login,roles\nSomebody," + login + ",registrar\n");
         }
         if (path.endsWith("/record")) {
-            return line.body("application/json", TREES_RECORD);
+            return line.body("application/json", Calls.RECORD);
         }
         if (path.endsWith("/forget")) {
             return line.header("If-Match", "\"" + version + "\"");

@@ -211,6 +211,37 @@ class PhotoRoundTripTest {
         }
     }
 
+    /** A file has only whom its rows name, or it could be brought in nowhere. */
+    @Test
+    void whoSentNothingButALostPhotoIsNotInTheFile() throws SQLException, IOException {
+        try (var demo = database.getConnection();
+                var second = SecondSchool.empty(folder, "sender")) {
+            run(
+                    demo,
+                    "insert into person values (nextval('person_seq'), 0, 'Quill Onlyonce',"
+                            + " 'quill', 'hash', true)");
+            var id = Long.parseLong(text(demo, "select id from person where login = 'quill'"));
+            var sent =
+                    photos.add(
+                            new Actor(id, Set.of(Role.REGISTRAR)),
+                            treeId,
+                            new NewPhoto(DAY, Viewpoint.FRONT, null, null, null),
+                            new ByteArrayInputStream(Pictures.jpeg()));
+            assertThat(Zips.record(taken())).contains("Quill Onlyonce");
+            Files.delete(file(demo, sent));
+            assertThat(Zips.record(taken())).doesNotContain("Quill Onlyonce");
+            take(second, taken());
+            run(demo, "delete from photo where id = " + sent.id());
+            run(demo, "delete from person where id = " + id);
+        }
+    }
+
+    private byte[] taken() throws IOException {
+        try (var tree = archive.tree(REGISTRAR, treeId, true, RecordForm.ZIP)) {
+            return tree.readAllBytes();
+        }
+    }
+
     private Path file(Connection demo, Photo photo) throws SQLException {
         return files.of(text(demo, "select file_key from photo where id = " + photo.id()));
     }

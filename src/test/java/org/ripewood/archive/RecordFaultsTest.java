@@ -15,6 +15,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -89,6 +91,88 @@ class RecordFaultsTest {
 
     private static String quoted(String text) {
         return java.util.regex.Pattern.quote(text);
+    }
+
+    /** A file that says it is of one tree was taken in with a million persons and no tree. */
+    @Test
+    void aTreesFileHoldsOneTreeAndOnlyWhomItsRowsName() throws SQLException {
+        long persons = count("select count(*) from person");
+        var more =
+                IntStream.rangeClosed(1, 100_000)
+                        .mapToObj("{\"id\":%d,\"name\":\"Nobody\"}"::formatted)
+                        .collect(Collectors.joining(","));
+        var crowd = file("TREE", table("person", more));
+        var found = faults(crowd);
+        assertThat(found).hasSize(FileFaults.MOST_TOLD);
+        assertThat(found.get(0))
+                .isEqualTo(new Fault("/tables", "expected one tree in a tree's file, found 0"));
+        assertThat(found.get(1))
+                .isEqualTo(
+                        new Fault(
+                                "/tables/0/rows/0",
+                                "expected a person that another row names, found one that none"
+                                        + " does"));
+        assertThat(count("select count(*) from person")).isEqualTo(persons);
+    }
+
+    @Test
+    void aPersonOrASiteTooManyIsToldWithItsRow() {
+        assertThat(archive.take(REGISTRAR, sent(oneTree("", ""))).rows()).isEqualTo(3);
+        assertThat(faults(oneTree(",{\"id\":2,\"name\":\"Too many\"}", "")))
+                .extracting(Fault::field)
+                .containsExactly("/tables/0/rows/1");
+        assertThat(faults(oneTree("", "," + SITE.replace("\"id\":1", "\"id\":2"))))
+                .extracting(Fault::field)
+                .containsExactly("/tables/1/rows/1");
+    }
+
+    @Test
+    void aTreesFileHasOneTreeAndNothingOfACourse() {
+        var two = tree(1) + "," + tree(2);
+        assertThat(faults(file("TREE", PERSONS, SITES, table("tree", two))))
+                .containsExactly(
+                        new Fault("/tables/2", "expected one tree in a tree's file, found 2"));
+        var course = "{\"id\":1,\"name\":\"C\",\"startsOn\":\"2026-01-01\",\"endsOn\":\"2026-02-01\"}";
+        var courses = table("course", course);
+        assertThat(faults(file("TREE", PERSONS, courses)))
+                .containsExactly(new Fault("/tables/1/table", "a tree's file has no “course”"));
+        assertThat(faults(file("COURSE", PERSONS, SITES, table("tree", tree(1)))))
+                .contains(new Fault("/tables", "expected one course in a course's file, found 0"));
+        var both = course + "," + course.replace("\"id\":1", "\"id\":2");
+        assertThat(faults(file("COURSE", table("course", both))))
+                .containsExactly(
+                        new Fault("/tables/0", "expected one course in a course's file, found 2"));
+    }
+
+    private static final String SITE =
+            "{\"id\":1,\"name\":\"Terrace\",\"latitude\":48,\"longitude\":11,\"zone\":\"Europe/Berlin\"}";
+
+    private static final String PERSON = "{\"id\":1,\"name\":\"From elsewhere\"}";
+    private static final String PERSONS = table("person", PERSON);
+    private static final String SITES = table("site", SITE);
+
+    private static String oneTree(String morePersons, String moreSites) {
+        return file(
+                "TREE",
+                table("person", PERSON + morePersons),
+                table("site", SITE + moreSites),
+                table("tree", tree(1)));
+    }
+
+    private static String tree(int number) {
+        return "{\"id\":%d,\"label\":\"Maple\",\"species\":\"acer_palmatum\",\"keeperId\":1,\"siteId\":1,"
+                        .formatted(number)
+                + "\"cameOn\":\"2020-01-01\",\"byId\":1,\"recordedAt\":\"2020-01-01T10:00:00Z\"}";
+    }
+
+    private static String table(String name, String rows) {
+        return "{\"table\":\"%s\",\"rows\":[%s]}".formatted(name, rows);
+    }
+
+    private static String file(String scope, String... tables) {
+        return "{\"format\":\"ripewood-record\",\"formatVersion\":1,\"contentRevision\":\"none\","
+                + "\"exportedAt\":\"2026-02-20T10:00:00Z\",\"scope\":\"%s\",\"named\":true,".formatted(scope)
+                + "\"tables\":[%s]}".formatted(String.join(",", tables));
     }
 
     @Test
