@@ -27,6 +27,7 @@ import org.ripewood.people.NewGuest;
 import org.ripewood.people.NewPerson;
 import org.ripewood.people.PasswordLinks;
 import org.ripewood.people.People;
+import org.ripewood.people.SecondFactors;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
 
@@ -41,6 +42,7 @@ class PeopleResource {
     private final PasswordLinks links;
     private final Assessments assessments;
     private final Confirmations confirmations;
+    private final SecondFactors factors;
     private final CurrentUser user;
     private final Inputs inputs;
 
@@ -49,12 +51,14 @@ class PeopleResource {
             PasswordLinks links,
             Assessments assessments,
             Confirmations confirmations,
+            SecondFactors factors,
             CurrentUser user,
             Inputs inputs) {
         this.people = people;
         this.links = links;
         this.assessments = assessments;
         this.confirmations = confirmations;
+        this.factors = factors;
         this.user = user;
         this.inputs = inputs;
     }
@@ -124,6 +128,17 @@ class PeopleResource {
         confirmations.require();
         var link = links.make(user.actor(), id);
         return Answers.created("people/" + id, PasswordLinkAnswer.of(link));
+    }
+
+    @POST
+    @Path("people/{id}/second-factor/reset")
+    @RolesAllowed(REGISTRAR_NAME)
+    @Operation(summary = "Take the second factor from a person who lost app and sheet")
+    public PersonAnswer resetSecondFactor(@PathParam("id") long id) {
+        user.requireSession("reset a second factor");
+        confirmations.require();
+        factors.reset(user.actor(), id);
+        return PersonAnswer.of(people.get(id));
     }
 
     @GET

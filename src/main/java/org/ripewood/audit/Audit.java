@@ -52,6 +52,11 @@ public class Audit {
         }
     }
 
+    /** Notes a row that something is told of which stands elsewhere. */
+    public void noteRow(String thing, Kind kind, long id) {
+        ledger.of(session.unwrap(SharedSessionContractImplementor.class)).row(thing, kind, id);
+    }
+
     /** Entries, the latest first; registrars only. */
     public Paged<AuditEntry> entries(Actor actor, AuditQuestion question, PageRequest page) {
         actor.require(Role.REGISTRAR, "read who did what");

@@ -27,6 +27,7 @@ public class Confirmations {
 
     private final Accounts accounts;
     private final SignIns signIns;
+    private final SecondFactors secondFactors;
     private final SignInPause pause;
     private final SessionCookie cookie;
     private final CurrentUser user;
@@ -36,6 +37,7 @@ public class Confirmations {
     Confirmations(
             Accounts accounts,
             SignIns signIns,
+            SecondFactors secondFactors,
             SignInPause pause,
             SessionCookie cookie,
             CurrentUser user,
@@ -43,6 +45,7 @@ public class Confirmations {
             Today today) {
         this.accounts = accounts;
         this.signIns = signIns;
+        this.secondFactors = secondFactors;
         this.pause = pause;
         this.cookie = cookie;
         this.user = user;
@@ -86,8 +89,41 @@ public class Confirmations {
             throw Refused.forbidden("Only a session can be confirmed; sign in with your password.");
         }
         password(user.actor(), session, "password", given.password());
+        if (asksForCode()) {
+            code(user.actor(), session, given.code());
+        }
         cookie.write(request.getCurrent(), signIns.confirm(session));
         return today.now().plus(HOLDS);
+    }
+
+    /** Whether a code of the actor's second factor is asked for as well. */
+    public boolean asksForCode() {
+        return secondFactors.isOn(user.actor().personId());
+    }
+
+    private void code(Actor actor, long session, @Nullable String code) {
+        if (code == null || code.isBlank()) {
+            throw Refused.invalid("code", "expected a code of your second factor, found nothing");
+        }
+        var tried = SignInPause.Try.ofCode(actor.personId(), session);
+        begin(tried, "wrong codes", "Maybe ask a registrar to reset your second factor.");
+        if (!secondFactors.takes(actor.personId(), code)) {
+            pause.failed(tried, actor.personId());
+            throw Refused.invalid(
+                    "code",
+                    "expected the code that your app shows now, or one of your sheet that is not"
+                            + " used, found another");
+        }
+        pause.succeeded(tried);
+    }
+
+    private void begin(SignInPause.Try tried, String what, String maybe) {
+        pause.begin(tried)
+                .ifPresent(
+                        until -> {
+                            var rest = Duration.between(today.now(), until);
+                            throw TooManyTries.of(what, rest, maybe);
+                        });
     }
 
     /**
@@ -98,13 +134,7 @@ public class Confirmations {
      */
     void password(Actor actor, @Nullable Long session, String field, String password) {
         var tried = SignInPause.Try.ofSession(actor.personId(), session);
-        var until = pause.begin(tried);
-        if (until.isPresent()) {
-            throw TooManyTries.of(
-                    "wrong passwords",
-                    Duration.between(today.now(), until.get()),
-                    "Maybe ask a registrar for a link to choose a new one.");
-        }
+        begin(tried, "wrong passwords", "Maybe ask a registrar for a link to choose a new one.");
         var account = accounts.get(actor.personId());
         if (!Passwords.matches(account.passwordHash(), password)) {
             pause.failed(tried, actor.personId());

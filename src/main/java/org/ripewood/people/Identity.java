@@ -3,8 +3,10 @@ package org.ripewood.people;
 import io.quarkus.security.identity.SecurityIdentity;
 import io.quarkus.security.runtime.QuarkusPrincipal;
 import io.quarkus.security.runtime.QuarkusSecurityIdentity;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.Role;
 
 /** A person as the one who is signed in. */
 final class Identity {
@@ -14,20 +16,29 @@ final class Identity {
     /**
      * By a session. The framework seals the principal's name into the cookie and gives it back, so
      * it is the session's secret and not a name of the person's.
+     *
+     * @param unfinished whether a second factor has to be set up first: until then no role is theirs
      */
-    static SecurityIdentity inSession(Person person, String secret, long sessionId) {
-        return of(person, secret).addAttribute(CurrentUser.SESSION_ID, sessionId).build();
+    static SecurityIdentity inSession(
+            Person person, String secret, long sessionId, boolean unfinished) {
+        return of(person, secret, unfinished ? Set.of() : person.roles())
+                .addAttribute(CurrentUser.SESSION_ID, sessionId)
+                .addAttribute(CurrentUser.UNFINISHED, unfinished)
+                .build();
     }
 
     /** By a token: no session, and the name is nobody's to seal anywhere. */
     static SecurityIdentity byToken(Person person, boolean writes) {
-        return of(person, "").addAttribute(CurrentUser.TOKEN_WRITES, writes).build();
+        return of(person, "", person.roles())
+                .addAttribute(CurrentUser.TOKEN_WRITES, writes)
+                .build();
     }
 
-    private static QuarkusSecurityIdentity.Builder of(Person person, String principal) {
+    private static QuarkusSecurityIdentity.Builder of(
+            Person person, String principal, Set<Role> roles) {
         return QuarkusSecurityIdentity.builder()
                 .setPrincipal(new QuarkusPrincipal(principal))
-                .addRoles(person.roles().stream().map(Enum::name).collect(Collectors.toSet()))
+                .addRoles(roles.stream().map(Enum::name).collect(Collectors.toSet()))
                 .addAttribute(CurrentUser.PERSON_ID, person.id());
     }
 

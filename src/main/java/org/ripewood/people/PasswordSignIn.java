@@ -7,38 +7,37 @@ import io.quarkus.security.identity.SecurityIdentity;
 import io.quarkus.security.identity.request.UsernamePasswordAuthenticationRequest;
 import io.quarkus.vertx.http.runtime.security.HttpSecurityUtils;
 import io.smallrye.mutiny.Uni;
+import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
-import java.time.Duration;
-import org.jboss.logging.Logger;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.platform.Today;
 
-/** Signs a person in by login and password. */
+/**
+ * Signs a person in by login and password, and those who have a second factor by a code after it.
+ * Both come by the same form; a sign-in that waits for its code is no session yet.
+ */
 @ApplicationScoped
 class PasswordSignIn implements IdentityProvider<UsernamePasswordAuthenticationRequest> {
 
-    private static final Logger LOG = Logger.getLogger(PasswordSignIn.class);
-
     private final Accounts accounts;
     private final SignIns signIns;
-    private final SignInPause pause;
+    private final HalfSignIns halfSignIns;
+    private final SecondFactors secondFactors;
     private final KnownBrowsers browsers;
-    private final Network network;
-    private final Today today;
+    private final SignInTries tries;
 
     PasswordSignIn(
             Accounts accounts,
             SignIns signIns,
-            SignInPause pause,
+            HalfSignIns halfSignIns,
+            SecondFactors secondFactors,
             KnownBrowsers browsers,
-            Network network,
-            Today today) {
+            SignInTries tries) {
         this.accounts = accounts;
-        this.browsers = browsers;
-        this.network = network;
-        this.today = today;
         this.signIns = signIns;
-        this.pause = pause;
+        this.halfSignIns = halfSignIns;
+        this.secondFactors = secondFactors;
+        this.browsers = browsers;
+        this.tries = tries;
     }
 
     @Override
@@ -54,37 +53,56 @@ class PasswordSignIn implements IdentityProvider<UsernamePasswordAuthenticationR
 
     private SecurityIdentity signIn(UsernamePasswordAuthenticationRequest request) {
         var context = HttpSecurityUtils.getRoutingContextAttribute(request);
-        var login = Persons.normal(request.getUsername());
-        var account = accounts.find(login).filter(found -> found.person().active()).orElse(null);
-        var browser = BrowserCookie.read(context);
-        var tried = tried(login, account, browser, network.of(context));
-        var until = pause.begin(tried);
-        if (until.isPresent()) {
-            LOG.infof("Sign-in paused after too many failures");
-            SignInPage.showPause(context, Duration.between(today.now(), until.get()));
-            throw new AuthenticationFailedException("too many failures");
-        }
-        var password = new String(request.getPassword().getPassword());
-        if (!Passwords.matches(account == null ? null : account.passwordHash(), password)
-                || account == null) {
-            pause.failed(tried, account == null ? null : account.person().id());
-            throw new AuthenticationFailedException("login or password is wrong");
-        }
-        pause.succeeded(tried);
-        accounts.renewHash(account, password);
-        browsers.remember(browser, account.person().id())
-                .ifPresent(secret -> BrowserCookie.write(context, secret));
-        var opened = signIns.open(account.person().id());
-        return Identity.inSession(account.person(), opened.secret(), opened.sessionId());
+        var typed = new String(request.getPassword().getPassword());
+        return request.getUsername().equals(SignIns.CODE_NAME)
+                ? byCode(typed, context)
+                : byPassword(Persons.normal(request.getUsername()), typed, context);
     }
 
-    private SignInPause.Try tried(
-            String login,
-            Accounts.@Nullable Account account,
-            @Nullable String browser,
-            String network) {
-        return account != null && browser != null && browsers.knows(browser, account.person().id())
-                ? SignInPause.Try.ofBrowser(login, browser, network)
-                : SignInPause.Try.ofLogin(login, network);
+    private SecurityIdentity byPassword(
+            String login, String password, @Nullable RoutingContext context) {
+        var account = accounts.find(login).filter(found -> found.person().active()).orElse(null);
+        var person = account == null ? null : account.person();
+        var tried = tries.begin(login, person, context);
+        if (!Passwords.matches(account == null ? null : account.passwordHash(), password)
+                || account == null) {
+            tries.failed(tried, person);
+            throw new AuthenticationFailedException("login or password is wrong");
+        }
+        tries.succeeded(tried);
+        accounts.renewHash(account, password);
+        if (secondFactors.isOn(account.person().id())) {
+            BrowserCookie.HALF.write(context, halfSignIns.begin(account.person().id()));
+            SignInPage.askForCode(context);
+            throw new AuthenticationFailedException("the second factor is waited for");
+        }
+        return open(account.person(), context);
+    }
+
+    private SecurityIdentity byCode(String code, @Nullable RoutingContext context) {
+        var half = BrowserCookie.HALF.read(context);
+        var person = halfSignIns.whose(half).orElse(null);
+        if (half == null || person == null) {
+            SignInPage.beginAnew(context);
+            throw new AuthenticationFailedException("no sign-in waits for a code");
+        }
+        // counted apart from passwords, or else each right password would forget wrong codes
+        var tried = tries.begin(SignIns.CODE_NAME + " " + person.login(), person, context);
+        if (!secondFactors.takes(person.id(), code)) {
+            tries.failed(tried, person);
+            SignInPage.askForCodeAgain(context);
+            throw new AuthenticationFailedException("the code is wrong");
+        }
+        tries.succeeded(tried);
+        halfSignIns.end(half);
+        BrowserCookie.HALF.remove(context);
+        return open(person, context);
+    }
+
+    private SecurityIdentity open(Person person, @Nullable RoutingContext context) {
+        browsers.remember(BrowserCookie.KNOWN.read(context), person.id())
+                .ifPresent(secret -> BrowserCookie.KNOWN.write(context, secret));
+        var opened = signIns.open(person.id());
+        return Identity.inSession(person, opened.secret(), opened.sessionId(), false);
     }
 }

@@ -59,6 +59,9 @@ class PeopleTables implements KeptTables {
                 KeptTable.leftOut("sign_in_failure", "is of the last quarter of an hour"),
                 KeptTable.secret("known_browser", "person_id", "is a secret"),
                 KeptTable.secret("api_token", "person_id", "is a secret"),
+                KeptTable.secret("second_factor", "person_id", "is a secret"),
+                KeptTable.secret("recovery_code", "person_id", "is a secret"),
+                KeptTable.secret("half_sign_in", "person_id", "is of the last five minutes"),
                 KeptTable.secret("password_link", "person_id", "is a secret"),
                 KeptTable.secret(
                         "password_wish", "person_id", "is between a person and this registrar"));

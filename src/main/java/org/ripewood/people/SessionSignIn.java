@@ -15,8 +15,10 @@ import jakarta.enterprise.context.ApplicationScoped;
 class SessionSignIn implements IdentityProvider<TrustedAuthenticationRequest> {
 
     private final SignIns signIns;
+    private final SecondFactors secondFactors;
 
-    SessionSignIn(SignIns signIns) {
+    SessionSignIn(SignIns signIns, SecondFactors secondFactors) {
+        this.secondFactors = secondFactors;
         this.signIns = signIns;
     }
 
@@ -33,7 +35,13 @@ class SessionSignIn implements IdentityProvider<TrustedAuthenticationRequest> {
 
     private SecurityIdentity resume(String secret) {
         return signIns.find(secret)
-                .map(found -> Identity.inSession(found.person(), secret, found.sessionId()))
+                .map(
+                        found ->
+                                Identity.inSession(
+                                        found.person(),
+                                        secret,
+                                        found.sessionId(),
+                                        secondFactors.isMissing(found.person())))
                 .orElseGet(Identity::nobody);
     }
 }

@@ -99,6 +99,12 @@ class SignInPause {
             return new Try(Kind.CONFIRM, key, key, false);
         }
 
+        /** The same of a code asked again, which a right password does not forget. */
+        static Try ofCode(long personId, long session) {
+            var key = Secret.hash("code again %d %d".formatted(personId, session));
+            return new Try(Kind.CONFIRM, key, key, false);
+        }
+
         /** A link asked for, which never fails; it is counted all the same. */
         static Try ofWish(String login, String network) {
             return new Try(

@@ -22,6 +22,9 @@ import org.ripewood.platform.Today;
 @Transactional
 public class SignIns {
 
+    /** In place of a login, which has no such letters, when the password field holds a code. */
+    public static final String CODE_NAME = "+code";
+
     private final SignInSessions sessions;
     private final Persons persons;
     private final Audit audit;

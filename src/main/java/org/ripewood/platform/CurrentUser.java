@@ -20,6 +20,9 @@ public class CurrentUser {
     /** Attribute of the identity that says whether its token may write; absent without one. */
     public static final String TOKEN_WRITES = "tokenWrites";
 
+    /** Attribute of the identity: whether it has to be made safer before it may do anything. */
+    public static final String UNFINISHED = "unfinished";
+
     private final SecurityIdentity identity;
 
     CurrentUser(SecurityIdentity identity) {
@@ -53,6 +56,11 @@ public class CurrentUser {
     /** The session this request belongs to; null when it came without one. */
     public @Nullable Long session() {
         return identity.getAttribute(SESSION_ID);
+    }
+
+    /** Whether a second factor has to be set up before anything else. */
+    public boolean unfinished() {
+        return Boolean.TRUE.equals(identity.getAttribute(UNFINISHED));
     }
 
     /** Whether this request came by a token and not by a session. */

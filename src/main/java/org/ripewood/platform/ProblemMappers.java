@@ -31,8 +31,10 @@ class ProblemMappers {
 
     private final ProblemAnswers answers;
     private final SignInFirst signInFirst;
+    private final CurrentUser user;
 
-    ProblemMappers(ProblemAnswers answers, SignInFirst signInFirst) {
+    ProblemMappers(ProblemAnswers answers, SignInFirst signInFirst, CurrentUser user) {
+        this.user = user;
         this.answers = answers;
         this.signInFirst = signInFirst;
     }
@@ -55,7 +57,14 @@ class ProblemMappers {
 
     @ServerExceptionMapper(ForbiddenException.class)
     Response forbidden(ForbiddenException e, RoutingContext context) {
-        return answers.answer(Problems.plain(403, null), context);
+        return answer(
+                user.unfinished() ? FinishFirst.problem() : Problems.plain(403, null), context);
+    }
+
+    private Response answer(Problem problem, RoutingContext context) {
+        return FinishFirst.is(problem) && !ProblemAnswers.isApi(AskedAddress.of(context))
+                ? FinishFirst.page()
+                : answers.answer(problem, context);
     }
 
     @ServerExceptionMapper({
@@ -71,7 +80,7 @@ class ProblemMappers {
         if (e instanceof WebApplicationException web && web.getResponse().getStatus() < 400) {
             return web.getResponse();
         }
-        return answers.answer(Problems.of(e).orElseGet(() -> fault(e, context)), context);
+        return answer(Problems.of(e).orElseGet(() -> fault(e, context)), context);
     }
 
     /** Addresses that are secrets are not for a log, which is read by others. */

@@ -2,6 +2,7 @@ package org.ripewood.print;
 
 import java.net.URI;
 import org.ripewood.course.Content;
+import org.ripewood.pictures.QrCode;
 import org.ripewood.trees.Tree;
 
 /**

@@ -22,6 +22,8 @@ import org.ripewood.people.CalendarLinks;
 import org.ripewood.people.NewApiToken;
 import org.ripewood.people.People;
 import org.ripewood.people.Person;
+import org.ripewood.people.SecondFactor;
+import org.ripewood.people.SecondFactors;
 import org.ripewood.people.SignIns;
 import org.ripewood.people.SignedIn;
 import org.ripewood.platform.CurrentUser;
@@ -38,6 +40,7 @@ class AccountPages {
                 Person person,
                 boolean changed,
                 Typed typed,
+                SecondFactor secondFactor,
                 List<SignedIn> signedIn,
                 @Nullable Long here,
                 List<ApiToken> tokens,
@@ -51,6 +54,7 @@ class AccountPages {
     private final SignIns signIns;
     private final ApiTokens tokens;
     private final CalendarLinks links;
+    private final SecondFactors factors;
     private final Inputs inputs;
     private final ConfirmForms confirming;
 
@@ -60,6 +64,7 @@ class AccountPages {
             SignIns signIns,
             ApiTokens tokens,
             CalendarLinks links,
+            SecondFactors factors,
             Inputs inputs,
             ConfirmForms confirming) {
         this.confirming = confirming;
@@ -68,6 +73,7 @@ class AccountPages {
         this.signIns = signIns;
         this.tokens = tokens;
         this.links = links;
+        this.factors = factors;
         this.inputs = inputs;
     }
 
@@ -176,6 +182,7 @@ class AccountPages {
                 people.get(actor.personId()),
                 changed,
                 typed,
+                factors.of(actor),
                 signIns.of(actor),
                 user.session(),
                 tokens.of(actor),

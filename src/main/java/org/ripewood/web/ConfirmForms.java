@@ -29,15 +29,17 @@ class ConfirmForms {
     private static final int FORBIDDEN = 403;
 
     /** The page's own fields, with what they are of a confirmation. */
-    private static final Map<String, String> FIELDS = Map.of("confirmPassword", "password");
+    private static final Map<String, String> FIELDS = 
+            Map.of("confirmPassword", "password", "confirmCode", "code");
 
     /** A field as it was sent, to be sent again. */
     record Kept(String name, String value) {}
 
     /**
      * @param action where the form goes on to
+     * @param code whether a code is asked for as well
      */
-    record Sheet(String action, List<Kept> kept, Typed typed) {}
+    record Sheet(String action, List<Kept> kept, boolean code, Typed typed) {}
 
     @CheckedTemplate
     static class Templates {
@@ -126,6 +128,6 @@ class ConfirmForms {
                                                 .map(value -> new Kept(field.getKey(), value)))
                         .toList();
         var action = request.getCurrent().normalizedPath();
-        return Answer.page(status, Templates.confirm(new Sheet(action, kept, told)));
+        return Answer.page(status, Templates.confirm(new Sheet(action, kept, confirmations.asksForCode(), told)));
     }
 }

@@ -38,8 +38,9 @@ public class Frame {
         return today.date();
     }
 
+    /** Whoever has to set up a second factor first has no way to anywhere else yet. */
     public boolean isSignedIn() {
-        return user.signedIn();
+        return user.signedIn() && !user.unfinished();
     }
 
     public boolean isRegistrar() {

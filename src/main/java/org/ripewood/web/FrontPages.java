@@ -27,7 +27,9 @@ class FrontPages {
     @CheckedTemplate
     static class Templates {
         static native TemplateInstance signIn(
-                boolean wrong, @Nullable Long minutes, boolean chosen);
+                boolean wrong, @Nullable Long minutes, boolean late, boolean chosen);
+
+        static native TemplateInstance code(String name, boolean wrong);
 
         static native TemplateInstance setUp(Typed typed);
     }
@@ -56,10 +58,21 @@ class FrontPages {
     public Response signIn(
             @QueryParam("wrong") @Nullable String wrong,
             @QueryParam("minutes") @Nullable String minutes,
+            @QueryParam("late") @Nullable String late,
             @QueryParam("chosen") @Nullable String chosen) {
         return people.empty()
                 ? Answer.seeOther("/set-up")
-                : Answer.page(Templates.signIn(wrong != null, minutes(minutes), chosen != null));
+                : Answer.page(
+                        Templates.signIn(
+                                wrong != null, minutes(minutes), late != null, chosen != null));
+    }
+
+    /** Asks for the code of a second factor. Whether a sign-in waits for it is told by no look. */
+    @GET
+    @Path("sign-in/code")
+    @PermitAll
+    public Response code(@QueryParam("wrong") @Nullable String wrong) {
+        return Answer.page(Templates.code(SignIns.CODE_NAME, wrong != null));
     }
 
     /** How long a pause lasts, as the redirect says it; null for none. */

@@ -29,6 +29,7 @@ import org.ripewood.people.PasswordLink;
 import org.ripewood.people.PasswordLinks;
 import org.ripewood.people.People;
 import org.ripewood.people.Person;
+import org.ripewood.people.SecondFactors;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
 import org.ripewood.platform.PageRequest;
@@ -43,11 +44,13 @@ class PeoplePages {
 
     /**
      * @param words by which people were looked for
+     * @param secured those who have a second factor
      */
     record Register(
             Paged<Person> people,
             String words,
             Set<Long> invited,
+            Set<Long> secured,
             List<Person> wishing,
             List<CourseMembers> courses,
             List<CourseMembers> past,
@@ -61,6 +64,10 @@ class PeoplePages {
 
         public boolean isInvited(Person person) {
             return invited.contains(person.id());
+        }
+
+        public boolean isSecured(Person person) {
+            return secured.contains(person.id());
         }
 
         public Typed person() {
@@ -126,6 +133,7 @@ class PeoplePages {
     private final Today today;
     private final Clashes clashes;
     private final ConfirmForms confirming;
+    private final SecondFactors factors;
 
     PeoplePages(
             CurrentUser user,
@@ -134,7 +142,9 @@ class PeoplePages {
             Inputs inputs,
             Today today,
             Clashes clashes,
-            ConfirmForms confirming) {
+            ConfirmForms confirming,
+            SecondFactors factors) {
+        this.factors = factors;
         this.confirming = confirming;
         this.user = user;
         this.people = people;
@@ -189,6 +199,22 @@ class PeoplePages {
                         Answer.orAgain(
                                 () -> shown(links.make(user.actor(), id), uri),
                                 problem -> page(Typed.refused("link", NOTHING, problem))));
+    }
+
+    /** For who lost the phone and the sheet: makes the password enough again. */
+    @POST
+    @Path("{id: \\d{1,18}}/second-factor/reset")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response resetSecondFactor(long id, MultivaluedMap<String, String> form) {
+        return confirming.first(
+                form,
+                () ->
+                        Answer.to(
+                                () -> {
+                                    factors.reset(user.actor(), id);
+                                    return "/people#everybody";
+                                },
+                                problem -> page(Typed.refused("factor", NOTHING, problem))));
     }
 
     private NewGuest guest(MultivaluedMap<String, String> form) {
@@ -300,11 +326,13 @@ class PeoplePages {
                                         new CourseMembers(
                                                 one, members.getOrDefault(one.id(), List.of())))
                         .collect(Collectors.partitioningBy(this::isOver));
+        var ids = found.items().stream().map(Person::id).toList();
         return Templates.people(
                 new Register(
                         found,
                         asked.words(),
-                        links.invited(found.items().stream().map(Person::id).toList()),
+                        links.invited(ids),
+                        factors.among(actor, ids),
                         links.wishing(actor),
                         courses.getOrDefault(false, List.of()),
                         courses.getOrDefault(true, List.of()),

@@ -370,6 +370,7 @@ final class Calls {
                                     "on",
                                     today()));
             case "runs" -> course(endpoint, 3, last);
+            case "reset" -> at(endpoint, school.securedNewcomer().id(), null, fields());
             case "active" -> active(endpoint);
             case "password-link" -> at(endpoint, school.newcomer().id(), null, fields());
             case "invitations" -> {
@@ -425,6 +426,9 @@ final class Calls {
         if (last.equals("password")) {
             // the wrong one, or the next sign-in of the tests would not work
             return fields("oldPassword", "not the old one", "newPassword", School.PASSWORD);
+        }
+        if (last.equals("on")) {
+            return fields("code", "000000");
         }
         if (!last.equals("set-up")) {
             return fields();

@@ -147,6 +147,7 @@ final class RoleTable {
             POST /api/v1/people                               | 401 | 403 403 | 403 403 | 201
             POST /api/v1/people/invitations                   | 401 | 403 403 | 403 403 | 201
             POST /api/v1/people/{id}/password-link            | 401 | 403 403 | 403 403 | 201
+            POST /api/v1/people/{id}/second-factor/reset      | 401 | 403 403 | 403 403 | 200
             GET  /api/v1/people/{id}/record                   | 401 | 200 404 | 404 404 | 200
             GET  /api/v1/people/{id}/forgetting               | 401 | 403 403 | 403 403 | 200
             POST /api/v1/people/{id}/forget                   | 401 | 403 403 | 403 403 | 200
@@ -166,6 +167,7 @@ final class RoleTable {
             POST /api/v1/content/renew                        | 401 | 403 403 | 200 200 | 200
             GET  /                                            | 303 | 303 303 | 303 303 | 303
             GET  /sign-in                                     | 200 | 200 200 | 200 200 | 200
+            GET  /sign-in/code                                | 200 | 200 200 | 200 200 | 200
             POST /sign-out                                    | 303 | 303 303 | 303 303 | 303
             GET  /set-up                                      | 303 | 303 303 | 303 303 | 303
             POST /set-up                                      | 409 | 409 409 | 409 409 | 409
@@ -178,6 +180,11 @@ final class RoleTable {
             GET  /password/{secret}                           | 200 | 200 200 | 200 200 | 200
             POST /password/{secret}                           | 303 | 303 303 | 303 303 | 303
             POST /account/tokens                              | 303 | 200 200 | 200 200 | 200
+            GET  /account/second-factor                       | 303 | 200 200 | 200 200 | 200
+            POST /account/second-factor/begin                 | 303 | 200 200 | 200 200 | 200
+            POST /account/second-factor/on                    | 303 | 400 400 | 400 400 | 400
+            POST /account/second-factor/sheet                 | 303 | 409 409 | 409 409 | 409
+            POST /account/second-factor/off                   | 303 | 409 409 | 409 409 | 409
             POST /account/sessions/{id}/end                   | 303 | 303 404 | 404 404 | 404
             POST /account/tokens/{id}/end                     | 303 | 303 404 | 404 404 | 404
             POST /account/calendar                            | 303 | 200 200 | 200 200 | 200
@@ -249,6 +256,7 @@ final class RoleTable {
             POST /people                                      | 303 | 403 403 | 403 403 | 303
             POST /people/invitations                          | 303 | 403 403 | 403 403 | 200
             POST /people/{id}/password-link                   | 303 | 403 403 | 403 403 | 200
+            POST /people/{id}/second-factor/reset             | 303 | 403 403 | 403 403 | 303
             POST /people/{id}/active                          | 303 | 403 403 | 403 403 | 303
             POST /people/courses                              | 303 | 403 403 | 403 403 | 303
             POST /people/members/end                          | 303 | 403 403 | 403 403 | 303

@@ -59,6 +59,25 @@ class RoleTableTest {
         assertThat(wrong).isEmpty();
     }
 
+    /** OWASP ASVS 5.0.0, 6.3.3: the password alone opens nothing to who has a second factor. */
+    @Test
+    void aSignInThatWaitsForItsCodeIsAnsweredLikeNobody() {
+        var endpoints = endpoints();
+        school.nobodyWaitsForACode();
+        try {
+            RoleTable.rows()
+                    .forEach(
+                            (address, expected) -> {
+                                var call = calls.of(endpoints.get(address));
+                                assertThat(call.send(school, Who.ANONYMOUS).statusCode())
+                                        .as(address)
+                                        .isEqualTo(expected.get(Who.ANONYMOUS));
+                            });
+        } finally {
+            school.nobodyIsNobodyAgain();
+        }
+    }
+
     @Test
     void noAddressIsLeftToTheDefault() {
         assertThat(Endpoint.all()).allSatisfy(endpoint -> assertThat(saysWho(endpoint)).isTrue());

@@ -1,6 +1,7 @@
 package org.ripewood.api;
 
 import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.endsWith;
 
 import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Singleton;
@@ -9,6 +10,12 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.Duration;
 import java.time.Instant;
+import com.eatthepath.otp.TimeBasedOneTimePasswordGenerator;
+import java.security.InvalidKeyException;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import javax.crypto.spec.SecretKeySpec;
+import org.apache.commons.codec.binary.Base32;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -39,6 +46,7 @@ import org.ripewood.people.NewPerson;
 import org.ripewood.people.PasswordLinks;
 import org.ripewood.people.People;
 import org.ripewood.people.Person;
+import org.ripewood.people.SecondFactors;
 import org.ripewood.people.SignIns;
 import org.ripewood.photos.NewPhoto;
 import org.ripewood.photos.Photo;
@@ -97,6 +105,8 @@ class School {
     private final PasswordLinks passwordLinks;
     private final ApiTokens tokens;
     private final SignIns signIns;
+    private final SecondFactors factors;
+    private final Map<String, String> ofNobody = new LinkedHashMap<>();
     private final Today today;
     private final Map<Who, Person> persons = new EnumMap<>(Who.class);
     private final Map<Who, String> cookies = new EnumMap<>(Who.class);
@@ -124,6 +134,7 @@ class School {
             PasswordLinks passwordLinks,
             ApiTokens tokens,
             SignIns signIns,
+            SecondFactors factors,
             Today today) {
         this.people = people;
         this.trees = trees;
@@ -138,6 +149,7 @@ class School {
         this.passwordLinks = passwordLinks;
         this.tokens = tokens;
         this.signIns = signIns;
+        this.factors = factors;
         this.today = today;
     }
 
@@ -344,6 +356,46 @@ class School {
         return made.token().id();
     }
 
+    /** Somebody new who has a second factor. */
+    Person securedNewcomer() {
+        var newcomer = newcomer();
+        secure(new Actor(newcomer.id(), newcomer.roles()));
+        return newcomer;
+    }
+
+    private void secure(Actor actor) {
+        var secret = new Base32().decode(factors.begin(actor).secret());
+        try {
+            var key = new SecretKeySpec(secret, "HmacSHA1");
+            var codes = new TimeBasedOneTimePasswordGenerator();
+            factors.turnOn(
+                    actor, codes.generateOneTimePasswordString(key, Instant.now(), Locale.ROOT));
+        } catch (InvalidKeyException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** From now on nobody's requests carry a sign-in that waits for its code, wherever they can. */
+    void nobodyWaitsForACode() {
+        var half =
+                given().redirects()
+                        .follow(false)
+                        .formParam("j_username", securedNewcomer().login())
+                        .formParam("j_password", PASSWORD)
+                        .post("/j_security_check")
+                        .then()
+                        .header("Location", endsWith("/sign-in/code"))
+                        .extract()
+                        .cookie("ripewood-half");
+        for (var name : List.of("ripewood-half", "ripewood-session", "ripewood-browser")) {
+            ofNobody.put(name, half);
+        }
+    }
+
+    void nobodyIsNobodyAgain() {
+        ofNobody.clear();
+    }
+
     /** Another session of the student's than the one the tests go on with. */
     long sessionId() {
         signIn(persons.get(Who.STUDENT).login());
@@ -533,6 +585,9 @@ class School {
     /** The same over a connection that is kept. */
     Line lineOf(Who who) {
         var line = new Line().header("X-Ripewood", "1").formToken(formToken(who));
+        if (who == Who.ANONYMOUS) {
+            ofNobody.forEach(line::cookie);
+        }
         return who == Who.ANONYMOUS ? line : line.cookie("ripewood-session", cookie(who));
     }
 

@@ -24,6 +24,7 @@ import org.ripewood.assess.NewSkillJudgement;
 import org.ripewood.people.CalendarLinks;
 import org.ripewood.people.NewPerson;
 import org.ripewood.people.People;
+import org.ripewood.people.SecondFactors;
 import org.ripewood.photos.NewPhoto;
 import org.ripewood.photos.Photo;
 import org.ripewood.photos.Photos;
@@ -59,6 +60,7 @@ class ForgetTest {
     @Inject KeptFiles files;
     @Inject Archive archive;
     @Inject DataSource database;
+    @Inject SecondFactors factors;
 
     private School.Group group;
     private Actor registrar;
@@ -187,6 +189,32 @@ class ForgetTest {
         assertThat(after.roles()).isEmpty();
         assertThat(people.members(group.course().id(), Role.STUDENT))
                 .noneMatch(member -> member.id() == person.personId());
+    }
+
+    @Test
+    void theirSecondFactorIsGone() throws SQLException {
+        handOn();
+        factors.begin(person);
+        try (var connection = database.getConnection()) {
+            for (var row :
+                    List.of(
+                            "recovery_code values (nextval('recovery_code_seq'), %d, 'A', 'x', null)",
+                            "half_sign_in values (nextval('half_sign_in_seq'), %1$d, 'of %1$d',"
+                                    + " current_timestamp)")) {
+                SecondSchool.run(
+                        connection, "insert into " + row.formatted(person.personId()));
+            }
+            forget();
+            for (var table : List.of("second_factor", "recovery_code", "half_sign_in")) {
+                assertThat(
+                                SecondSchool.text(
+                                        connection,
+                                        "select count(*) from %s where person_id = %d"
+                                                .formatted(table, person.personId())))
+                        .as(table)
+                        .isEqualTo("0");
+            }
+        }
     }
 
     @Test

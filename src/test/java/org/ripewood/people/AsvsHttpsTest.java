@@ -52,7 +52,7 @@ class AsvsHttpsTest {
         assertThat(session.isSecured()).isTrue();
         assertThat(session.getPath()).isEqualTo("/");
         assertThat(session.getDomain()).isNull();
-        assertThat(answer.getDetailedCookie(BrowserCookie.NAME_BY_TLS).isSecured()).isTrue();
+        assertThat(answer.getDetailedCookie("__Secure-ripewood-browser").isSecured()).isTrue();
 
         var page = byTls().cookie(session.getName(), session.getValue()).get("/account");
         assertThat(page.statusCode()).isEqualTo(200);

@@ -54,6 +54,7 @@ import org.ripewood.trees.BranchRole;
 import org.ripewood.trees.Closing;
 import org.ripewood.trees.ContainerStay;
 import org.ripewood.trees.Growth;
+import org.ripewood.pictures.QrCode;
 import org.ripewood.trees.Observation;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trunk;

@@ -1,4 +1,4 @@
-package org.ripewood.print;
+package org.ripewood.pictures;
 
 import com.google.zxing.WriterException;
 import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
@@ -8,17 +8,17 @@ import com.google.zxing.qrcode.encoder.Encoder;
 /**
  * A QR code as a shape to be drawn (ISO/IEC 18004).
  *
- * <p>It still reads with a quarter of it worn off (level Q), as a card hangs in sun and rain, and
+ * <p>It still reads with a quarter of it worn off (level Q), since a card hangs in sun and rain, and
  * has the four empty modules round it that the standard asks for.
  *
  * @param side how many modules it is wide and high, those round it included
  * @param path of the dark modules, one unit each, in the manner of SVG
  */
-record QrCode(int side, String path) {
+public record QrCode(int side, String path) {
 
     private static final int QUIET_MODULES = 4;
 
-    static QrCode of(String text) {
+    public static QrCode of(String text) {
         try {
             var dark = Encoder.encode(text, ErrorCorrectionLevel.Q).getMatrix();
             return new QrCode(dark.getWidth() + 2 * QUIET_MODULES, path(dark));

@@ -1,0 +1,60 @@
+package org.ripewood.people;
+
+import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.platform.Today;
+
+/**
+ * Sign-ins that wait for a code, each known by a secret in a cookie of its own. They are kept apart
+ * from sessions, so that none can be taken for one.
+ */
+@ApplicationScoped
+@Transactional
+class HalfSignIns implements PanacheRepositoryBase<HalfSignInEntity, Long> {
+
+    /** To fetch the phone (our own choice). */
+    static final Duration WAITS = Duration.ofMinutes(5);
+
+    private final Persons persons;
+    private final Today today;
+
+    HalfSignIns(Persons persons, Today today) {
+        this.persons = persons;
+        this.today = today;
+    }
+
+    /** Its secret, told here only. Those that are too old are cleared away. */
+    String begin(long personId) {
+        delete("begunAt <= ?1", oldest());
+        var half = new HalfSignInEntity();
+        var secret = Secret.fresh();
+        half.personId = personId;
+        half.secretHash = Secret.hash(secret);
+        half.begunAt = today.now();
+        persist(half);
+        return secret;
+    }
+
+    /** Whose sign-in it is; nobody's when it waited too long or they may no longer sign in. */
+    Optional<Person> whose(@Nullable String secret) {
+        return secret == null
+                ? Optional.empty()
+                : find("secretHash = ?1 and begunAt > ?2", Secret.hash(secret), oldest())
+                        .firstResultOptional()
+                        .map(half -> persons.require(half.personId).toRecord())
+                        .filter(Person::active);
+    }
+
+    void end(String secret) {
+        delete("secretHash", Secret.hash(secret));
+    }
+
+    private Instant oldest() {
+        return today.now().minus(WAITS);
+    }
+}
