@@ -81,7 +81,8 @@ class DatabaseFileTest {
     }
 
     private static Properties settings() {
-        try (var file = Files.newInputStream(Path.of("src/main/resources/application.properties"))) {
+        try (var file =
+                Files.newInputStream(Path.of("src/main/resources/application.properties"))) {
             var settings = new Properties();
             settings.load(file);
             return settings;

@@ -85,10 +85,14 @@ class SoakIT {
         var guest = new Guest(service);
         var form =
                 Map.of(
-                        "code", code.group(1),
-                        "name", "Rena Register",
-                        "login", "rena",
-                        "password", PASSWORD);
+                        "code",
+                        code.group(1),
+                        "name",
+                        "Rena Register",
+                        "login",
+                        "rena",
+                        "password",
+                        PASSWORD);
         expect(303, guest.form("/set-up", "/set-up", form));
         expect(302, guest.signIn("rena", PASSWORD));
         return guest;
@@ -131,19 +135,34 @@ class SoakIT {
         expect(303, registrar.form("/trees/new", "/trees/sites", place));
         var planted =
                 Map.of(
-                        "label", "Maple " + round,
-                        "species", "acer_palmatum",
-                        "keeperId", String.valueOf(person),
-                        "siteId", String.valueOf(site),
-                        "cameOn", DAY);
+                        "label",
+                        "Maple " + round,
+                        "species",
+                        "acer_palmatum",
+                        "keeperId",
+                        String.valueOf(person),
+                        "siteId",
+                        String.valueOf(site),
+                        "cameOn",
+                        DAY);
         expect(303, registrar.form("/trees/new", "/trees", planted));
         var seen =
                 Map.of("fact", "shoot_extension_mm", "value", "120", "observedOn", DAY, "note", "");
         expect(303, registrar.form(at + "/observations", at + "/observations", seen));
         var wound =
                 Map.of(
-                        "place", "Chop", "madeOn", DAY, "firstWidthMm", "20", "firstLengthMm", "25",
-                        "heightMm", "", "bearingDegrees", "");
+                        "place",
+                        "Chop",
+                        "madeOn",
+                        DAY,
+                        "firstWidthMm",
+                        "20",
+                        "firstLengthMm",
+                        "25",
+                        "heightMm",
+                        "",
+                        "bearingDegrees",
+                        "");
         expect(303, registrar.form(at, at + "/wounds", wound));
         var pot = Map.of("kind", "training", "since", DAY, "litres", "4", "description", "");
         expect(303, registrar.form(at, at + "/containers", pot));
@@ -187,7 +206,8 @@ class SoakIT {
 
     private static String observation() {
         return """
-        {"fact": "shoot_extension_mm", "value": "130", "observedOn": "%s"}""".formatted(DAY);
+        {"fact": "shoot_extension_mm", "value": "130", "observedOn": "%s"}"""
+                .formatted(DAY);
     }
 
     private static String wound() {
@@ -199,12 +219,14 @@ class SoakIT {
 
     private static String branch(int round) {
         return """
-        {"name": "Branch %d", "role": "PRIMARY"}""".formatted(round);
+        {"name": "Branch %d", "role": "PRIMARY"}"""
+                .formatted(round);
     }
 
     private static String container() {
         return """
-        {"kind": "nursery", "litres": 7, "since": "%s"}""".formatted(DAY);
+        {"kind": "nursery", "litres": 7, "since": "%s"}"""
+                .formatted(DAY);
     }
 
     private static String course(int round) {
@@ -215,7 +237,8 @@ class SoakIT {
 
     private static String guest(int round) {
         return """
-        {"name": "Stan Student", "login": "stan.%d", "roles": ["STUDENT"]}""".formatted(round);
+        {"name": "Stan Student", "login": "stan.%d", "roles": ["STUDENT"]}"""
+                .formatted(round);
     }
 
     private static byte[] photo() throws Exception {

@@ -70,10 +70,7 @@ class ListResource {
             user.requireSession("enter persons");
         }
         return lists.take(
-                user.actor(),
-                of,
-                text == null ? "" : text,
-                asked == null ? Choice.DRY_RUN : asked);
+                user.actor(), of, text == null ? "" : text, asked == null ? Choice.DRY_RUN : asked);
     }
 
     private static ListKind kind(String typed) {

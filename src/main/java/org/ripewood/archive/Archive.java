@@ -82,8 +82,8 @@ public class Archive {
     }
 
     /**
-     * The whole school, but for what is {@link #sealed}; registrars only. The file behind the stream
-     * is gone once it is closed.
+     * The whole school, but for what is {@link #sealed}; registrars only. The file behind the
+     * stream is gone once it is closed.
      */
     public InputStream school(Actor actor, RecordForm form) {
         actor.require(Role.REGISTRAR, "take the school's record out");
@@ -153,8 +153,7 @@ public class Archive {
         for (var treeId : kept) {
             hidden.addAll(trees.hiddenKeepers(actor, treeId));
         }
-        return written(
-                actor, Scope.person(personId, hidden, actor.personId() == personId), form);
+        return written(actor, Scope.person(personId, hidden, actor.personId() == personId), form);
     }
 
     /** What forgetting a person would do; registrars only. */

@@ -41,7 +41,9 @@ final class RecordRows {
         this.tables = List.copyOf(tables);
         this.scope = scope;
         this.selected =
-                scope.whole() ? Map.<String, long[]>of() : Selection.of(database, tables, scope, lost);
+                scope.whole()
+                        ? Map.<String, long[]>of()
+                        : Selection.of(database, tables, scope, lost);
         this.lost = Set.copyOf(lost);
     }
 

@@ -118,8 +118,7 @@ final class RecordSchema {
         var only = told.schoolOnly() ? "only in a school's own file" : "";
         if (!about.isEmpty() || !only.isEmpty()) {
             schema.put(
-                    "description",
-                    about + (about.isEmpty() || only.isEmpty() ? "" : "; ") + only);
+                    "description", about + (about.isEmpty() || only.isEmpty() ? "" : "; ") + only);
         }
     }
 

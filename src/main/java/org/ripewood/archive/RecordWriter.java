@@ -91,7 +91,6 @@ final class RecordWriter {
         return column.told().meaning() == Meaning.WORDS;
     }
 
-
     private void writeTables(JsonGenerator json) throws SQLException, IOException {
         for (var table : rows.tables()) {
             var writing = new Rows(table, json);

@@ -38,8 +38,8 @@ record Scope(Kind kind, long id, boolean named, Set<Long> hidden, long judge) {
         }
 
         /**
-         * Whether such a file has a table at all: what is part of a tree, of a course for a course's,
-         * and the persons and sites these name. A student's skills go with a course.
+         * Whether such a file has a table at all: what is part of a tree, of a course for a
+         * course's, and the persons and sites these name. A student's skills go with a course.
          */
         boolean holds(PlannedTable table, List<PlannedTable> all) {
             if (this == SCHOOL || this == PERSON) {

@@ -29,8 +29,7 @@ final class Selection {
     private final Set<Long> lost;
     private final Map<String, Set<Long>> ids = new HashMap<>();
 
-    private Selection(
-            Connection database, List<PlannedTable> tables, Scope scope, Set<Long> lost) {
+    private Selection(Connection database, List<PlannedTable> tables, Scope scope, Set<Long> lost) {
         this.database = database;
         this.tables = tables.stream().filter(scope::has).toList();
         this.scope = scope;
@@ -63,12 +62,12 @@ final class Selection {
     /** Whoever keeps or kept a tree that is in a course's file. */
     static Set<Long> keepersIn(Connection database, List<PlannedTable> tables, long courseId)
             throws SQLException {
-        var selection = new Selection(
-                        database, tables, Scope.course(courseId, Set.of()), Set.of());
+        var selection = new Selection(database, tables, Scope.course(courseId, Set.of()), Set.of());
         selection.gather();
         var trees = selection.of(TREE);
         var keepers = selection.select("select keeper_id from tree where", "id", trees);
-        keepers.addAll(selection.select("select keeper_id from tree_keeping where", "tree_id", trees));
+        keepers.addAll(
+                selection.select("select keeper_id from tree_keeping where", "tree_id", trees));
         return keepers;
     }
 

@@ -23,7 +23,8 @@ class AssessTables implements KeptTables {
                         .writtenBy("by_id")
                         .words("note")
                         .done(),
-                // What a judgement became of a tree or a student is on their record by itself. While
+                // What a judgement became of a tree or a student is on their record by itself.
+                // While
                 // it is a draft, or waits for a second judge, nobody but its judge reads it.
                 KeptTable.named("rubric_judgement")
                         .numbered()

@@ -16,6 +16,7 @@ class AuditTables implements KeptTables {
         return List.of(
                 KeptTable.leftOut("audit_entry", WHY),
                 KeptTable.leftOut("audit_change", WHY),
-                KeptTable.leftOut("write_trial", "tells nothing; it is written to see if it can be"));
+                KeptTable.leftOut(
+                        "write_trial", "tells nothing; it is written to see if it can be"));
     }
 }

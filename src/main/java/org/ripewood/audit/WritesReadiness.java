@@ -12,8 +12,9 @@ import org.jboss.logging.Logger;
 import org.ripewood.platform.AskedSeldom;
 
 /**
- * Whether the record can be written, by doing so: an entry of the audit, which each change needs, is
- * written and taken back, and a row of its own is written for good, which needs room on the disk.
+ * Whether the record can be written, by doing so: an entry of the audit, which each change needs,
+ * is written and taken back, and a row of its own is written for good, which needs room on the
+ * disk.
  */
 @Readiness
 @ApplicationScoped

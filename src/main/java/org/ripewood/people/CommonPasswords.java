@@ -10,7 +10,9 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** Passwords that leaked so often that they are tried first, in small letters and capitals alike. */
+/**
+ * Passwords that leaked so often that they are tried first, in small letters and capitals alike.
+ */
 final class CommonPasswords {
 
     private static final String FILE = "/people/common-passwords.txt";
@@ -32,8 +34,7 @@ final class CommonPasswords {
     }
 
     private static Set<String> read() {
-        try (var file =
-                        Objects.requireNonNull(CommonPasswords.class.getResourceAsStream(FILE));
+        try (var file = Objects.requireNonNull(CommonPasswords.class.getResourceAsStream(FILE));
                 var lines =
                         new BufferedReader(
                                 new InputStreamReader(file, StandardCharsets.US_ASCII))) {

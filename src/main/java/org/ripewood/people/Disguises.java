@@ -3,8 +3,8 @@ package org.ripewood.people;
 import java.util.Map;
 
 /**
- * Digits and marks that are written for letters, as in p4$$w0rd. An estimate tries every way to read
- * them, and some thousand ways in a text that has them all, which takes seconds.
+ * Digits and marks that are written for letters, as in p4$$w0rd. An estimate tries every way to
+ * read them, and some thousand ways in a text that has them all, which takes seconds.
  */
 final class Disguises {
 
@@ -48,7 +48,13 @@ final class Disguises {
 
     private static long ways(String text) {
         return LETTERS.values().stream()
-                .mapToLong(marks -> Math.max(1, marks.chars().filter(mark -> text.indexOf(mark) >= 0).count()))
+                .mapToLong(
+                        marks ->
+                                Math.max(
+                                        1,
+                                        marks.chars()
+                                                .filter(mark -> text.indexOf(mark) >= 0)
+                                                .count()))
                 .reduce(1, (one, other) -> one * other);
     }
 }

@@ -56,22 +56,22 @@ final class Guessing {
             return Optional.of(Weakness.COMMON);
         }
         return weakness(password, own, LEAST)
-                .or(
-                        () ->
-                                weakness(
-                                        MARKS.matcher(password).replaceAll(""),
-                                        own,
-                                        LEAST_CLOSED_UP));
+                .or(() -> weakness(MARKS.matcher(password).replaceAll(""), own, LEAST_CLOSED_UP));
     }
 
-    /** It is hard to guess as soon as a part of it is; of one that is not, what the first part is. */
+    /**
+     * It is hard to guess as soon as a part of it is; of one that is not, what the first part is.
+     */
     private static Optional<Weakness> weakness(String text, List<String> own, double least) {
         if (text.isEmpty()) {
             return Optional.empty();
         }
         var parts =
                 IntStream.iterate(0, from -> from < text.length(), from -> from + WINDOW)
-                        .mapToObj(from -> text.substring(from, Math.min(text.length(), from + WINDOW)))
+                        .mapToObj(
+                                from ->
+                                        text.substring(
+                                                from, Math.min(text.length(), from + WINDOW)))
                         .toList();
         Weakness first = null;
         for (var part : parts) {
@@ -108,7 +108,8 @@ final class Guessing {
 
     private static boolean isOwn(Match match) {
         return OWN.equals(match.dictionaryName)
-                || (match.baseMatches != null && match.baseMatches.stream().anyMatch(Guessing::isOwn));
+                || (match.baseMatches != null
+                        && match.baseMatches.stream().anyMatch(Guessing::isOwn));
     }
 
     private static int length(List<Match> matches) {

@@ -17,7 +17,8 @@ final class Identity {
      * By a session. The framework seals the principal's name into the cookie and gives it back, so
      * it is the session's secret and not a name of the person's.
      *
-     * @param unfinished whether a second factor has to be set up first: until then no role is theirs
+     * @param unfinished whether a second factor has to be set up first: until then no role is
+     *     theirs
      */
     static SecurityIdentity inSession(
             Person person, String secret, long sessionId, boolean unfinished) {

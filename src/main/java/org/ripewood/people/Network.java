@@ -16,9 +16,9 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where a request comes from, as wide as one household or school is told one. Behind a proxy that is
- * what the proxy itself wrote down: most append it to the header that came with the request, so it is
- * counted from the right. What stands before it anybody may have written.
+ * Where a request comes from, as wide as one household or school is told one. Behind a proxy that
+ * is what the proxy itself wrote down: most append it to the header that came with the request, so
+ * it is counted from the right. What stands before it anybody may have written.
  */
 @ApplicationScoped
 class Network {

@@ -7,7 +7,8 @@ import java.util.Locale;
 /** Words that whoever knows a person and the school tries first. */
 final class OwnWords {
 
-    private static final List<String> SCHOOLS = List.of("ripewood", "bonsai", "school", "tree", "trees");
+    private static final List<String> SCHOOLS =
+            List.of("ripewood", "bonsai", "school", "tree", "trees");
 
     /** Shorter ones stand in many a word. */
     private static final int SHORTEST = 3;

@@ -11,10 +11,10 @@ import org.ripewood.platform.Problem;
 import org.ripewood.platform.Refused;
 
 /**
- * Passwords are kept as bcrypt hashes only. bcrypt reads 72 bytes and no further, so it is given the
- * password's HMAC-SHA-384 in base64, which has 64 letters for every password: long ones count whole,
- * in any script. The HMAC's key, which is no secret, makes it a hash that no other service has: one
- * that leaked elsewhere cannot be tried here in place of its password.
+ * Passwords are kept as bcrypt hashes only. bcrypt reads 72 bytes and no further, so it is given
+ * the password's HMAC-SHA-384 in base64, which has 64 letters for every password: long ones count
+ * whole, in any script. The HMAC's key, which is no secret, makes it a hash that no other service
+ * has: one that leaked elsewhere cannot be tried here in place of its password.
  *
  * <p>Hashes made before that begin with bcrypt's own mark and go on working; they are replaced when
  * their owner signs in.

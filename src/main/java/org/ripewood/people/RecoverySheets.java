@@ -11,8 +11,8 @@ import java.util.Locale;
 
 /**
  * The sheet with which a person signs in who has lost their app: ten codes, each good once. A code
- * has twelve letters: the first finds it, the others are 55 random bits, kept as a slow hash
- * (OWASP ASVS 5.0.0, 6.5.2 and 6.5.4).
+ * has twelve letters: the first finds it, the others are 55 random bits, kept as a slow hash (OWASP
+ * ASVS 5.0.0, 6.5.2 and 6.5.4).
  */
 @ApplicationScoped
 class RecoverySheets implements PanacheRepositoryBase<RecoveryCodeEntity, Long> {

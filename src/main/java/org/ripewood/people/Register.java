@@ -39,8 +39,7 @@ class Register {
     }
 
     PersonEntity enter(NewPerson person) {
-        var hash =
-                Passwords.chosen("password", person.password(), person.name(), person.login());
+        var hash = Passwords.chosen("password", person.password(), person.name(), person.login());
         return enter(new NewGuest(person.name(), person.login(), person.roles()), hash);
     }
 

@@ -14,9 +14,9 @@ import javax.crypto.spec.SecretKeySpec;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /**
- * Seals secrets that have to be read again, so that a copy of the database alone does not tell them.
- * The key follows from the one that seals sessions, which lies in the data folder: whoever has both
- * reads them, and when that key is lost they are lost too.
+ * Seals secrets that have to be read again, so that a copy of the database alone does not tell
+ * them. The key follows from the one that seals sessions, which lies in the data folder: whoever
+ * has both reads them, and when that key is lost they are lost too.
  */
 @ApplicationScoped
 class SealedSecrets {
@@ -35,8 +35,7 @@ class SealedSecrets {
 
     /** HKDF with SHA-256 for one block of 32 bytes (RFC 5869, 2). */
     private static SecretKeySpec derived(String sessionKey) {
-        var extracted =
-                hmac(new byte[NONCE_BYTES], sessionKey.getBytes(StandardCharsets.UTF_8));
+        var extracted = hmac(new byte[NONCE_BYTES], sessionKey.getBytes(StandardCharsets.UTF_8));
         var info = "ripewood second factor\u0001".getBytes(StandardCharsets.US_ASCII);
         return new SecretKeySpec(hmac(extracted, info), "AES");
     }

@@ -152,8 +152,8 @@ public class SecondFactors {
     }
 
     /**
-     * Takes the second factor from somebody who lost app and sheet, so that their password is enough
-     * again; registrars only, and never for themselves.
+     * Takes the second factor from somebody who lost app and sheet, so that their password is
+     * enough again; registrars only, and never for themselves.
      */
     public void reset(Actor actor, long personId) {
         actor.require(Role.REGISTRAR, "reset a second factor");
@@ -252,8 +252,7 @@ public class SecondFactors {
 
     private void requireNone(Actor actor) {
         if (isOn(actor.personId())) {
-            throw Refused.conflict(
-                    "You have a second factor already.", "Maybe turn it off first.");
+            throw Refused.conflict("You have a second factor already.", "Maybe turn it off first.");
         }
     }
 

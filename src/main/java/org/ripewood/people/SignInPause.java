@@ -61,11 +61,7 @@ class SignInPause {
         private final @Nullable Deed failed;
         private final @Nullable Deed paused;
 
-        Kind(
-                int most,
-                int mostFromAddress,
-                @Nullable Deed failed,
-                @Nullable Deed paused) {
+        Kind(int most, int mostFromAddress, @Nullable Deed failed, @Nullable Deed paused) {
             this.most = most;
             this.mostFromAddress = mostFromAddress;
             this.failed = failed;
@@ -81,8 +77,7 @@ class SignInPause {
     record Try(Kind kind, String loginKey, String addressKey, boolean fromAnywhere) {
 
         static Try ofLogin(String login, String network) {
-            return new Try(
-                    Kind.SIGN_IN, Secret.hash("login " + login), Secret.hash(network), true);
+            return new Try(Kind.SIGN_IN, Secret.hash("login " + login), Secret.hash(network), true);
         }
 
         static Try ofBrowser(String login, String secret, String network) {

@@ -8,8 +8,8 @@ import com.google.zxing.qrcode.encoder.Encoder;
 /**
  * A QR code as a shape to be drawn (ISO/IEC 18004).
  *
- * <p>It still reads with a quarter of it worn off (level Q), since a card hangs in sun and rain, and
- * has the four empty modules round it that the standard asks for.
+ * <p>It still reads with a quarter of it worn off (level Q), since a card hangs in sun and rain,
+ * and has the four empty modules round it that the standard asks for.
  *
  * @param side how many modules it is wide and high, those round it included
  * @param path of the dark modules, one unit each, in the manner of SVG

@@ -159,7 +159,9 @@ public record KeptTable(
                     new KeptColumn(column, Meaning.REFERENCE, table, List.of(), null, null, true));
         }
 
-        /** A yes or no that is in no file of a tree or a course, and no where a file says nothing. */
+        /**
+         * A yes or no that is in no file of a tree or a course, and no where a file says nothing.
+         */
         public Telling flagAtSchool(String column) {
             return add(
                     new KeptColumn(
@@ -219,8 +221,7 @@ public record KeptTable(
                 String column,
                 String why,
                 Function<Map<String, @Nullable Object>, @Nullable Object> onEntry) {
-            return add(
-                    new KeptColumn(column, Meaning.PLAIN, null, List.of(), why, onEntry, false));
+            return add(new KeptColumn(column, Meaning.PLAIN, null, List.of(), why, onEntry, false));
         }
 
         /** A column no file has, why, and that it is left empty when a row comes from a file. */

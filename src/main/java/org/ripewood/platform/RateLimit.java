@@ -55,8 +55,7 @@ class RateLimit {
     private Bucket bucket(long personId) {
         return Bucket.builder()
                 .withCustomTimePrecision(clock)
-                .addLimit(
-                        limit -> limit.capacity(mostAMinute).refillGreedy(mostAMinute, MINUTE))
+                .addLimit(limit -> limit.capacity(mostAMinute).refillGreedy(mostAMinute, MINUTE))
                 .build();
     }
 }

@@ -24,8 +24,7 @@ class UploadSweep {
 
     private final Path folder;
 
-    UploadSweep(
-            @ConfigProperty(name = "quarkus.http.body.uploads-directory") String folder) {
+    UploadSweep(@ConfigProperty(name = "quarkus.http.body.uploads-directory") String folder) {
         this.folder = Path.of(folder);
     }
 

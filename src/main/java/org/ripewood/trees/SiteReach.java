@@ -89,9 +89,7 @@ class SiteReach {
     }
 
     private static boolean isEnteredBy(Actor actor, @Nullable SiteEntity site) {
-        return site != null
-                && site.enteredById != null
-                && site.enteredById == actor.personId();
+        return site != null && site.enteredById != null && site.enteredById == actor.personId();
     }
 
     List<SiteLine> lines(Actor actor) {

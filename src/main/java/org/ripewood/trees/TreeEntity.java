@@ -37,6 +37,7 @@ class TreeEntity {
 
     /** How often something else was said, which raises the version. */
     long wordsRevision;
+
     long byId;
     Instant recordedAt;
 

@@ -68,7 +68,10 @@ class TreeTables implements KeptTables {
                                 row -> 0L)
                         .version()
                         .done(),
-                ofTree("tree_words").oneOf("kind", EarlierWords.Kind.values()).words("words").done(),
+                ofTree("tree_words")
+                        .oneOf("kind", EarlierWords.Kind.values())
+                        .words("words")
+                        .done(),
                 ofTree("tree_keeping").refers("keeper_id", "person").plain("since").done(),
                 ofTree("tree_departure")
                         .plain("left_on")

@@ -85,8 +85,9 @@ public class Trees {
     }
 
     /**
-     * Changes name, place and monthly means of a site within reach: by who entered it, an instructor
-     * of most whose trees stand there, or a registrar. 412 when the version is not the current one.
+     * Changes name, place and monthly means of a site within reach: by who entered it, an
+     * instructor of most whose trees stand there, or a registrar. 412 when the version is not the
+     * current one.
      */
     @Transactional
     public KnownSite changeSite(Actor actor, long siteId, long version, NewSite site) {
@@ -212,8 +213,8 @@ public class Trees {
     }
 
     /**
-     * Trees at the school of these keepers, by id of tree, without what is said of them; no reach is
-     * asked, callers have checked the course.
+     * Trees at the school of these keepers, by id of tree, without what is said of them; no reach
+     * is asked, callers have checked the course.
      */
     @Transactional
     public List<Tree> ofKeepers(Collection<Long> keeperIds) {
@@ -221,9 +222,9 @@ public class Trees {
     }
 
     /**
-     * Changes label and site (to one within reach), and takes what is said anew of its origin and in
-     * its note beside what was said before. Who does not read a former keeper's words leaves them
-     * by saying nothing. 412 when the version is not the current one.
+     * Changes label and site (to one within reach), and takes what is said anew of its origin and
+     * in its note beside what was said before. Who does not read a former keeper's words leaves
+     * them by saying nothing. 412 when the version is not the current one.
      */
     @Transactional
     public Tree change(Actor actor, long treeId, long version, NewTree tree) {

@@ -90,7 +90,11 @@ class WordsBook {
     }
 
     private void say(
-            Actor actor, TreeEntity tree, Kind kind, @Nullable String read, @Nullable String typed) {
+            Actor actor,
+            TreeEntity tree,
+            Kind kind,
+            @Nullable String read,
+            @Nullable String typed) {
         var said = typed == null || typed.isBlank() ? null : typed;
         if (Objects.equals(read, said)) {
             return;

@@ -20,8 +20,8 @@ import org.ripewood.platform.Problem;
 import org.ripewood.platform.Refused;
 
 /**
- * Acts on a form once its sender has shown that it is them. Asked for that, they find what they sent
- * kept in the page that asks, so that it goes on with their password.
+ * Acts on a form once its sender has shown that it is them. Asked for that, they find what they
+ * sent kept in the page that asks, so that it goes on with their password.
  */
 @ApplicationScoped
 class ConfirmForms {
@@ -29,7 +29,7 @@ class ConfirmForms {
     private static final int FORBIDDEN = 403;
 
     /** The page's own fields, with what they are of a confirmation. */
-    private static final Map<String, String> FIELDS = 
+    private static final Map<String, String> FIELDS =
             Map.of("confirmPassword", "password", "confirmCode", "code");
 
     /** A field as it was sent, to be sent again. */
@@ -116,9 +116,13 @@ class ConfirmForms {
                 .orElse(part);
     }
 
-    private Response ask(int status, MultivaluedMap<String, String> form, @Nullable Problem problem) {
+    private Response ask(
+            int status, MultivaluedMap<String, String> form, @Nullable Problem problem) {
         var typed = Typed.fresh("confirm");
-        var told = problem == null ? typed : Typed.refused("confirm", new MultivaluedHashMap<>(), ofPage(problem));
+        var told =
+                problem == null
+                        ? typed
+                        : Typed.refused("confirm", new MultivaluedHashMap<>(), ofPage(problem));
         var kept =
                 form.entrySet().stream()
                         .filter(field -> !field.getKey().equals(tokenField))
@@ -128,6 +132,8 @@ class ConfirmForms {
                                                 .map(value -> new Kept(field.getKey(), value)))
                         .toList();
         var action = request.getCurrent().normalizedPath();
-        return Answer.page(status, Templates.confirm(new Sheet(action, kept, confirmations.asksForCode(), told)));
+        return Answer.page(
+                status,
+                Templates.confirm(new Sheet(action, kept, confirmations.asksForCode(), told)));
     }
 }

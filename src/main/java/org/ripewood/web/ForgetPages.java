@@ -40,8 +40,7 @@ class ForgetPages {
     private final Inputs inputs;
     private final ConfirmForms confirming;
 
-    ForgetPages(
-            CurrentUser user, Archive archive, Inputs inputs, ConfirmForms confirming) {
+    ForgetPages(CurrentUser user, Archive archive, Inputs inputs, ConfirmForms confirming) {
         this.confirming = confirming;
         this.user = user;
         this.archive = archive;

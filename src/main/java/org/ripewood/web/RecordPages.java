@@ -84,13 +84,11 @@ class RecordPages {
     public Response take(@RestForm("file") @Nullable FileUpload file) {
         try (var sent = open(file)) {
             confirmations.require();
-            return Answer.page(
-                    shown(Typed.fresh(FORM), archive.take(user.actor(), sent), null));
+            return Answer.page(shown(Typed.fresh(FORM), archive.take(user.actor(), sent), null));
         } catch (Refused refused) {
             var problem = refused.problem();
             return Answer.page(
-                    problem.status(),
-                    shown(new Typed(FORM, Map.of(), problem), null, null));
+                    problem.status(), shown(new Typed(FORM, Map.of(), problem), null, null));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -112,11 +112,7 @@ class SecondFactorPages {
                 form,
                 () ->
                         Answer.orAgain(
-                                () ->
-                                        page(
-                                                null,
-                                                factors.newSheet(user.actor()),
-                                                Typed.fresh(FORM)),
+                                () -> page(null, factors.newSheet(user.actor()), Typed.fresh(FORM)),
                                 problem ->
                                         page(null, List.of(), Typed.refused(FORM, form, problem))));
     }

@@ -84,7 +84,8 @@ class AftercareRoomTest {
     @Test
     void nothingOfATropicalTreeIsKeptFromFrost() {
         var site =
-                trees.enterSite(instructor, new NewSite("Warm", 4.0, 9.0, "UTC", null, null, null)).id();
+                trees.enterSite(instructor, new NewSite("Warm", 4.0, 9.0, "UTC", null, null, null))
+                        .id();
         tree =
                 trees.enter(
                         instructor,

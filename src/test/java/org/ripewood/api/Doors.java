@@ -16,8 +16,8 @@ import org.ripewood.trees.Tree;
 final class Doors {
 
     /**
-     * Papers as PDF are made of pages that are read here; files of photos, of the course content and
-     * of calendars tell nothing of a tree's record.
+     * Papers as PDF are made of pages that are read here; files of photos, of the course content
+     * and of calendars tell nothing of a tree's record.
      */
     private static final String LEFT_OUT =
             ".*(\\.pdf$|content|/lessons|/password|/calendar|\\{task}|/photos/|/judgements/\\{id}).*";

@@ -34,7 +34,8 @@ class FormerKeepersWordsTest {
         school = opening.open();
         mark = School.unique("aunt in the hills") + ".";
         var keeper = school.actor(Who.STUDENT);
-        var entered = trees.enter(keeper, said(school.tree(), "seed of my " + mark, "first " + mark));
+        var entered =
+                trees.enter(keeper, said(school.tree(), "seed of my " + mark, "first " + mark));
         var again = said(entered, entered.origin(), "second " + mark);
         var changed = trees.change(keeper, entered.id(), entered.version(), again);
         trees.handOver(
@@ -86,7 +87,9 @@ class FormerKeepersWordsTest {
                 .containsExactly("first " + mark);
         var course =
                 school.as(Who.REGISTRAR)
-                        .get("/api/v1/courses/%d/record?form=JSON".formatted(school.otherCourse().id()));
+                        .get(
+                                "/api/v1/courses/%d/record?form=JSON"
+                                        .formatted(school.otherCourse().id()));
         assertThat(course.asString()).contains(mark, school.person(Who.STUDENT).name() + "\"");
     }
 

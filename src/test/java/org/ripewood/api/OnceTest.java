@@ -300,7 +300,9 @@ class OnceTest {
                 List.of(
                         post(Who.STUDENT, address, other, seen("2")).asString(),
                         entered.send(school.lineOf(Who.STUDENT).header(KEY, key)).text())) {
-            assertThat(again).contains("\"status\":404").doesNotContain("pest_level", "acer_palmatum");
+            assertThat(again)
+                    .contains("\"status\":404")
+                    .doesNotContain("pest_level", "acer_palmatum");
         }
     }
 

@@ -3,25 +3,25 @@ package org.ripewood.api;
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.endsWith;
 
+import com.eatthepath.otp.TimeBasedOneTimePasswordGenerator;
 import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Singleton;
 import java.io.ByteArrayInputStream;
-import java.time.LocalDate;
-import java.time.LocalTime;
+import java.security.InvalidKeyException;
 import java.time.Duration;
 import java.time.Instant;
-import com.eatthepath.otp.TimeBasedOneTimePasswordGenerator;
-import java.security.InvalidKeyException;
-import java.util.LinkedHashMap;
-import java.util.Locale;
-import javax.crypto.spec.SecretKeySpec;
-import org.apache.commons.codec.binary.Base32;
+import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
+import javax.crypto.spec.SecretKeySpec;
+import org.apache.commons.codec.binary.Base32;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.aftercare.NewWord;
 import org.ripewood.aftercare.Saying;
@@ -73,15 +73,6 @@ import org.ripewood.trees.NewWound;
 import org.ripewood.trees.Site;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
-
-import java.io.ByteArrayInputStream;
-import java.time.LocalDate;
-import java.time.LocalTime;
-import java.util.EnumMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.concurrent.atomic.AtomicInteger;
 
 /** A small school to test on: two courses, each with an instructor and a student. */
 @Singleton
@@ -251,8 +242,7 @@ class School {
     private Site newSite(boolean schoolGround) {
         return trees.enterSite(
                 actor(Who.REGISTRAR),
-                new NewSite(
-                        unique("Yard"), 48.0, 11.0, "Europe/Berlin", schoolGround, null, null));
+                new NewSite(unique("Yard"), 48.0, 11.0, "Europe/Berlin", schoolGround, null, null));
     }
 
     Today today() {

@@ -109,9 +109,16 @@ class SealedTest {
         sealed.forEach(
                 (note, judgement) -> {
                     var own = "/api/v1/judgements/" + judgement.id();
-                    assertThat(school.as(judge).get(own).then().statusCode(200).extract().asString())
+                    assertThat(
+                                    school.as(judge)
+                                            .get(own)
+                                            .then()
+                                            .statusCode(200)
+                                            .extract()
+                                            .asString())
                             .contains(note);
-                    readers.forEach((who, reader) -> refused(who, reader, own, judgement.version()));
+                    readers.forEach(
+                            (who, reader) -> refused(who, reader, own, judgement.version()));
                 });
     }
 
@@ -196,8 +203,7 @@ class SealedTest {
         var level = new NewJudgement("pests", 3, school.today().date(), null, false, null);
         judgements.sign(actor(second), of, level, null);
         var waited = mark + " waiting tree";
-        for (var who :
-                List.of("the second judge", "the keeper, who is judged", "a registrar")) {
+        for (var who : List.of("the second judge", "the keeper, who is judged", "a registrar")) {
             var reader = readers.get(who);
             assertThat(school.as(reader).get("/api/v1/trees/%d/judgements".formatted(tree.id())))
                     .as(who)
@@ -238,8 +244,7 @@ class SealedTest {
 
     private Judgement keep(String rubric, int level, String note, Judged of) {
         var said = mark + " " + note;
-        var judgement =
-                new NewJudgement(rubric, level, school.today().date(), said, true, null);
+        var judgement = new NewJudgement(rubric, level, school.today().date(), said, true, null);
         var kept = judgements.begin(actor(judge), of, judgement);
         sealed.put(said, kept);
         return kept;
@@ -255,8 +260,7 @@ class SealedTest {
         return new Actor(person.id(), person.roles());
     }
 
-    private void compare(
-            List<String> told, String where, String before, String afterwards) {
+    private void compare(List<String> told, String where, String before, String afterwards) {
         if (afterwards.contains(mark)) {
             told.add(where + " tells a note");
         }
@@ -286,8 +290,7 @@ class SealedTest {
                 (address, url) -> {
                     var answer = school.as(reader).get(url);
                     assertThat(answer.statusCode()).as(url).isLessThan(500);
-                    answers.put(
-                            address, answer.statusCode() + " " + steady(Doors.text(answer)));
+                    answers.put(address, answer.statusCode() + " " + steady(Doors.text(answer)));
                 });
         var calendar = links.make(actor(reader)) + ".ics";
         answers.put(

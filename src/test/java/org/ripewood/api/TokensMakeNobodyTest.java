@@ -89,7 +89,8 @@ class TokensMakeNobodyTest {
             }
             var call = calls.of(endpoint);
             var before = persons();
-            int status = call.send(new Line().header("Authorization", "Bearer " + token)).statusCode();
+            int status =
+                    call.send(new Line().header("Authorization", "Bearer " + token)).statusCode();
             taken += status < 300 ? 1 : 0;
             if (!persons().equals(before)) {
                 wrong.add(endpoint + " answered " + status);
@@ -117,7 +118,8 @@ class TokensMakeNobodyTest {
         var guest = "{\"name\": \"Somebody\", \"login\": \"%s\", \"roles\": [\"REGISTRAR\"]%s}";
         var password = ", \"password\": \"" + School.PASSWORD + "\"";
         return line.body(
-                "application/json", guest.formatted(login, path.endsWith("people") ? password : ""));
+                "application/json",
+                guest.formatted(login, path.endsWith("people") ? password : ""));
     }
 
     private Map<String, String> persons() throws SQLException {

@@ -201,8 +201,7 @@ class ForgetTest {
                             "recovery_code values (nextval('recovery_code_seq'), %d, 'A', 'x', null)",
                             "half_sign_in values (nextval('half_sign_in_seq'), %1$d, 'of %1$d',"
                                     + " current_timestamp)")) {
-                SecondSchool.run(
-                        connection, "insert into " + row.formatted(person.personId()));
+                SecondSchool.run(connection, "insert into " + row.formatted(person.personId()));
             }
             forget();
             for (var table : List.of("second_factor", "recovery_code", "half_sign_in")) {

@@ -132,7 +132,8 @@ class RecordFaultsTest {
         assertThat(faults(file("TREE", PERSONS, SITES, table("tree", two))))
                 .containsExactly(
                         new Fault("/tables/2", "expected one tree in a tree's file, found 2"));
-        var course = "{\"id\":1,\"name\":\"C\",\"startsOn\":\"2026-01-01\",\"endsOn\":\"2026-02-01\"}";
+        var course =
+                "{\"id\":1,\"name\":\"C\",\"startsOn\":\"2026-01-01\",\"endsOn\":\"2026-02-01\"}";
         var courses = table("course", course);
         assertThat(faults(file("TREE", PERSONS, courses)))
                 .containsExactly(new Fault("/tables/1/table", "a tree's file has no “course”"));
@@ -171,7 +172,8 @@ class RecordFaultsTest {
 
     private static String file(String scope, String... tables) {
         return "{\"format\":\"ripewood-record\",\"formatVersion\":1,\"contentRevision\":\"none\","
-                + "\"exportedAt\":\"2026-02-20T10:00:00Z\",\"scope\":\"%s\",\"named\":true,".formatted(scope)
+                + "\"exportedAt\":\"2026-02-20T10:00:00Z\",\"scope\":\"%s\",\"named\":true,"
+                        .formatted(scope)
                 + "\"tables\":[%s]}".formatted(String.join(",", tables));
     }
 

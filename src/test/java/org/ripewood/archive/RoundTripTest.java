@@ -162,7 +162,10 @@ class RoundTripTest {
             judgements.begin(judge, of, said("root-flare", "a draft", false));
             judgements.sign(judge, of, said("pests", "waiting", true), null);
             for (var scope :
-                    List.of(Scope.tree(tree, true), Scope.tree(tree, false), Scope.course(courseId, Set.of()))) {
+                    List.of(
+                            Scope.tree(tree, true),
+                            Scope.tree(tree, false),
+                            Scope.course(courseId, Set.of()))) {
                 var file = written(demo, scope);
                 assertThat(file)
                         .contains("vigour_index")
@@ -189,8 +192,7 @@ class RoundTripTest {
     }
 
     private static NewJudgement said(String rubric, String note, boolean wantsSecond) {
-        return new NewJudgement(
-                rubric, 2, LocalDate.of(2026, 5, 20), note, wantsSecond, null);
+        return new NewJudgement(rubric, 2, LocalDate.of(2026, 5, 20), note, wantsSecond, null);
     }
 
     private static Scope as(Scope scope, long id) {
@@ -226,7 +228,8 @@ class RoundTripTest {
             }
             // as it was written before that was kept
             take(second, whole.replaceAll(",\"(schoolGround|enteredById)\":\\w+", ""));
-            assertThat(text(second, "select count(*) from site where school_ground")).isEqualTo("0");
+            assertThat(text(second, "select count(*) from site where school_ground"))
+                    .isEqualTo("0");
             assertThat(text(second, "select count(*) from site")).isNotEqualTo("0");
         }
     }

@@ -198,9 +198,7 @@ class JudgementsTest {
         assertThat(seen(second)).isEmpty();
         judgements.open(first, corrected.id(), corrected.version());
         assertThat(seen(second)).containsExactly(corrected.id());
-        assertThat(vigour())
-                .extracting(Observation::value)
-                .containsExactly(new Value.Number(70));
+        assertThat(vigour()).extracting(Observation::value).containsExactly(new Value.Number(70));
     }
 
     @Test

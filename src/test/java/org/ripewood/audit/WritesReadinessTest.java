@@ -21,7 +21,8 @@ class WritesReadinessTest {
 
     @Test
     void aDatabaseThatTakesNoChangeOfTheRecordIsNotReady() throws Exception {
-        run("alter table audit_change add constraint audit_change_broken check (thing <> 'write_trial')");
+        run(
+                "alter table audit_change add constraint audit_change_broken check (thing <> 'write_trial')");
         try {
             assertThat(new WritesReadiness(database).call().getStatus()).isEqualTo(Status.DOWN);
         } finally {
@@ -36,7 +37,8 @@ class WritesReadinessTest {
         new WritesReadiness(database).call();
         try (var connection = database.getConnection();
                 var statement = connection.createStatement();
-                var left = statement.executeQuery("select count(*) from audit_entry where id < 0")) {
+                var left =
+                        statement.executeQuery("select count(*) from audit_entry where id < 0")) {
             left.next();
             assertThat(left.getInt(1)).isZero();
         }

@@ -11,8 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class AppCodesTest {
 
     /** Of both RFCs' vectors. */
-    private static final byte[] SECRET =
-            "12345678901234567890".getBytes(StandardCharsets.US_ASCII);
+    private static final byte[] SECRET = "12345678901234567890".getBytes(StandardCharsets.US_ASCII);
 
     /** RFC 6238, appendix B, SHA-1: its eight digits, of which six-digit codes are the last six. */
     @ParameterizedTest
@@ -71,7 +70,14 @@ class AppCodesTest {
 
     /** RFC 4648, 10, without the padding. */
     @ParameterizedTest
-    @CsvSource({"f, MY", "fo, MZXQ", "foo, MZXW6", "foob, MZXW6YQ", "fooba, MZXW6YTB", "foobar, MZXW6YTBOI"})
+    @CsvSource({
+        "f, MY",
+        "fo, MZXQ",
+        "foo, MZXW6",
+        "foob, MZXW6YQ",
+        "fooba, MZXW6YTB",
+        "foobar, MZXW6YTBOI"
+    })
     void secretsAreTypedInLettersOfBase32(String text, String letters) {
         assertThat(Base32.encode(text.getBytes(StandardCharsets.US_ASCII))).isEqualTo(letters);
     }

@@ -176,8 +176,7 @@ class ConfirmationTest {
         var mine = signIns.of(new Actor(registrar.id(), Set.of())).get(0).sessionId();
         forms.put("/account/sessions/%d/end".formatted(mine), new Object[0]);
         forms.put(
-                "/account/tokens",
-                new Object[] {"name", "Program", "scope", "READ", "days", "9"});
+                "/account/tokens", new Object[] {"name", "Program", "scope", "READ", "days", "9"});
         forms.put("/account/calendar", new Object[0]);
         forms.put(
                 "/people/invitations",

@@ -88,7 +88,8 @@ class GuessingTest {
             var begun = System.nanoTime();
             Guessing.weakness(drawn.toString(), OWN);
             Guessing.weakness(marks.repeat(256 / marks.length()), OWN);
-            assertThat(Duration.ofNanos(System.nanoTime() - begun)).isLessThan(Duration.ofSeconds(4));
+            assertThat(Duration.ofNanos(System.nanoTime() - begun))
+                    .isLessThan(Duration.ofSeconds(4));
         }
     }
 

@@ -272,7 +272,10 @@ class PeopleTest {
                         status(
                                 () ->
                                         people.changePassword(
-                                                me, null, "quite a long password", "twelve letters")))
+                                                me,
+                                                null,
+                                                "quite a long password",
+                                                "twelve letters")))
                 .isEqualTo(400);
     }
 

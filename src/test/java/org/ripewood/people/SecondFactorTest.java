@@ -69,7 +69,10 @@ class SecondFactorTest {
         var half = password();
         half.then().statusCode(303).header("Location", endsWith("/sign-in/code"));
         assertThat(half.getCookie(BrowserSession.COOKIE)).isNull();
-        BrowserSession.get("/sign-in/code", "").then().statusCode(200).body(containsString("+code"));
+        BrowserSession.get("/sign-in/code", "")
+                .then()
+                .statusCode(200)
+                .body(containsString("+code"));
 
         var done = code(half, code(0));
         done.then().statusCode(302).header("Location", endsWith("/"));
@@ -132,7 +135,8 @@ class SecondFactorTest {
     @DisplayName("6.5.1, 6.5.3 · Each code of the sheet lets in once, however it is typed")
     void aCodeOfTheSheetLetsInOnce() {
         assertThat(sheet).hasSize(10).doesNotHaveDuplicates();
-        assertThat(sheet).allSatisfy(code -> assertThat(code).matches("([A-Z2-7]{4}-){2}[A-Z2-7]{4}"));
+        assertThat(sheet)
+                .allSatisfy(code -> assertThat(code).matches("([A-Z2-7]{4}-){2}[A-Z2-7]{4}"));
         var typed = " " + sheet.get(3).toLowerCase(java.util.Locale.ROOT).replace("-", " ");
         assertThat(session(code(password(), typed))).isTrue();
         assertThat(session(code(password(), typed))).isFalse();
@@ -146,7 +150,8 @@ class SecondFactorTest {
     }
 
     @Test
-    @DisplayName("6.5.2 · Neither the app's secret nor a code of the sheet can be read in the database")
+    @DisplayName(
+            "6.5.2 · Neither the app's secret nor a code of the sheet can be read in the database")
     void nothingOfItIsKeptAsItIs() {
         var kept = QuarkusTransaction.requiringNew().call(() -> rows.findById(person.id()));
         var secret = Base32.encode(secret());
@@ -167,10 +172,13 @@ class SecondFactorTest {
     }
 
     @Test
-    @DisplayName("6.3.1 · Wrong codes are held like wrong passwords, and right passwords forget none")
+    @DisplayName(
+            "6.3.1 · Wrong codes are held like wrong passwords, and right passwords forget none")
     void guessingCodesIsHeld() {
         for (int i = 0; i < SignInPause.MOST_FAILURES; i++) {
-            code(password(), "00000" + i % 10).then().header("Location", endsWith("code?wrong=yes"));
+            code(password(), "00000" + i % 10)
+                    .then()
+                    .header("Location", endsWith("code?wrong=yes"));
         }
         var half = password();
         half.then().header("Location", endsWith("/sign-in/code"));
@@ -273,7 +281,9 @@ class SecondFactorTest {
     void itIsSetUpOnThePageWithoutAScript() {
         factors.reset(new Actor(-1, Set.of(Role.REGISTRAR)), person.id());
         var session = BrowserSession.signIn(person.login(), PASSWORD);
-        BrowserSession.get("/account/second-factor", session).then().body(containsString("Set it up"));
+        BrowserSession.get("/account/second-factor", session)
+                .then()
+                .body(containsString("Set it up"));
         post("/account/second-factor/begin", session).then().statusCode(403);
         session = BrowserSession.confirm(session, PASSWORD);
         var begun = post("/account/second-factor/begin", session);
@@ -374,9 +384,7 @@ class SecondFactorTest {
         return QuarkusTransaction.requiringNew()
                 .call(
                         () ->
-                                sealed.open(
-                                                person.id(),
-                                                rows.findById(person.id()).sealedSecret)
+                                sealed.open(person.id(), rows.findById(person.id()).sealedSecret)
                                         .orElseThrow());
     }
 

@@ -32,7 +32,9 @@ class SetUpTest {
 
     @Test
     void theCodeFromTheLogMakesTheFirstRegistrarAndNobodyAfter() {
-        var first = new NewPerson("Vera Holm", "vera", "quite a long password", Set.of(Role.INSTRUCTOR));
+        var first =
+                new NewPerson(
+                        "Vera Holm", "vera", "quite a long password", Set.of(Role.INSTRUCTOR));
         var offered = code.fresh();
         assertThat(offered).matches("([A-Z2-9]{4}-){3}[A-Z2-9]{4}");
         assertThat(people.empty()).isTrue();
@@ -47,7 +49,8 @@ class SetUpTest {
         assertThat(people.get(registrar.id()).roles()).contains(Role.REGISTRAR);
         assertThat(people.empty()).isFalse();
 
-        var second = new NewPerson("Nobody", "second", "quite a long password", Set.of(Role.REGISTRAR));
+        var second =
+                new NewPerson("Nobody", "second", "quite a long password", Set.of(Role.REGISTRAR));
         assertThat(refused(offered, second).problem().status()).isEqualTo(409);
         assertThat(people.findByLogin("second")).isEmpty();
     }

@@ -37,7 +37,8 @@ class DecodingQueueTest {
     @Test
     void aPictureThatTakesSecondsHoldsUpNoOther() throws Exception {
         var limits =
-                new PhotoLimits(new MemorySize(BigInteger.valueOf(2_000_000)), 60_000_000, 500, 200);
+                new PhotoLimits(
+                        new MemorySize(BigInteger.valueOf(2_000_000)), 60_000_000, 500, 200);
         var darkroom = new Darkroom(limits);
         var slow = Pictures.blackPng(7_700, 7_700);
         var usual = Pictures.jpeg();

@@ -19,7 +19,9 @@ import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.people.People;
 
-/** What is refused for the sake of safety is written down, briefly (ASVS 5.0, 16.3.2; from memory). */
+/**
+ * What is refused for the sake of safety is written down, briefly (ASVS 5.0, 16.3.2; from memory).
+ */
 @QuarkusTest
 @TestProfile(SchoolProfile.class)
 class RefusalLogTest {

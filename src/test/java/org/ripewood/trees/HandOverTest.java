@@ -141,8 +141,7 @@ class HandOverTest {
         assertThat(trees.earlierWords(next, tree.id())).isEmpty();
         assertThat(trees.earlierWords(group.instructor(), tree.id()))
                 .extracting(EarlierWords::kind, EarlierWords::words, EarlierWords::byId)
-                .containsExactly(
-                        tuple(EarlierWords.Kind.NOTE, MARK, group.student().personId()));
+                .containsExactly(tuple(EarlierWords.Kind.NOTE, MARK, group.student().personId()));
         say(group.instructor(), null, "leans to the left");
         assertThat(trees.get(group.instructor(), tree.id()).origin()).isNull();
         assertThat(trees.earlierWords(group.instructor(), tree.id()))

@@ -39,7 +39,8 @@ final class School {
         this.courseId = course(teacher, List.of(keeper, otherStudent));
         course(otherTeacher, List.of(person(Role.STUDENT)));
         this.site =
-                trees.enterSite(teacher, new NewSite("Lower yard", 50.0, 8.0, "UTC", true, null, null));
+                trees.enterSite(
+                        teacher, new NewSite("Lower yard", 50.0, 8.0, "UTC", true, null, null));
     }
 
     Tree tree() {
@@ -68,7 +69,8 @@ final class School {
         var entered =
                 people.enter(
                         office,
-                        new NewPerson("Person " + login, login, "quite a long password", Set.of(role)));
+                        new NewPerson(
+                                "Person " + login, login, "quite a long password", Set.of(role)));
         return new Actor(entered.id(), Set.of(role));
     }
 

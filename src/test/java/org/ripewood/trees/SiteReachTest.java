@@ -112,7 +112,8 @@ class SiteReachTest {
         // a fellow of the course is a stranger in this garden as well
         var fellow = school.person("Fay Fellow", Role.STUDENT);
         school.join(group, fellow, Role.STUDENT);
-        assertThat(fault(() -> enter(fellow, fellow, garden))).startsWith("siteId: there is no site");
+        assertThat(fault(() -> enter(fellow, fellow, garden)))
+                .startsWith("siteId: there is no site");
         enter(group.student(), group.student(), garden);
         enter(group.instructor(), fellow, garden);
         assertThat(trees.site(fellow, garden.id()).site()).isEqualTo(garden);
@@ -138,8 +139,7 @@ class SiteReachTest {
         var list =
                 "label,species,keeper,site,came_on\nMaple,acer_palmatum,%s,%s,2024-03-01\n"
                         .formatted(keeper, garden.name());
-        var stranger =
-                lists.take(others.instructor(), ListKind.TREES, list, Choice.ALL_OR_NOTHING);
+        var stranger = lists.take(others.instructor(), ListKind.TREES, list, Choice.ALL_OR_NOTHING);
         assertThat(stranger.entered()).isZero();
         assertThat(stranger.faults())
                 .singleElement()

@@ -140,7 +140,14 @@ class TreesTest {
         var entered =
                 trees.enterSite(
                         school.teacher,
-                        new NewSite("Hill yard", -41.0, 174.5, "Pacific/Auckland", null, minima, maxima));
+                        new NewSite(
+                                "Hill yard",
+                                -41.0,
+                                174.5,
+                                "Pacific/Auckland",
+                                null,
+                                minima,
+                                maxima));
         var kept =
                 trees.sites(school.registrar).stream()
                         .filter(site -> site.id() == entered.id())

@@ -48,8 +48,7 @@ class RecordPageTest {
                     new NewPhoto(School.TODAY, Viewpoint.FRONT, null, null, null),
                     new ByteArrayInputStream(Pictures.jpeg()));
         }
-        registrar =
-                Visitor.of(people, school.person("Rae Registrar", Role.REGISTRAR)).confirmed();
+        registrar = Visitor.of(people, school.person("Rae Registrar", Role.REGISTRAR)).confirmed();
     }
 
     private byte[] taken() {

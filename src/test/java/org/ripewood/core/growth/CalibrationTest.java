@@ -45,10 +45,12 @@ class CalibrationTest {
             for (int readings : READINGS) {
                 all.wounds.put(readings, CalibrationTest.wounds(trees, readings, 11 + readings));
                 if (readings > 0) {
-                    all.straight.put(readings, CalibrationTest.straight(trees, readings, 23 + readings));
+                    all.straight.put(
+                            readings, CalibrationTest.straight(trees, readings, 23 + readings));
                 }
                 if (readings >= 5) {
-                    all.curved.put(readings, CalibrationTest.curved(trees, readings, 37 + readings));
+                    all.curved.put(
+                            readings, CalibrationTest.curved(trees, readings, 37 + readings));
                 }
             }
             all.curved.put(20, CalibrationTest.curved(trees, 20, 57));
