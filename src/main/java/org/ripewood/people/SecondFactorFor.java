@@ -5,18 +5,21 @@ import org.ripewood.platform.Role;
 
 /** Of whom the school wants a second factor. */
 public enum SecondFactorFor {
-    NONE(Set.of()),
-    REGISTRARS(Set.of(Role.REGISTRAR)),
-    INSTRUCTORS(Set.of(Role.REGISTRAR, Role.INSTRUCTOR)),
-    EVERYBODY(Set.of(Role.values()));
-
-    private final Set<Role> roles;
-
-    SecondFactorFor(Set<Role> roles) {
-        this.roles = roles;
-    }
+    NONE,
+    REGISTRARS,
+    INSTRUCTORS,
+    EVERYBODY;
 
     boolean includes(Person person) {
-        return person.roles().stream().anyMatch(roles::contains);
+        return person.roles().stream().anyMatch(roles()::contains);
+    }
+
+    private Set<Role> roles() {
+        return switch (this) {
+            case NONE -> Set.of();
+            case REGISTRARS -> Set.of(Role.REGISTRAR);
+            case INSTRUCTORS -> Set.of(Role.REGISTRAR, Role.INSTRUCTOR);
+            case EVERYBODY -> Set.of(Role.values());
+        };
     }
 }
