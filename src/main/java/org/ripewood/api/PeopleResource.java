@@ -28,6 +28,7 @@ import org.ripewood.people.NewPerson;
 import org.ripewood.people.PasswordLinks;
 import org.ripewood.people.People;
 import org.ripewood.people.SecondFactors;
+import org.ripewood.people.SignIns;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
 
@@ -43,6 +44,7 @@ class PeopleResource {
     private final Assessments assessments;
     private final Confirmations confirmations;
     private final SecondFactors factors;
+    private final SignIns signIns;
     private final CurrentUser user;
     private final Inputs inputs;
 
@@ -52,6 +54,7 @@ class PeopleResource {
             Assessments assessments,
             Confirmations confirmations,
             SecondFactors factors,
+            SignIns signIns,
             CurrentUser user,
             Inputs inputs) {
         this.people = people;
@@ -59,6 +62,7 @@ class PeopleResource {
         this.assessments = assessments;
         this.confirmations = confirmations;
         this.factors = factors;
+        this.signIns = signIns;
         this.user = user;
         this.inputs = inputs;
     }
@@ -128,6 +132,17 @@ class PeopleResource {
         confirmations.require();
         var link = links.make(user.actor(), id);
         return Answers.created("people/" + id, PasswordLinkAnswer.of(link));
+    }
+
+    @POST
+    @Path("people/{id}/sign-out")
+    @RolesAllowed(REGISTRAR_NAME)
+    @Operation(summary = "End every session of a person, who may sign in again")
+    public PersonAnswer endSessions(@PathParam("id") long id) {
+        user.requireSession("end the sessions of others");
+        confirmations.require();
+        signIns.endAllOf(user.actor(), id, user.session());
+        return PersonAnswer.of(people.get(id));
     }
 
     @POST

@@ -16,6 +16,10 @@ public enum Deed {
     CONFIRM_PAUSED,
     SIGNED_OUT,
     SIGNED_OUT_EVERYWHERE,
+    /** Of one person, by a registrar. */
+    SESSIONS_ENDED,
+    /** Of everybody, by a registrar. */
+    EVERY_SESSION_ENDED,
     PASSWORD_CHANGED,
     SECOND_FACTOR_ON,
     SECOND_FACTOR_OFF,

@@ -9,9 +9,11 @@ import java.util.Optional;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.audit.Audit;
+import org.ripewood.audit.Change;
 import org.ripewood.audit.Deed;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Refused;
+import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 
 /**
@@ -26,6 +28,7 @@ public class SignIns {
     public static final String CODE_NAME = "+code";
 
     private final SignInSessions sessions;
+    private final HalfSignIns halfSignIns;
     private final Persons persons;
     private final Audit audit;
     private final Today today;
@@ -38,12 +41,14 @@ public class SignIns {
      */
     SignIns(
             SignInSessions sessions,
+            HalfSignIns halfSignIns,
             Persons persons,
             Audit audit,
             Today today,
             @ConfigProperty(name = "ripewood.session.longest", defaultValue = "P7D")
                     Duration longest) {
         this.sessions = sessions;
+        this.halfSignIns = halfSignIns;
         this.persons = persons;
         this.audit = audit;
         this.today = today;
@@ -124,6 +129,27 @@ public class SignIns {
     public void endEverywhere(Actor actor) {
         sessions.endAll(actor.personId(), null);
         audit.note(Deed.SIGNED_OUT_EVERYWHERE, actor.personId());
+    }
+
+    /**
+     * Ends every session of a person, who may sign in again; registrars only.
+     *
+     * @param spared the one the registrar came by, when it is their own they end; null spares none
+     */
+    public void endAllOf(Actor actor, long personId, @Nullable Long spared) {
+        actor.require(Role.REGISTRAR, "end the sessions of others");
+        persons.require(personId);
+        sessions.endAll(personId, spared);
+        audit.note(Deed.SESSIONS_ENDED, null);
+        audit.noteRow("person", Change.Kind.CHANGED, personId);
+    }
+
+    /** Ends the sessions of everybody but the one the registrar came by; registrars only. */
+    public void endEverybodys(Actor actor, @Nullable Long spared) {
+        actor.require(Role.REGISTRAR, "end the sessions of others");
+        sessions.delete("id <> ?1", spared == null ? -1L : spared);
+        halfSignIns.deleteAll();
+        audit.note(Deed.EVERY_SESSION_ENDED, null);
     }
 
     private Instant oldest() {

@@ -30,6 +30,7 @@ import org.ripewood.people.PasswordLinks;
 import org.ripewood.people.People;
 import org.ripewood.people.Person;
 import org.ripewood.people.SecondFactors;
+import org.ripewood.people.SignIns;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Inputs;
 import org.ripewood.platform.PageRequest;
@@ -134,6 +135,7 @@ class PeoplePages {
     private final Clashes clashes;
     private final ConfirmForms confirming;
     private final SecondFactors factors;
+    private final SignIns signIns;
 
     PeoplePages(
             CurrentUser user,
@@ -143,7 +145,9 @@ class PeoplePages {
             Today today,
             Clashes clashes,
             ConfirmForms confirming,
-            SecondFactors factors) {
+            SecondFactors factors,
+            SignIns signIns) {
+        this.signIns = signIns;
         this.factors = factors;
         this.confirming = confirming;
         this.user = user;
@@ -199,6 +203,30 @@ class PeoplePages {
                         Answer.orAgain(
                                 () -> shown(links.make(user.actor(), id), uri),
                                 problem -> page(Typed.refused("link", NOTHING, problem))));
+    }
+
+    @POST
+    @Path("{id: \\d{1,18}}/sign-out")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response endSessions(long id, MultivaluedMap<String, String> form) {
+        return confirming.first(
+                form,
+                () -> {
+                    signIns.endAllOf(user.actor(), id, user.session());
+                    return Answer.seeOther("/people#everybody");
+                });
+    }
+
+    @POST
+    @Path("sign-out")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response endEverySession(MultivaluedMap<String, String> form) {
+        return confirming.first(
+                form,
+                () -> {
+                    signIns.endEverybodys(user.actor(), user.session());
+                    return Answer.seeOther("/people#everybody");
+                });
     }
 
     /** For who lost the phone and the sheet: makes the password enough again. */

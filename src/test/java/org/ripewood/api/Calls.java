@@ -370,6 +370,7 @@ final class Calls {
                                     "on",
                                     today()));
             case "runs" -> course(endpoint, 3, last);
+            case "sign-out" -> at(endpoint, school.newcomer().id(), null, fields());
             case "reset" -> at(endpoint, school.securedNewcomer().id(), null, fields());
             case "active" -> active(endpoint);
             case "password-link" -> at(endpoint, school.newcomer().id(), null, fields());

@@ -147,6 +147,7 @@ final class RoleTable {
             POST /api/v1/people                               | 401 | 403 403 | 403 403 | 201
             POST /api/v1/people/invitations                   | 401 | 403 403 | 403 403 | 201
             POST /api/v1/people/{id}/password-link            | 401 | 403 403 | 403 403 | 201
+            POST /api/v1/people/{id}/sign-out                 | 401 | 403 403 | 403 403 | 200
             POST /api/v1/people/{id}/second-factor/reset      | 401 | 403 403 | 403 403 | 200
             GET  /api/v1/people/{id}/record                   | 401 | 200 404 | 404 404 | 200
             GET  /api/v1/people/{id}/forgetting               | 401 | 403 403 | 403 403 | 200
@@ -256,6 +257,8 @@ final class RoleTable {
             POST /people                                      | 303 | 403 403 | 403 403 | 303
             POST /people/invitations                          | 303 | 403 403 | 403 403 | 200
             POST /people/{id}/password-link                   | 303 | 403 403 | 403 403 | 200
+            POST /people/{id}/sign-out                        | 303 | 403 403 | 403 403 | 303
+            POST /people/sign-out                             | 303 | 403 403 | 403 403 | 303
             POST /people/{id}/second-factor/reset             | 303 | 403 403 | 403 403 | 303
             POST /people/{id}/active                          | 303 | 403 403 | 403 403 | 303
             POST /people/courses                              | 303 | 403 403 | 403 403 | 303

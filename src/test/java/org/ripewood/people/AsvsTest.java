@@ -18,6 +18,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.ripewood.audit.Audit;
 import org.ripewood.audit.AuditQuestion;
+import org.ripewood.audit.Deed;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Refused;
@@ -280,6 +281,45 @@ class AsvsTest {
         get("/account").then().statusCode(303);
         var kept = QuarkusTransaction.requiringNew().call(() -> sessions.of(person.id()));
         assertThat(kept).isEmpty();
+    }
+
+    @Test
+    @DisplayName(
+            "7.4.5 · A registrar ends the sessions of a person, or of everybody, and who may sign in"
+                    + " signs in anew")
+    void aRegistrarEndsSessions() {
+        var registrar = registrar();
+        var office = BrowserSession.confirm(registrar, PASSWORD);
+        BrowserSession.post("/people/%d/sign-out".formatted(person.id()), office)
+                .then()
+                .statusCode(303);
+        get("/account").then().statusCode(303);
+        session = BrowserSession.signIn(person.login(), PASSWORD);
+        get("/account").then().statusCode(200);
+
+        BrowserSession.post("/people/sign-out", office).then().statusCode(303);
+        get("/account").then().statusCode(303);
+        BrowserSession.get("/people", office).then().statusCode(200);
+        assertThat(BrowserSession.signIn(person.login(), PASSWORD)).isNotNull();
+
+        var told =
+                audit.entries(
+                        OFFICE,
+                        new AuditQuestion(null, null, null, "person"),
+                        new PageRequest(0, 5));
+        assertThat(told.items())
+                .anySatisfy(
+                        entry -> {
+                            assertThat(entry.deed()).isEqualTo(Deed.SESSIONS_ENDED);
+                            assertThat(entry.personId()).isNotNull().isNotEqualTo(person.id());
+                            assertThat(entry.changes().get(0).firstId()).isEqualTo(person.id());
+                        });
+    }
+
+    private String registrar() {
+        var login = "office." + NEXT.incrementAndGet();
+        people.enter(OFFICE, new NewPerson("Odo Marn", login, PASSWORD, Set.of(Role.REGISTRAR)));
+        return BrowserSession.signIn(login, PASSWORD);
     }
 
     @Test

@@ -75,7 +75,9 @@ class ConfirmationTest {
                     {"people", guest + ", \"password\": \"" + PASSWORD + "\"}"},
                     {"people/invitations", guest + "}"},
                     {"people/%d/password-link", ""},
-                    {"people/%d/forget", ""}
+                    {"people/%d/forget", ""},
+                    {"people/%d/sign-out", ""},
+                    {"people/%d/second-factor/reset", ""}
                 }) {
             byApi().header("If-Match", "\"0\"")
                     .body(call[1])
@@ -190,6 +192,9 @@ class ConfirmationTest {
         forms.put(
                 "/people/%d/forget".formatted(other.id()),
                 new Object[] {"version", other.version(), "meant", "true"});
+        forms.put("/people/%d/sign-out".formatted(other.id()), new Object[0]);
+        forms.put("/people/sign-out", new Object[0]);
+        forms.put("/people/%d/second-factor/reset".formatted(other.id()), new Object[0]);
         forms.put("/record/confirmation", new Object[0]);
         return forms;
     }
