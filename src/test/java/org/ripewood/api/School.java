@@ -159,7 +159,8 @@ class School {
             otherCourse = course(Who.OTHER_INSTRUCTOR, Who.OTHER_STUDENT);
             site = newSite(true);
         }
-        if (!cookies.isEmpty() && (confirmedAt.isBefore(Instant.now().minus(HALF_ITS_TIME)) || isOut())) {
+        if (!cookies.isEmpty()
+                && (confirmedAt.isBefore(Instant.now().minus(HALF_ITS_TIME)) || isOut())) {
             forgetSessions();
         }
         if (cookies.isEmpty()) {
