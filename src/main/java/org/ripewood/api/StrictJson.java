@@ -21,6 +21,10 @@ class StrictJson implements ObjectMapperCustomizer {
     @Override
     public void customize(ObjectMapper mapper) {
         mapper.enable(SerializationFeature.ORDER_MAP_ENTRIES_BY_KEYS);
+        // a text of nothing, or of blanks, would be read as no number, no list, no yes
+        mapper.coercionConfigDefaults()
+                .setCoercion(CoercionInputShape.EmptyString, CoercionAction.Fail)
+                .setAcceptBlankAsEmpty(false);
         var text = mapper.coercionConfigFor(LogicalType.Textual);
         text.setCoercion(CoercionInputShape.Integer, CoercionAction.Fail);
         text.setCoercion(CoercionInputShape.Float, CoercionAction.Fail);

@@ -140,6 +140,11 @@ record Spoilt(String field, String how, Call call) {
         } else {
             throw new IllegalStateException("nobody has thought of how to spoil a " + type);
         }
+        if (type != String.class) {
+            values.put("an empty text", "");
+            values.put("a text of blanks", "  ");
+            values.put("a text of the null character", "\u0000");
+        }
         return values;
     }
 
