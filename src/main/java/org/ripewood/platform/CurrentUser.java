@@ -3,6 +3,7 @@ package org.ripewood.platform;
 import io.quarkus.security.UnauthorizedException;
 import io.quarkus.security.identity.SecurityIdentity;
 import io.quarkus.vertx.http.runtime.security.FormAuthenticationMechanism;
+import io.quarkus.vertx.http.runtime.security.HttpSecurityUtils;
 import jakarta.enterprise.context.RequestScoped;
 import java.util.EnumSet;
 import org.jspecify.annotations.Nullable;
@@ -85,10 +86,11 @@ public class CurrentUser {
         }
     }
 
-    /** Takes the session's cookie from this browser. */
+    /** Takes the session's cookie from this browser, and what it kept of the pages. */
     public void signOut() {
         if (signedIn()) {
             FormAuthenticationMechanism.logout(identity);
+            ClearSiteData.on(HttpSecurityUtils.getRoutingContextAttribute(identity));
         }
     }
 }

@@ -27,12 +27,15 @@ class SignInFirst {
 
     private final CurrentVertxRequest request;
     private final URI page;
+    private final String sessionCookie;
 
     SignInFirst(
             CurrentVertxRequest request,
-            @ConfigProperty(name = "quarkus.http.auth.form.login-page") String page) {
+            @ConfigProperty(name = "quarkus.http.auth.form.login-page") String page,
+            @ConfigProperty(name = "quarkus.http.auth.form.cookie-name") String sessionCookie) {
         this.request = request;
         this.page = URI.create(page);
+        this.sessionCookie = sessionCookie;
     }
 
     /**
@@ -43,10 +46,19 @@ class SignInFirst {
         var context = request.getCurrent();
         HttpAuthenticator authenticator =
                 context == null ? null : context.get(HttpAuthenticator.class.getName());
+        if (context != null && hadASession(context)) {
+            ClearSiteData.on(context);
+        }
         if (context == null || authenticator == null || !mayComeBack(context)) {
             return Uni.createFrom().item(to(page));
         }
         return authenticator.getChallenge(context).map(this::to);
+    }
+
+    /** Which has ended since. */
+    private boolean hadASession(RoutingContext context) {
+        var session = context.request().getCookie(sessionCookie);
+        return session != null && !session.getValue().isEmpty();
     }
 
     private static boolean mayComeBack(RoutingContext context) {

@@ -32,8 +32,11 @@ class PhotoFilePages {
 
     private static final String JPEG = "image/jpeg";
 
-    /** Pictures never change, but one may be taken away: a day, and only in this browser. */
-    private static final String KEEP = "private, max-age=86400, immutable";
+    /**
+     * Pictures never change, but one may be taken away, and its tree handed over: only in this
+     * browser, which asks each time whether it may still show it (RFC 9111, 5.2.2.4).
+     */
+    private static final String KEEP = "private, no-cache";
 
     private final CurrentUser user;
     private final Photos photos;

@@ -355,6 +355,26 @@ class AsvsTest {
     }
 
     @Test
+    @DisplayName("14.3.1 · Who leaves has the browser forget what it kept")
+    void whoLeavesLeavesNothingBehind() {
+        assertThat(get("/account").header("Clear-Site-Data")).isNull();
+        var left = BrowserSession.post("/sign-out", session);
+        assertThat(left.header("Clear-Site-Data")).isEqualTo("\"cache\"");
+        // another browser of theirs, whose session has ended meanwhile
+        var another = BrowserSession.signIn(person.login(), PASSWORD);
+        var third = BrowserSession.signIn(person.login(), PASSWORD);
+        BrowserSession.post("/account/sign-out-everywhere", third)
+                .then()
+                .statusCode(303)
+                .header("Clear-Site-Data", "\"cache\"");
+        var ended = BrowserSession.get("/account", another);
+        assertThat(ended.statusCode()).isEqualTo(303);
+        assertThat(ended.header("Clear-Site-Data")).isEqualTo("\"cache\"");
+        // who never was there has nothing to forget
+        assertThat(BrowserSession.get("/account", "").header("Clear-Site-Data")).isNull();
+    }
+
+    @Test
     @DisplayName("16.3.1 · Sign-ins, good and bad, are written down with who and when")
     void signInsAreWrittenDown() {
         BrowserSession.signIn(person.login(), "a wrong password");
