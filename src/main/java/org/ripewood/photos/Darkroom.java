@@ -65,7 +65,18 @@ class Darkroom {
     }
 
     /** What was sent, and either what was made of it or, while that takes long, nothing yet. */
-    private record Opened(byte[] sent, PictureHead head, @Nullable Developed developed) {}
+    private static final class Opened {
+
+        private final byte[] sent;
+        private final PictureHead head;
+        private final @Nullable Developed developed;
+
+        Opened(byte[] sent, PictureHead head, @Nullable Developed developed) {
+            this.sent = sent;
+            this.head = head;
+            this.developed = developed;
+        }
+    }
 
     /**
      * Develops a JPEG or PNG, known by its content alone.
@@ -81,10 +92,10 @@ class Darkroom {
 
     private Developed develop(InputStream sent) {
         var opened = queue.usual(() -> open(sent));
-        var developed = opened.developed();
+        var developed = opened.developed;
         return developed != null
                 ? developed
-                : queue.large(() -> develop(opened.sent(), opened.head()));
+                : queue.large(() -> develop(opened.sent, opened.head));
     }
 
     private Opened open(InputStream sent) {
