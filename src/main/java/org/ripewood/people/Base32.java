@@ -14,15 +14,15 @@ final class Base32 {
         int held = 0;
         int heldBits = 0;
         for (byte next : bytes) {
-            held = (held << Byte.SIZE | next & 0xFF) & 0xFFFF;
+            held = ((held << Byte.SIZE) | (next & 0xFF)) & 0xFFFF;
             heldBits += Byte.SIZE;
             while (heldBits >= BITS) {
                 heldBits -= BITS;
-                text.append(LETTERS.charAt(held >> heldBits & 0x1F));
+                text.append(LETTERS.charAt((held >> heldBits) & 0x1F));
             }
         }
         if (heldBits > 0) {
-            text.append(LETTERS.charAt(held << (BITS - heldBits) & 0x1F));
+            text.append(LETTERS.charAt((held << (BITS - heldBits)) & 0x1F));
         }
         return text.toString();
     }

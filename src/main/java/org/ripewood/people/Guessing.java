@@ -103,7 +103,7 @@ final class Guessing {
     private static Weakness named(Match match) {
         return match.token.chars().distinct().count() == 1
                 ? Weakness.REPEATED
-                : PATTERNS.get(match.pattern);
+                : PATTERNS.getOrDefault(match.pattern, Weakness.WORDS);
     }
 
     private static boolean isOwn(Match match) {

@@ -1,25 +1,22 @@
 package org.ripewood.people;
 
-import java.util.Set;
 import org.ripewood.platform.Role;
 
 /** Of whom the school wants a second factor. */
 public enum SecondFactorFor {
     NONE,
     REGISTRARS,
+    /** And of registrars. */
     INSTRUCTORS,
     EVERYBODY;
 
     boolean includes(Person person) {
-        return person.roles().stream().anyMatch(roles()::contains);
-    }
-
-    private Set<Role> roles() {
+        boolean registrar = person.roles().contains(Role.REGISTRAR);
         return switch (this) {
-            case NONE -> Set.of();
-            case REGISTRARS -> Set.of(Role.REGISTRAR);
-            case INSTRUCTORS -> Set.of(Role.REGISTRAR, Role.INSTRUCTOR);
-            case EVERYBODY -> Set.of(Role.values());
+            case NONE -> false;
+            case REGISTRARS -> registrar;
+            case INSTRUCTORS -> registrar || person.roles().contains(Role.INSTRUCTOR);
+            case EVERYBODY -> true;
         };
     }
 }

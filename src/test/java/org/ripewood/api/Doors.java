@@ -35,7 +35,7 @@ final class Doors {
                 continue;
             }
             var id =
-                    switch (path.replaceFirst("^/(api/v1/?)?", "").split("/")[0]) {
+                    switch (path.replaceFirst("^/(api/v1/?)?", "").split("/", 2)[0]) {
                         case "trees" -> tree.id();
                         case "people", "students" -> personId;
                         case "courses" -> courseId;

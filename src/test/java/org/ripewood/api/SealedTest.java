@@ -167,7 +167,7 @@ class SealedTest {
                     var answer = school.as(reader.getValue()).get(path + "?form=" + form);
                     var where = "%s: %s %s".formatted(reader.getKey(), path, form);
                     boolean own =
-                            reader.getValue() == judge
+                            reader.getValue().equals(judge)
                                     && path.equals("/api/v1/people/" + judge.id() + "/record");
                     if (answer.statusCode() == 200) {
                         taken++;
