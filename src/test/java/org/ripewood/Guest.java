@@ -88,8 +88,7 @@ final class Guest {
         }
         body.writeBytes(
                 ascii(
-                        "--part\r\nContent-Disposition: form-data; name=\"photo\"; filename=\"a.jpg\"\r\n"
-                                + "Content-Type: image/jpeg\r\n\r\n"));
+                        "--part\r\nContent-Disposition: form-data; name=\"photo\"; filename=\"a.jpg\"\r\nContent-Type: image/jpeg\r\n\r\n"));
         body.writeBytes(photo);
         body.writeBytes(ascii("\r\n--" + BOUNDARY + "--\r\n"));
         return post(

@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
@@ -258,10 +259,11 @@ class SoakIT {
         private final ScheduledExecutorService visits = Executors.newScheduledThreadPool(AT_ONCE);
         private final Set<String> unexpected = ConcurrentHashMap.newKeySet();
         private final Guest visitor;
+        private final ScheduledFuture<?> reading;
 
         Readers(RunningJar service) {
             this.visitor = new Guest(service);
-            visits.scheduleWithFixedDelay(this::read, 0, 200, TimeUnit.MILLISECONDS);
+            reading = visits.scheduleWithFixedDelay(this::read, 0, 200, TimeUnit.MILLISECONDS);
         }
 
         /** So many that the pool opens more connections, which then idle. */
@@ -285,6 +287,7 @@ class SoakIT {
 
         @Override
         public void close() {
+            reading.cancel(true);
             visits.shutdownNow();
         }
     }

@@ -47,8 +47,8 @@ class BodyLimit {
 
     /** What signs in is read by the framework, past every count of ours. */
     private boolean mustAnnounce(HttpServerRequest request, String path) {
-        return comesInChunks(request) && !most.mayComeUnannounced(path)
-                || mayComeUnannounced(request) && path.equals(SignInFirst.FORM_TARGET);
+        return (comesInChunks(request) && !most.mayComeUnannounced(path))
+                || (mayComeUnannounced(request) && path.equals(SignInFirst.FORM_TARGET));
     }
 
     /**
@@ -57,7 +57,7 @@ class BodyLimit {
      */
     private static boolean mayComeUnannounced(HttpServerRequest request) {
         return comesInChunks(request)
-                || request.streamId() >= 0 && !request.headers().contains("Content-Length");
+                || (request.streamId() >= 0 && !request.headers().contains("Content-Length"));
     }
 
     private static boolean comesInChunks(HttpServerRequest request) {

@@ -49,6 +49,11 @@ class BodyMost {
         return recordPaths.matcher(path).matches() || photoPaths.matcher(path).matches();
     }
 
+    /** Whether a body there may be a file, and take its time. */
+    boolean isOfFiles(String path) {
+        return mayComeUnannounced(path) || filePaths.matcher(path).matches();
+    }
+
     static Problem tooLarge(long most) {
         return Problems.plain(413, "Maybe send less at a time: at most %d bytes.".formatted(most));
     }

@@ -101,7 +101,7 @@ final class ContentTypes {
     private static boolean carriesABody(HttpServerRequest request) {
         var length = request.getHeader(HttpHeaders.CONTENT_LENGTH);
         return request.headers().contains(HttpHeaders.TRANSFER_ENCODING)
-                || length != null && !length.equals("0");
+                || (length != null && !length.equals("0"));
     }
 
     private static Problem unsound(String expected) {

@@ -70,9 +70,10 @@ class CountedBodies {
         public void close() throws IOException {
             var rest = new byte[8_192];
             try {
-                while (read <= most && read(rest, 0, rest.length) >= 0) {
-                    continue;
-                }
+                int more;
+                do {
+                    more = read(rest, 0, rest.length);
+                } while (more >= 0 && read <= most);
             } catch (Refused tooMuch) {
                 // why it is closed is answered
                 return;

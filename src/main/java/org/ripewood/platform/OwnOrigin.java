@@ -67,7 +67,7 @@ class OwnOrigin {
             return false;
         }
         var scheme = origin.substring(0, end).toLowerCase(Locale.ROOT);
-        return (scheme.equals("https") || scheme.equals("http") && !request.isSSL())
+        return (scheme.equals("https") || (scheme.equals("http") && !request.isSSL()))
                 && place(origin.substring(end + 3), scheme)
                         .equals(place(String.valueOf(request.authority()), scheme));
     }

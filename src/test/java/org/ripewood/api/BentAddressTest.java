@@ -195,7 +195,7 @@ class BentAddressTest {
     /** Leading on to the sign-in page is no success. */
     private static boolean success(Heard heard) {
         return heard.statusCode() < 300
-                || heard.statusCode() < 400 && !heard.location().contains("/sign-in");
+                || (heard.statusCode() < 400 && !heard.location().contains("/sign-in"));
     }
 
     /** Whom the table lets do most; the registrar where nobody is let. */

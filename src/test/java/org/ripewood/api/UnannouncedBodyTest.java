@@ -54,7 +54,7 @@ class UnannouncedBodyTest {
                 "/nothing application/octet-stream"
             })
     void oneIsRefusedByItsHead(String addressAndType) {
-        var sent = addressAndType.split(" ");
+        var sent = addressAndType.split(" ", 2);
         try (var line = new RawLine()) {
             var answer = line.send(head(sent[0], sent[1])).answer();
             assertThat(answer).startsWith("HTTP/1.1 411 ").contains("Content-Length.");

@@ -57,7 +57,7 @@ class DecodingQueueTest {
     private static InputStream told(byte[] bytes, CountDownLatch read) {
         return new ByteArrayInputStream(bytes) {
             @Override
-            public int read(byte[] into, int from, int most) {
+            public synchronized int read(byte[] into, int from, int most) {
                 read.countDown();
                 return super.read(into, from, most);
             }
@@ -104,10 +104,12 @@ class DecodingQueueTest {
     void whoseTurnDoesNotComeIsToldSo() throws Exception {
         var queue = new DecodingQueue(Duration.ofMillis(50));
         var begun = new CountDownLatch(1);
-        requests.submit(() -> queue.large(() -> hold(begun)));
+        var held = requests.submit(() -> queue.large(() -> hold(begun)));
         begun.await();
         assertThat(status(() -> queue.large(() -> "too late"))).isEqualTo(503);
         assertThat(queue.usual(() -> "at once")).isEqualTo("at once");
+        end.countDown();
+        assertThat(held.get(10, SECONDS)).isEqualTo("done");
     }
 
     private Future<String> begin(DecodingQueue queue, long person) throws InterruptedException {

@@ -19,6 +19,8 @@ public class DoorProfile implements QuarkusTestProfile {
         settings.put("ripewood.body.most-of-records", "2M");
         // the framework's own limit, otherwise that of records, holds for photos too
         settings.put("quarkus.http.limits.max-body-size", "64M");
+        settings.put("ripewood.body.longest", "PT3S");
+        settings.put("quarkus.http.idle-timeout", "5S");
         return settings;
     }
 }

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.logging.Handler;
 import java.util.logging.LogRecord;
 import java.util.logging.Logger;
-import org.jboss.logmanager.ExtLogRecord;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -37,7 +36,7 @@ class RefusalLogTest {
             new Handler() {
                 @Override
                 public void publish(LogRecord written) {
-                    lines.add(((ExtLogRecord) written).getFormattedMessage());
+                    lines.add(written.getMessage());
                 }
 
                 @Override
