@@ -93,9 +93,7 @@ class Darkroom {
     private Developed develop(InputStream sent) {
         var opened = queue.usual(() -> open(sent));
         var developed = opened.developed;
-        return developed != null
-                ? developed
-                : queue.large(() -> develop(opened.sent, opened.head));
+        return developed != null ? developed : queue.large(() -> develop(opened.sent, opened.head));
     }
 
     private Opened open(InputStream sent) {

@@ -78,7 +78,7 @@ class PatienceTest {
         try (var line = new RawLine()) {
             var body = "j_username=somebody&j_password=x";
             line.send(RawLine.lines(HEAD.formatted("/j_security_check", FORM, body.length())));
-            for (var part : body.split("(?<=&)")) {
+            for (var part : body.split("(?<=&)", -1)) {
                 line.send(part.getBytes(ISO_8859_1));
                 Thread.sleep(400);
             }
