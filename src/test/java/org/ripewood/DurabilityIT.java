@@ -94,7 +94,8 @@ class DurabilityIT {
 
     private long tree(DemoStudent student) throws Exception {
         var me = student.read("/api/v1/people/me").path("id").asLong();
-        var site = student.read("/api/v1/sites").path(0).path("id").asLong();
+        // the first tree's, whose place they may see
+        var site = student.read("/api/v1/trees").path("items").path(0).path("siteId").asLong();
         var tree =
                 """
                 {"label": "Durable %d", "species": "acer_palmatum", "keeperId": %d,

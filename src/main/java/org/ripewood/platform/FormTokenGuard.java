@@ -22,14 +22,17 @@ class FormTokenGuard {
 
     private final FormTokens tokens;
     private final CurrentUser user;
+    private final RefusalLog log;
     private final String cookie;
 
     FormTokenGuard(
             FormTokens tokens,
             CurrentUser user,
+            RefusalLog log,
             @ConfigProperty(name = "quarkus.rest-csrf.cookie-name") String cookie) {
         this.tokens = tokens;
         this.user = user;
+        this.log = log;
         this.cookie = cookie;
     }
 
@@ -44,6 +47,7 @@ class FormTokenGuard {
             return;
         }
         if (!READS.contains(request.getMethod())) {
+            log.refused(context, 400);
             throw new Refused(
                     new Problem(
                             400,

@@ -92,6 +92,18 @@ class RefusalLogTest {
                         "Refused (status 404): nobody known at GET /nothing%20here");
     }
 
+    @Test
+    void aFormWithoutItsTokenIsOne() {
+        given().redirects()
+                .follow(false)
+                .formParam("login", "secret-words")
+                .post("/password/forgotten")
+                .then()
+                .statusCode(400);
+        assertThat(lines)
+                .containsExactly("Refused (status 400): nobody known at POST /password/forgotten");
+    }
+
     private static void get(String path, int status) {
         given().redirects()
                 .follow(false)
