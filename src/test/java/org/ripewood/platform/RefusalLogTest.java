@@ -29,6 +29,7 @@ class RefusalLogTest {
 
     @Inject School school;
     @Inject People people;
+    @Inject RefusalLog log;
 
     private final List<String> lines = new ArrayList<>();
 
@@ -52,6 +53,7 @@ class RefusalLogTest {
 
     @BeforeEach
     void listen() {
+        log.beginMinute();
         LOGGER.addHandler(handler);
     }
 
