@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 class MalformedRequestsTest {
 
     private static final int REQUESTS = 10_000;
-    private static final int REQUESTS_THAT_END = 100;
+    private static final int REQUESTS_THAT_END = 400;
     private static final long SEED = 20261125L;
 
     private static final List<String> VERBS =

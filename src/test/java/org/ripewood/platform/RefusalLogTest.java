@@ -103,7 +103,7 @@ class RefusalLogTest {
                 .then()
                 .statusCode(400);
         assertThat(lines)
-                .containsExactly("Refused (status 400): nobody known at POST /password/forgotten");
+                .containsExactly("Refused (status 400): nobody known at POST /password/…");
     }
 
     private static void get(String path, int status) {
