@@ -172,11 +172,15 @@ class UnannouncedBodyTest {
                 POST %s HTTP/1.1
                 Host: localhost
                 X-Ripewood: 1
-                Cookie: ripewood-session=%s
+                Cookie: ripewood-session=%s; ripewood-csrf=%s
                 Content-Type: %s
                 Transfer-Encoding: chunked
                 """
-                        .formatted(address, school.cookie(Who.STUDENT), type));
+                        .formatted(
+                                address,
+                                school.cookie(Who.STUDENT),
+                                school.formToken(Who.STUDENT),
+                                type));
     }
 
     private static void awaitEmpty(Path folder) throws Exception {
