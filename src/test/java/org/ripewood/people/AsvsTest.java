@@ -362,7 +362,8 @@ class AsvsTest {
         assertThat(left.header("Clear-Site-Data")).isEqualTo("\"cache\"");
         // another browser of theirs, whose session has ended meanwhile
         var another = BrowserSession.signIn(person.login(), PASSWORD);
-        var third = BrowserSession.signIn(person.login(), PASSWORD);
+        var third =
+                BrowserSession.confirm(BrowserSession.signIn(person.login(), PASSWORD), PASSWORD);
         BrowserSession.post("/account/sign-out-everywhere", third)
                 .then()
                 .statusCode(303)
