@@ -60,7 +60,7 @@ class AnsweringOnce {
             return fresh.get(0);
         }
         // what was within reach at first may be somebody else's by now
-        var path = request.getCurrent().normalizedPath();
+        var path = AskedAddress.of(request.getCurrent());
         reach.require(user.actor(), path, answered.location());
         throw new WebApplicationException(again(answered));
     }

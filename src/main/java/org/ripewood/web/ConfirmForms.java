@@ -14,6 +14,7 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.people.Confirmation;
 import org.ripewood.people.Confirmations;
+import org.ripewood.platform.AskedAddress;
 import org.ripewood.platform.Fault;
 import org.ripewood.platform.Inputs;
 import org.ripewood.platform.Problem;
@@ -131,7 +132,7 @@ class ConfirmForms {
                                         field.getValue().stream()
                                                 .map(value -> new Kept(field.getKey(), value)))
                         .toList();
-        var action = request.getCurrent().normalizedPath();
+        var action = AskedAddress.of(request.getCurrent());
         return Answer.page(
                 status,
                 Templates.confirm(new Sheet(action, kept, confirmations.asksForCode(), told)));
