@@ -97,8 +97,10 @@ class SoakIT {
         expect(303, guest.form("/set-up", "/set-up", form));
         expect(302, guest.signIn("rena", PASSWORD));
         // inviting people asks for the password again
-        var password = """
-                {"password": "%s"}""".formatted(PASSWORD);
+        var password =
+                """
+                {"password": "%s"}"""
+                        .formatted(PASSWORD);
         expect(200, guest.json("/api/v1/people/me/confirmation", password));
         return guest;
     }

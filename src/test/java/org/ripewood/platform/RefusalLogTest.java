@@ -102,8 +102,7 @@ class RefusalLogTest {
                 .post("/password/forgotten")
                 .then()
                 .statusCode(400);
-        assertThat(lines)
-                .containsExactly("Refused (status 400): nobody known at POST /password/…");
+        assertThat(lines).containsExactly("Refused (status 400): nobody known at POST /password/…");
     }
 
     private static void get(String path, int status) {
