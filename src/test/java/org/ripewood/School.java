@@ -5,23 +5,23 @@ import java.time.LocalDate;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.accounts.People;
 import org.ripewood.assess.Assessments;
 import org.ripewood.assess.NewSkillJudgement;
+import org.ripewood.condition.Trees;
 import org.ripewood.people.Course;
 import org.ripewood.people.NewCourse;
 import org.ripewood.people.NewPerson;
-import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
-import org.ripewood.trees.NewObservation;
-import org.ripewood.trees.NewSite;
+import org.ripewood.records.NewObservation;
+import org.ripewood.records.NewWound;
+import org.ripewood.records.Wound;
+import org.ripewood.sites.NewSite;
+import org.ripewood.sites.Site;
+import org.ripewood.sites.SiteLine;
 import org.ripewood.trees.NewTree;
-import org.ripewood.trees.NewWound;
-import org.ripewood.trees.Site;
-import org.ripewood.trees.SiteLine;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.Trees;
-import org.ripewood.trees.Wound;
 
 /** A small invented school for tests of rooms, on the fixed day of {@link SchoolProfile}. */
 @ApplicationScoped
@@ -36,7 +36,7 @@ public class School {
     private final Trees trees;
     private final Assessments assessments;
 
-    School(People people, Trees trees, Assessments assessments) {
+    public School(People people, Trees trees, Assessments assessments) {
         this.people = people;
         this.trees = trees;
         this.assessments = assessments;

@@ -11,18 +11,18 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.TreeState;
+import org.ripewood.condition.Trees;
 import org.ripewood.core.season.CareState;
 import org.ripewood.core.season.Span;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Technique;
-import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Refused;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.TreeState;
-import org.ripewood.trees.Trees;
 
 /**
  * Care after work on trees. Tasks follow from the record and the content in force and are worked

@@ -2,8 +2,8 @@ package org.ripewood.aftercare;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
-import org.ripewood.platform.KeptTable;
-import org.ripewood.platform.KeptTables;
+import org.ripewood.platform.records.KeptTable;
+import org.ripewood.platform.records.KeptTables;
 
 /** What people said of aftercare. */
 @ApplicationScoped

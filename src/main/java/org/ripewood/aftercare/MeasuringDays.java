@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.ripewood.aftercare.MeasuringDay.Subject;
+import org.ripewood.condition.TreeState;
 import org.ripewood.core.progress.Criterion;
 import org.ripewood.core.progress.Evidence;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.course.Content;
-import org.ripewood.trees.TreeState;
 
 /**
  * When wounds and trunks are to be measured again.

@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.aftercare.CareTask.Said;
+import org.ripewood.condition.TreeState;
 import org.ripewood.core.season.CareState;
 import org.ripewood.core.season.LookRhythm;
 import org.ripewood.core.season.Span;
 import org.ripewood.course.Content;
 import org.ripewood.course.Technique;
-import org.ripewood.trees.TreeState;
-import org.ripewood.trees.WorkDone;
+import org.ripewood.records.WorkDone;
 
 /**
  * The tasks of a tree, worked out anew from its record, the content in force and what was said.

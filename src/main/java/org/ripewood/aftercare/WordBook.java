@@ -7,9 +7,9 @@ import org.hibernate.exception.ConstraintViolationException;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.aftercare.CareTask.Said;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Fault;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Fault;
+import org.ripewood.platform.problems.Refused;
 
 /** Takes down what people say of tasks. */
 @ApplicationScoped

@@ -18,18 +18,18 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import javax.sql.DataSource;
+import org.ripewood.accounts.People;
 import org.ripewood.audit.Audit;
 import org.ripewood.audit.Deed;
+import org.ripewood.condition.Trees;
 import org.ripewood.course.CourseContent;
-import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.KeptPictures;
-import org.ripewood.platform.KeptTables;
-import org.ripewood.platform.Problem;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
-import org.ripewood.trees.Trees;
+import org.ripewood.platform.problems.Problem;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.platform.records.KeptPictures;
+import org.ripewood.platform.records.KeptTables;
 
 /**
  * The record as a file. It is written from one moment of the database and read back in one

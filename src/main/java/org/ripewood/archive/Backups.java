@@ -15,9 +15,9 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.ripewood.audit.Audit;
 import org.ripewood.audit.Deed;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Refused;
 
 /** Copies of the embedded database, which no program beside the service can read while it runs. */
 @ApplicationScoped

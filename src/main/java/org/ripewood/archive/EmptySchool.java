@@ -4,7 +4,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Set;
-import org.ripewood.platform.Refused;
+import org.ripewood.platform.problems.Refused;
 
 /** A school in which nobody is entered but registrars. */
 final class EmptySchool {

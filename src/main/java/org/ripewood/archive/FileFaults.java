@@ -2,8 +2,8 @@ package org.ripewood.archive;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.ripewood.platform.Fault;
-import org.ripewood.platform.Refused;
+import org.ripewood.platform.problems.Fault;
+import org.ripewood.platform.problems.Refused;
 
 /** What is wrong with a file, each with a JSON Pointer to where (RFC 6901). */
 final class FileFaults {

@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.platform.KeptColumn.Meaning;
-import org.ripewood.platform.KeptTable;
+import org.ripewood.platform.records.KeptColumn.Meaning;
+import org.ripewood.platform.records.KeptTable;
 
 /**
  * Takes a person out of the record: everything by which they could be known, and every word of

@@ -7,8 +7,8 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.TreeMap;
-import org.ripewood.platform.KeptPictures;
-import org.ripewood.platform.KeptTables;
+import org.ripewood.platform.records.KeptPictures;
+import org.ripewood.platform.records.KeptTables;
 
 /**
  * Enters what was sent as a record.

@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.platform.Fault;
-import org.ripewood.platform.KeptPictures;
-import org.ripewood.platform.Refused;
+import org.ripewood.platform.problems.Fault;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.platform.records.KeptPictures;
 
 /** Brings pictures in, each before its row, and away again when the rows are not entered. */
 final class PicturesIn {

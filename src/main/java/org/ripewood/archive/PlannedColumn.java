@@ -1,10 +1,10 @@
 package org.ripewood.archive;
 
 import org.jspecify.annotations.Nullable;
-import org.ripewood.platform.Inputs;
-import org.ripewood.platform.KeptColumn;
-import org.ripewood.platform.KeptColumn.Meaning;
-import org.ripewood.platform.Suggestion;
+import org.ripewood.platform.problems.Inputs;
+import org.ripewood.platform.problems.Suggestion;
+import org.ripewood.platform.records.KeptColumn;
+import org.ripewood.platform.records.KeptColumn.Meaning;
 import tools.jackson.databind.JsonNode;
 
 /**

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.ripewood.platform.KeptColumn.Meaning;
-import org.ripewood.platform.KeptTable;
+import org.ripewood.platform.records.KeptColumn.Meaning;
+import org.ripewood.platform.records.KeptTable;
 
 /** A described table with what the database says of its columns. */
 record PlannedTable(KeptTable told, List<PlannedColumn> columns) {

@@ -12,8 +12,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.platform.KeptTables;
-import org.ripewood.platform.Suggestion;
+import org.ripewood.platform.problems.Suggestion;
+import org.ripewood.platform.records.KeptTables;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 

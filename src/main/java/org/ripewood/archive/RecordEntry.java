@@ -12,9 +12,9 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.platform.IntegrityFaults;
-import org.ripewood.platform.KeptColumn.Meaning;
-import org.ripewood.platform.KeptTable;
+import org.ripewood.platform.problems.IntegrityFaults;
+import org.ripewood.platform.records.KeptColumn.Meaning;
+import org.ripewood.platform.records.KeptTable;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 

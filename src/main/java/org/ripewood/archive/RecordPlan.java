@@ -12,8 +12,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.platform.KeptTable;
-import org.ripewood.platform.KeptTables;
+import org.ripewood.platform.records.KeptTable;
+import org.ripewood.platform.records.KeptTables;
 
 /** All that the rooms keep: the tables in an order in which each refers to earlier ones only. */
 @ApplicationScoped

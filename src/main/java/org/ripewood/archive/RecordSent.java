@@ -39,7 +39,7 @@ final class RecordSent implements Closeable {
      * Looks into what was sent.
      *
      * @param mostBytes of the record unpacked, and of all pictures unpacked
-     * @throws org.ripewood.platform.Refused 400 for a ZIP that is none of a record
+     * @throws org.ripewood.platform.problems.Refused 400 for a ZIP that is none of a record
      */
     static RecordSent open(Path file, long mostBytes, FileFaults faults) throws IOException {
         if (!isZip(file)) {

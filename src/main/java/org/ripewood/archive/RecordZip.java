@@ -13,7 +13,7 @@ import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.platform.KeptPictures;
+import org.ripewood.platform.records.KeptPictures;
 
 /**
  * Writes a record as a ZIP: {@code record.json} first and then the pictures its rows name, in their

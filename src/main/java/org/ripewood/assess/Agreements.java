@@ -21,8 +21,8 @@ import org.ripewood.core.agreement.Weighting;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Rubric;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
+import org.ripewood.platform.problems.Refused;
 
 /** How far the school's judges agree, rubric by rubric. */
 @ApplicationScoped

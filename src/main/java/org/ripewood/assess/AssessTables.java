@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.course.Rubric;
-import org.ripewood.platform.KeptTable;
-import org.ripewood.platform.KeptTables;
+import org.ripewood.platform.records.KeptTable;
+import org.ripewood.platform.records.KeptTables;
 
 /** What instructors judged. */
 @ApplicationScoped

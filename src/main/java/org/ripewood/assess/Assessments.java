@@ -10,14 +10,14 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.ripewood.accounts.People;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Lesson;
-import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
-import org.ripewood.platform.Suggestion;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.platform.problems.Suggestion;
 
 /** Judgements of students' skills. */
 @ApplicationScoped

@@ -3,11 +3,11 @@ package org.ripewood.assess;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.Trees;
 import org.ripewood.course.Rubric;
-import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
-import org.ripewood.trees.NewObservation;
-import org.ripewood.trees.Trees;
+import org.ripewood.records.NewObservation;
 
 /** Makes an opened judgement count: as a fact of the tree, or as skills of the student. */
 @ApplicationScoped

@@ -6,9 +6,9 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Rubric;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Refused;
-import org.ripewood.platform.Suggestion;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.platform.problems.Suggestion;
 
 /** What a judgement may say. */
 @ApplicationScoped

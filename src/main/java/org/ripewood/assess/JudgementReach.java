@@ -1,11 +1,11 @@
 package org.ripewood.assess;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import org.ripewood.people.People;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.Trees;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
-import org.ripewood.trees.Trees;
+import org.ripewood.platform.problems.Refused;
 
 /** Who may judge what, and who may read it. */
 @ApplicationScoped

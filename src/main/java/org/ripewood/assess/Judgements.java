@@ -10,8 +10,8 @@ import org.ripewood.course.CourseContent;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Refused;
 
 /**
  * Judgements by rubric: drafted, signed, and never edited after that.

@@ -11,9 +11,9 @@ import org.ripewood.audit.Change.Kind;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Refused;
 
 /**
  * Who did what, when and by which door. Rows written by way of entities are noted by themselves;

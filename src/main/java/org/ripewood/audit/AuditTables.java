@@ -2,8 +2,8 @@ package org.ripewood.audit;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
-import org.ripewood.platform.KeptTable;
-import org.ripewood.platform.KeptTables;
+import org.ripewood.platform.records.KeptTable;
+import org.ripewood.platform.records.KeptTables;
 
 /** Who did what, which stays where it was done: it names rows by this database's own ids. */
 @ApplicationScoped

@@ -10,8 +10,8 @@ import java.util.List;
 import org.hibernate.engine.spi.SharedSessionContractImplementor;
 import org.hibernate.engine.spi.TransactionCompletionCallbacks;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.platform.CurrentDoor;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.http.CurrentDoor;
 
 /**
  * Writes entries, in the transaction they tell of and just before it ends: what is rolled back was

@@ -9,7 +9,7 @@ import org.eclipse.microprofile.health.HealthCheck;
 import org.eclipse.microprofile.health.HealthCheckResponse;
 import org.eclipse.microprofile.health.Readiness;
 import org.jboss.logging.Logger;
-import org.ripewood.platform.AskedSeldom;
+import org.ripewood.platform.meters.AskedSeldom;
 
 /**
  * Whether the record can be written, by doing so: an entry of the audit, which each change needs,

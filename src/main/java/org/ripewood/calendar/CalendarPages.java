@@ -12,7 +12,7 @@ import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.nio.charset.StandardCharsets;
 import java.util.UUID;
-import org.ripewood.people.CalendarLinks;
+import org.ripewood.accounts.CalendarLinks;
 
 /**
  * A person's calendar for programs that cannot sign in: whoever has the link may read it, and a

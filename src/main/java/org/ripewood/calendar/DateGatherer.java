@@ -10,16 +10,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.accounts.CalendarOwner;
 import org.ripewood.aftercare.Aftercare;
+import org.ripewood.condition.Trees;
 import org.ripewood.core.season.Span;
 import org.ripewood.course.CourseContent;
-import org.ripewood.people.CalendarOwner;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Today;
 import org.ripewood.sessions.Attendance;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.Trees;
 
 /** Asks the rooms for what belongs into a person's calendar. */
 @ApplicationScoped

@@ -2,8 +2,8 @@ package org.ripewood.classday;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
-import org.ripewood.platform.KeptTable;
-import org.ripewood.platform.KeptTables;
+import org.ripewood.platform.records.KeptTable;
+import org.ripewood.platform.records.KeptTables;
 
 /** Wishes for class days and the timetables laid out. */
 @ApplicationScoped

@@ -6,8 +6,8 @@ import java.time.Duration;
 import java.time.LocalDate;
 import org.ripewood.core.progress.ReadyWeeks;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Measured;
-import org.ripewood.platform.Meter;
+import org.ripewood.platform.meters.Measured;
+import org.ripewood.platform.meters.Meter;
 
 /** The class day: what each tree does, when and with what. */
 @ApplicationScoped

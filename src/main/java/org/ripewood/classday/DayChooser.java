@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.boards.DayWork;
 import org.ripewood.core.bench.Candidate;
 import org.ripewood.core.bench.DayChoice;
 import org.ripewood.core.bench.DayLimits;
@@ -15,7 +16,6 @@ import org.ripewood.core.bench.TreeWork;
 import org.ripewood.course.Content;
 import org.ripewood.course.Lesson;
 import org.ripewood.sessions.Session;
-import org.ripewood.standing.DayWork;
 
 /**
  * Chooses what the trees of a class day do: the instructor's wishes first, then what is assigned,

@@ -8,6 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.accounts.People;
+import org.ripewood.boards.DayWork;
+import org.ripewood.condition.Trees;
 import org.ripewood.core.bench.DayChoice;
 import org.ripewood.core.bench.DayLimits;
 import org.ripewood.course.Content;
@@ -15,15 +18,12 @@ import org.ripewood.course.CourseContent;
 import org.ripewood.course.Lesson;
 import org.ripewood.materials.Materials;
 import org.ripewood.materials.StockSnapshot;
-import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.routes.Standings;
 import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
-import org.ripewood.standing.DayWork;
-import org.ripewood.standing.Standings;
-import org.ripewood.trees.Trees;
 
 /** Reads a class day together; for those who run its course. */
 @ApplicationScoped

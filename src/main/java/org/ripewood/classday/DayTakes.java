@@ -13,7 +13,7 @@ import org.ripewood.core.supply.Held;
 import org.ripewood.core.supply.WireMetal;
 import org.ripewood.course.Technique;
 import org.ripewood.materials.StockSnapshot;
-import org.ripewood.trees.ContainerStay;
+import org.ripewood.records.ContainerStay;
 
 /** What work takes from stock, tree by tree, and what there is under the same names. */
 final class DayTakes {

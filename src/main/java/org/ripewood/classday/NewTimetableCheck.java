@@ -10,7 +10,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.bench.Span;
-import org.ripewood.platform.Fault;
+import org.ripewood.platform.problems.Fault;
 import org.ripewood.sessions.Session;
 
 /** What annotations cannot check of a timetable asked for; all faults at once. */

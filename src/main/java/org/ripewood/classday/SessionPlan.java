@@ -3,11 +3,11 @@ package org.ripewood.classday;
 import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.boards.DayWork;
 import org.ripewood.core.bench.Span;
 import org.ripewood.course.Lesson;
 import org.ripewood.course.Technique;
 import org.ripewood.sessions.Session;
-import org.ripewood.standing.DayWork;
 
 /**
  * What a class day needs on paper.

@@ -6,8 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.accounts.People;
 import org.ripewood.course.Species;
-import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 
 /** Puts together what a class day needs on paper. */

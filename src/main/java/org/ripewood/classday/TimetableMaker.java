@@ -22,9 +22,9 @@ import org.ripewood.core.bench.Span;
 import org.ripewood.core.bench.Timetable;
 import org.ripewood.core.bench.Underway;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Fault;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Fault;
+import org.ripewood.platform.problems.Refused;
 import org.ripewood.sessions.Session;
 
 /**

@@ -1,8 +1,8 @@
 package org.ripewood.classday;
 
 import java.util.List;
+import org.ripewood.boards.DayWork;
 import org.ripewood.sessions.Session;
-import org.ripewood.standing.DayWork;
 
 /**
  * What was chosen for a tree that comes to a class day.

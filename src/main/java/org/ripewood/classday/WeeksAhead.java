@@ -10,18 +10,18 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.Trees;
 import org.ripewood.core.progress.ReadyWeeks;
 import org.ripewood.course.Content;
 import org.ripewood.course.CourseContent;
-import org.ripewood.people.People;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
-import org.ripewood.standing.Standings;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.routes.Standings;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.Trees;
 
 /**
  * Counts the weeks ahead of a course in the background, some trees at a time, so that a school of a

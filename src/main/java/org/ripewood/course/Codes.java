@@ -1,7 +1,7 @@
 package org.ripewood.course;
 
 import java.util.Set;
-import org.ripewood.platform.Suggestion;
+import org.ripewood.platform.problems.Suggestion;
 
 /**
  * The codes of one kind that other files may name.

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Rulebook;
-import org.ripewood.platform.Refused;
+import org.ripewood.platform.problems.Refused;
 
 /**
  * All content of one revision; immutable.

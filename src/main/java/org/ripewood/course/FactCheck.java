@@ -4,7 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Value;
-import org.ripewood.platform.Suggestion;
+import org.ripewood.platform.problems.Suggestion;
 
 /** Holds comparisons against what kind of fact they compare. */
 final class FactCheck {

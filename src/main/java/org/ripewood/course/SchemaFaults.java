@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.stream.StreamSupport;
-import org.ripewood.platform.Suggestion;
+import org.ripewood.platform.problems.Suggestion;
 import tools.jackson.databind.JsonNode;
 
 /** Turns what the validator says into what was found, what was expected, and on which line. */

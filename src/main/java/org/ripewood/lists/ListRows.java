@@ -12,21 +12,21 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.accounts.NewGuest;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.Trees;
 import org.ripewood.lists.ListText.Row;
 import org.ripewood.people.Course;
-import org.ripewood.people.NewGuest;
-import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Fault;
-import org.ripewood.platform.Inputs;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
-import org.ripewood.platform.Suggestion;
-import org.ripewood.trees.NewObservation;
+import org.ripewood.platform.problems.Fault;
+import org.ripewood.platform.problems.Inputs;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.platform.problems.Suggestion;
+import org.ripewood.records.NewObservation;
+import org.ripewood.sites.SiteLine;
 import org.ripewood.trees.NewTree;
-import org.ripewood.trees.SiteLine;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.Trees;
 
 /** Enters single rows through the rooms, and tells what they have against one. */
 @Singleton

@@ -11,7 +11,7 @@ import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
-import org.ripewood.platform.Suggestion;
+import org.ripewood.platform.problems.Suggestion;
 
 /**
  * A list's text as rows (RFC 4180): separated by commas or, when the header has more of them, by

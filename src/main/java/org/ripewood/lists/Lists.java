@@ -10,9 +10,9 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.ripewood.lists.ListText.Row;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.OpenRecords;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.platform.records.OpenRecords;
 
 /**
  * Enters lists. Each is first entered for trial and taken back: so every rule of the rooms is

@@ -2,7 +2,7 @@ package org.ripewood.materials;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import org.ripewood.platform.Refused;
+import org.ripewood.platform.problems.Refused;
 
 /** Amounts as they are typed, kept and told. */
 final class Amounts {

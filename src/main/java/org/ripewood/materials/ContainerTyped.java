@@ -2,8 +2,8 @@ package org.ripewood.materials;
 
 import org.ripewood.core.supply.ContainerSizes;
 import org.ripewood.core.supply.Reckoned;
-import org.ripewood.platform.Fault;
-import org.ripewood.platform.Refused;
+import org.ripewood.platform.problems.Fault;
+import org.ripewood.platform.problems.Refused;
 
 /** A container's sizes as they are typed. */
 final class ContainerTyped {

@@ -6,8 +6,8 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Refused;
 
 /** Writes down what came, went or was counted. Called within the façade's transaction. */
 @ApplicationScoped

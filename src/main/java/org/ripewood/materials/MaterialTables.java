@@ -2,8 +2,8 @@ package org.ripewood.materials;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
-import org.ripewood.platform.KeptTable;
-import org.ripewood.platform.KeptTables;
+import org.ripewood.platform.records.KeptTable;
+import org.ripewood.platform.records.KeptTables;
 
 /** What is in stock and how it came and went. */
 @ApplicationScoped

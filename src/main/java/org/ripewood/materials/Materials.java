@@ -11,9 +11,9 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Refused;
 
 /**
  * The school's stock. All of it is for instructors and registrars; how much there is of an item is

@@ -6,8 +6,8 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import org.ripewood.platform.Fault;
-import org.ripewood.platform.Refused;
+import org.ripewood.platform.problems.Fault;
+import org.ripewood.platform.problems.Refused;
 
 /** What mixes are made of. */
 @ApplicationScoped

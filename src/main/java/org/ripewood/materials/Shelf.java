@@ -4,8 +4,8 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Objects;
 import org.hibernate.exception.ConstraintViolationException;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Refused;
 
 /** Writes down what items are. Called within the façade's transaction. */
 @ApplicationScoped

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.PageRequest;
-import org.ripewood.platform.Refused;
+import org.ripewood.platform.problems.Refused;
 
 /** The items kept. */
 @ApplicationScoped

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.supply.Span;
-import org.ripewood.platform.Fault;
-import org.ripewood.platform.Refused;
+import org.ripewood.platform.problems.Fault;
+import org.ripewood.platform.problems.Refused;
 
 /** A substrate's properties as they are typed: one value, a range, or nothing. */
 final class SubstrateTyped {

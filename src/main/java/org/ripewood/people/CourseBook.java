@@ -9,14 +9,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Fault;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Fault;
+import org.ripewood.platform.problems.Refused;
 
 /** Opens courses and says who belongs to them. Called within the façade's transaction. */
 @ApplicationScoped
-class CourseBook {
+public class CourseBook {
 
     private static final LocalDate EARLIEST = LocalDate.of(1900, 1, 1);
 
@@ -35,7 +35,7 @@ class CourseBook {
         this.today = today;
     }
 
-    CourseEntity open(NewCourse course) {
+    public CourseEntity open(NewCourse course) {
         check(course);
         var entity = new CourseEntity();
         entity.name = course.name().strip();
@@ -73,7 +73,7 @@ class CourseBook {
     }
 
     /** Opens a course that its instructors teach again, and its students attend if wanted. */
-    CourseEntity runAgain(long courseId, NewRun run) {
+    public CourseEntity runAgain(long courseId, NewRun run) {
         var before = courses.require(courseId);
         var name = run.name() == null || run.name().isBlank() ? before.name : run.name();
         var opened = open(new NewCourse(name, run.startsOn(), run.endsOn()));
@@ -92,7 +92,7 @@ class CourseBook {
     }
 
     /** By course, in two queries; courses without anybody are absent. */
-    Map<Long, List<Membership>> history(Collection<Long> courseIds) {
+    public Map<Long, List<Membership>> history(Collection<Long> courseIds) {
         var all = memberships.ofCourses(courseIds);
         var names =
                 persons.byIds(all.stream().map(one -> one.personId).distinct().toList()).stream()
@@ -106,7 +106,7 @@ class CourseBook {
                                         Collectors.toList())));
     }
 
-    void leave(Actor actor, long courseId, long personId, LocalDate on) {
+    public void leave(Actor actor, long courseId, long personId, LocalDate on) {
         courses.require(courseId);
         var membership =
                 memberships
@@ -124,7 +124,7 @@ class CourseBook {
         memberships.flush();
     }
 
-    void join(long courseId, long personId, Role as, LocalDate since) {
+    public void join(long courseId, long personId, Role as, LocalDate since) {
         var course = courses.require(courseId);
         var person = persons.require(personId);
         if (as == Role.REGISTRAR) {

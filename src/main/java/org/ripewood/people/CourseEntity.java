@@ -11,7 +11,7 @@ import java.time.LocalDate;
 
 @Entity
 @Table(name = "course")
-class CourseEntity {
+public class CourseEntity {
 
     @Id
     @GeneratedValue(strategy = GenerationType.SEQUENCE, generator = "course_seq")
@@ -24,7 +24,7 @@ class CourseEntity {
     LocalDate startsOn;
     LocalDate endsOn;
 
-    Course toRecord() {
+    public Course toRecord() {
         return new Course(id, version, name, startsOn, endsOn);
     }
 }

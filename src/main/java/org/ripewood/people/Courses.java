@@ -7,12 +7,12 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
+import org.ripewood.platform.problems.Refused;
 
 /** The courses as they are kept. */
 @ApplicationScoped
-class Courses implements PanacheRepositoryBase<CourseEntity, Long> {
+public class Courses implements PanacheRepositoryBase<CourseEntity, Long> {
 
     private static final Sort NEWEST_FIRST = Sort.descending("startsOn", "id");
 
@@ -27,14 +27,14 @@ class Courses implements PanacheRepositoryBase<CourseEntity, Long> {
     }
 
     /** A course that is not the actor's is told like one that is not there. */
-    CourseEntity requireInReach(Actor actor, long courseId) {
+    public CourseEntity requireInReach(Actor actor, long courseId) {
         if (!actor.is(Role.REGISTRAR) && !memberships.isMember(courseId, actor.personId())) {
             throw Refused.notFound("course", courseId);
         }
         return require(courseId);
     }
 
-    List<CourseEntity> ofMember(long personId, Role as) {
+    public List<CourseEntity> ofMember(long personId, Role as) {
         return list(
                 "id in (select m.courseId from MembershipEntity m where m.personId = ?1 and m.role"
                         + " = ?2 and m.leftOn is null)",
@@ -43,11 +43,11 @@ class Courses implements PanacheRepositoryBase<CourseEntity, Long> {
                 as);
     }
 
-    List<CourseEntity> byIds(Collection<Long> ids) {
+    public List<CourseEntity> byIds(Collection<Long> ids) {
         return ids.isEmpty() ? List.of() : list("id in ?1", Set.copyOf(ids));
     }
 
-    List<CourseEntity> inReach(Actor actor) {
+    public List<CourseEntity> inReach(Actor actor) {
         return actor.is(Role.REGISTRAR)
                 ? listAll(NEWEST_FIRST)
                 : list(

@@ -18,8 +18,9 @@ public record NewPerson(
         @NotBlank @Size(min = LEAST_PASSWORD, max = MOST_PASSWORD) String password,
         @NotEmpty Set<@NotNull Role> roles) {
 
-    static final String LOGIN = "[a-z0-9][a-z0-9._-]*";
-    static final String LOGIN_WORDS = "small letters, digits, dot, hyphen and underscore only";
+    public static final String LOGIN = "[a-z0-9][a-z0-9._-]*";
+    public static final String LOGIN_WORDS =
+            "small letters, digits, dot, hyphen and underscore only";
 
     /** Long rather than contrived (NIST SP 800-63B asks for 8 at least; from memory). */
     public static final int LEAST_PASSWORD = 12;

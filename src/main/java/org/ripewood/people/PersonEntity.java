@@ -21,28 +21,28 @@ import org.ripewood.platform.Role;
 
 @Entity
 @Table(name = "person")
-class PersonEntity {
+public class PersonEntity {
 
     @Id
     @GeneratedValue(strategy = GenerationType.SEQUENCE, generator = "person_seq")
     @SequenceGenerator(name = "person_seq", sequenceName = "person_seq", allocationSize = 50)
-    Long id;
+    public Long id;
 
-    @Version long version;
+    public @Version long version;
 
-    String name;
-    String login;
-    String passwordHash;
-    boolean active;
+    public String name;
+    public String login;
+    public String passwordHash;
+    public boolean active;
 
     @ElementCollection(fetch = FetchType.LAZY)
     @CollectionTable(name = "person_role", joinColumns = @JoinColumn(name = "person_id"))
     @Column(name = "role")
     @Enumerated(EnumType.STRING)
     @BatchSize(size = 200)
-    Set<Role> roles = EnumSet.noneOf(Role.class);
+    public Set<Role> roles = EnumSet.noneOf(Role.class);
 
-    Person toRecord() {
+    public Person toRecord() {
         return new Person(id, version, name, login, roles, active);
     }
 }

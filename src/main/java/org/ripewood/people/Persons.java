@@ -12,32 +12,32 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
+import org.ripewood.platform.problems.Refused;
 
 /** The persons as they are kept. */
 @ApplicationScoped
-class Persons implements PanacheRepositoryBase<PersonEntity, Long> {
+public class Persons implements PanacheRepositoryBase<PersonEntity, Long> {
 
-    PersonEntity require(long personId) {
+    public PersonEntity require(long personId) {
         return findByIdOptional(personId).orElseThrow(() -> Refused.notFound("person", personId));
     }
 
     /** Logins are kept in small letters; how a person types theirs does not matter. */
-    Optional<PersonEntity> byLogin(String login) {
+    public Optional<PersonEntity> byLogin(String login) {
         return find("login", normal(login)).firstResultOptional();
     }
 
-    static String normal(String login) {
+    public static String normal(String login) {
         return login.strip().toLowerCase(Locale.ROOT);
     }
 
-    List<PersonEntity> byIds(Collection<Long> ids) {
+    public List<PersonEntity> byIds(Collection<Long> ids) {
         return ids.isEmpty() ? List.of() : list("id in ?1", ids);
     }
 
     /** Ids by login, without the persons themselves; of everybody when null is asked for. */
-    Map<String, Long> logins(@Nullable Collection<Long> ids) {
+    public Map<String, Long> logins(@Nullable Collection<Long> ids) {
         var query = "select p.login, p.id from PersonEntity p";
         var asked =
                 ids == null
@@ -50,7 +50,7 @@ class Persons implements PanacheRepositoryBase<PersonEntity, Long> {
     }
 
     /** Of everybody, or of those in whose name or login the words stand, however written. */
-    Paged<Person> page(PageRequest page, String words) {
+    public Paged<Person> page(PageRequest page, String words) {
         var found =
                 words.isBlank()
                         ? find("order by name, id")
@@ -72,7 +72,7 @@ class Persons implements PanacheRepositoryBase<PersonEntity, Long> {
                     + " in (select o.courseId from MembershipEntity o where o.personId = ?1 and"
                     + " o.leftOn is null) and m.leftOn is null)";
 
-    List<PersonEntity> fellowsOf(Actor actor) {
+    public List<PersonEntity> fellowsOf(Actor actor) {
         return actor.is(Role.REGISTRAR)
                 ? list("active = true order by name, id")
                 : list(
@@ -80,7 +80,7 @@ class Persons implements PanacheRepositoryBase<PersonEntity, Long> {
                         actor.personId());
     }
 
-    boolean isFellow(Actor actor, long personId) {
+    public boolean isFellow(Actor actor, long personId) {
         return actor.is(Role.REGISTRAR)
                 ? count("id = ?1 and active = true", personId) > 0
                 : count(
@@ -90,7 +90,7 @@ class Persons implements PanacheRepositoryBase<PersonEntity, Long> {
                         > 0;
     }
 
-    List<PersonEntity> membersOf(long courseId, Role as) {
+    public List<PersonEntity> membersOf(long courseId, Role as) {
         return list(
                 "from PersonEntity p where p.id in (select m.personId from MembershipEntity m"
                         + " where m.courseId = ?1 and m.role = ?2 and m.leftOn is null) order by p.name, p.id",

@@ -9,7 +9,7 @@ import org.ripewood.platform.Role;
 
 /** Whose trees a person may see: their own; their students'; a registrar everybody's. */
 @ApplicationScoped
-class Reach {
+public class Reach {
 
     private final Memberships memberships;
 
@@ -17,13 +17,13 @@ class Reach {
         this.memberships = memberships;
     }
 
-    boolean includes(Actor actor, long personId) {
+    public boolean includes(Actor actor, long personId) {
         return actor.personId() == personId
                 || actor.is(Role.REGISTRAR)
                 || (actor.is(Role.INSTRUCTOR) && memberships.teaches(actor.personId(), personId));
     }
 
-    @Nullable List<Long> of(Actor actor) {
+    public @Nullable List<Long> of(Actor actor) {
         if (actor.is(Role.REGISTRAR)) {
             return null;
         }

@@ -1,4 +1,4 @@
-/** Persons, accounts, roles, the courses they belong to, sign-in. */
+/** Persons and the courses they belong to. */
 @NullMarked
 package org.ripewood.people;
 

@@ -82,9 +82,9 @@ class Darkroom {
      * Develops a JPEG or PNG, known by its content alone.
      *
      * @param personId who sent it
-     * @throws org.ripewood.platform.Refused 400 for anything else, for a broken picture, and for
-     *     one with more pixels than are taken, which is told before it is decoded; 429 or 503 when
-     *     there is too much to do
+     * @throws org.ripewood.platform.problems.Refused 400 for anything else, for a broken picture,
+     *     and for one with more pixels than are taken, which is told before it is decoded; 429 or
+     *     503 when there is too much to do
      */
     Developed develop(long personId, InputStream sent) {
         return queue.ofPerson(personId, () -> develop(sent));
@@ -111,9 +111,9 @@ class Darkroom {
      * Looks through a JPEG that is to be kept as it is, since it was developed elsewhere.
      *
      * @return the same bytes, with the thumbnail and sizes that go with them
-     * @throws org.ripewood.platform.Refused 400 when it is none that {@link #develop} could have
-     *     made, which is told before it is decoded, or when its pixels are not whole; 503 when
-     *     there is too much to do
+     * @throws org.ripewood.platform.problems.Refused 400 when it is none that {@link #develop}
+     *     could have made, which is told before it is decoded, or when its pixels are not whole;
+     *     503 when there is too much to do
      */
     Developed check(byte[] developed) {
         return queue.usual(() -> checked(developed));

@@ -8,8 +8,8 @@ import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.platform.Problem;
-import org.ripewood.platform.Refused;
+import org.ripewood.platform.problems.Problem;
+import org.ripewood.platform.problems.Refused;
 
 /**
  * Who decodes a picture next. Decoding takes memory, so two are decoded at once: a large one, which

@@ -41,7 +41,7 @@ final class KeptJpeg {
      * Goes on only when nothing is besides the picture.
      *
      * @param sent a JPEG whose parts follow each other to an end, as {@link JpegHead} found
-     * @throws org.ripewood.platform.Refused 400 otherwise
+     * @throws org.ripewood.platform.problems.Refused 400 otherwise
      */
     static void require(byte[] sent) {
         new KeptJpeg(sent).walk();

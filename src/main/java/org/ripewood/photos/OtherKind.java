@@ -2,7 +2,7 @@ package org.ripewood.photos;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Set;
-import org.ripewood.platform.Refused;
+import org.ripewood.platform.problems.Refused;
 
 /** What was sent instead of a JPEG or PNG, by its first bytes, and what to do about it. */
 final class OtherKind {

@@ -10,8 +10,8 @@ import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Refused;
 
 /** What is written down of photos, each method a transaction; bytes are moved outside of them. */
 @ApplicationScoped

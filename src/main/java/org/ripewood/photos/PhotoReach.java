@@ -1,12 +1,12 @@
 package org.ripewood.photos;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import org.ripewood.condition.Trees;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
-import org.ripewood.standing.Standings;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.routes.Standings;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.Trees;
 
 /** Who reaches a photo: whoever reaches its tree. */
 @ApplicationScoped

@@ -8,14 +8,14 @@ import java.io.UncheckedIOException;
 import java.nio.file.NoSuchFileException;
 import java.util.List;
 import org.jboss.logging.Logger;
+import org.ripewood.condition.Trees;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Meter;
-import org.ripewood.platform.Meters;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
-import org.ripewood.platform.Refused;
-import org.ripewood.standing.Standings;
-import org.ripewood.trees.Trees;
+import org.ripewood.platform.meters.Meter;
+import org.ripewood.platform.meters.Meters;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.routes.Standings;
 
 /**
  * Photos of trees; whoever reaches the tree reaches them.

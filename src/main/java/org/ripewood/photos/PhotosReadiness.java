@@ -7,7 +7,7 @@ import org.eclipse.microprofile.health.HealthCheck;
 import org.eclipse.microprofile.health.HealthCheckResponse;
 import org.eclipse.microprofile.health.Readiness;
 import org.jboss.logging.Logger;
-import org.ripewood.platform.AskedSeldom;
+import org.ripewood.platform.meters.AskedSeldom;
 
 /** Whether a photo could be kept, by keeping a byte and taking it away again. */
 @Readiness

@@ -26,7 +26,8 @@ record PictureHead(
     /**
      * Reads the head of a JPEG or PNG, whatever its name.
      *
-     * @throws org.ripewood.platform.Refused 400, with what it seems to be and what to do about it
+     * @throws org.ripewood.platform.problems.Refused 400, with what it seems to be and what to do
+     *     about it
      */
     static PictureHead of(byte[] sent) {
         if (JpegHead.begins(sent)) {

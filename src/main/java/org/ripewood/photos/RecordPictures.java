@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jboss.logging.Logger;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.platform.KeptPictures;
+import org.ripewood.platform.records.KeptPictures;
 
 /** The files of photos, for the record as a file and for the forgetting of a person. */
 @ApplicationScoped

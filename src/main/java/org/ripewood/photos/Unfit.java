@@ -2,9 +2,9 @@ package org.ripewood.photos;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.platform.Fault;
-import org.ripewood.platform.Problem;
-import org.ripewood.platform.Refused;
+import org.ripewood.platform.problems.Fault;
+import org.ripewood.platform.problems.Problem;
+import org.ripewood.platform.problems.Refused;
 
 /** Refusals of what was sent as a photo. */
 final class Unfit {

@@ -23,11 +23,11 @@ final class Wording {
 
     private Wording() {}
 
-    static String day(LocalDate day) {
+    public static String day(LocalDate day) {
         return DAY.format(day);
     }
 
-    static String month(LocalDate day) {
+    public static String month(LocalDate day) {
         return MONTH.format(day);
     }
 

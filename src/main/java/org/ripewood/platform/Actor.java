@@ -1,6 +1,7 @@
 package org.ripewood.platform;
 
 import java.util.Set;
+import org.ripewood.platform.problems.Refused;
 
 /** Who asks. Every façade method that reads or writes somebody's record takes one. */
 public record Actor(long personId, Set<Role> roles) {

@@ -7,6 +7,7 @@ import io.quarkus.vertx.http.runtime.security.HttpSecurityUtils;
 import jakarta.enterprise.context.RequestScoped;
 import java.util.EnumSet;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.platform.problems.Refused;
 
 /** Who is signed in on this request. */
 @RequestScoped
@@ -50,7 +51,7 @@ public class CurrentUser {
     }
 
     /** The person asking; null when nobody is signed in. */
-    @Nullable Long personId() {
+    public @Nullable Long personId() {
         return identity.getAttribute(PERSON_ID);
     }
 
@@ -70,7 +71,7 @@ public class CurrentUser {
     }
 
     /** Whether it came by a token that only reads. */
-    boolean readsOnly() {
+    public boolean readsOnly() {
         return Boolean.FALSE.equals(identity.getAttribute(TOKEN_WRITES));
     }
 

@@ -1,5 +1,7 @@
 package org.ripewood.platform;
 
+import org.ripewood.platform.problems.Refused;
+
 /**
  * Which part of a list is asked for.
  *

@@ -1,6 +1,7 @@
 package org.ripewood.platform;
 
 import org.jspecify.annotations.Nullable;
+import org.ripewood.platform.problems.Refused;
 
 /** Told by the doors: whether somebody may still read an answer they were given before. */
 public interface StillReached {

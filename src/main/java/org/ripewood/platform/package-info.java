@@ -1,4 +1,4 @@
-/** Current day and user, problems and how they become HTTP, paging, Markdown; knows no room. */
+/** Current day and user, paging, Markdown; knows no room. */
 @NullMarked
 package org.ripewood.platform;
 

@@ -4,7 +4,7 @@ import java.util.List;
 import org.ripewood.aftercare.Care;
 import org.ripewood.aftercare.CareTask;
 import org.ripewood.aftercare.MeasuringDay;
-import org.ripewood.standing.Checklist;
+import org.ripewood.boards.Checklist;
 
 /**
  * Care as far as a sheet of paper is likely to be used.

@@ -7,14 +7,14 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
+import org.ripewood.accounts.People;
 import org.ripewood.aftercare.Aftercare;
-import org.ripewood.people.People;
+import org.ripewood.boards.Checklist;
+import org.ripewood.condition.Trees;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Today;
-import org.ripewood.standing.Checklist;
-import org.ripewood.standing.Standings;
+import org.ripewood.routes.Standings;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.Trees;
 
 /** A tree's checklist on paper, with boxes to tick and lines to write on. */
 @Path("/trees/{id: \\d{1,18}}/checklist/print")

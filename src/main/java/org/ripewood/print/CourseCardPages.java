@@ -13,15 +13,15 @@ import jakarta.ws.rs.core.UriInfo;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.Trees;
 import org.ripewood.course.CourseContent;
 import org.ripewood.people.Course;
-import org.ripewood.people.People;
 import org.ripewood.people.Person;
 import org.ripewood.platform.CurrentUser;
-import org.ripewood.platform.RateLimited;
 import org.ripewood.platform.Role;
+import org.ripewood.platform.guards.RateLimited;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.Trees;
 
 /** The cards of all trees of a course, several on a sheet, to be cut apart. */
 @Path("/courses/{id: \\d{1,18}}")

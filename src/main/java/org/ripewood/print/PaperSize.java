@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.platform.Refused;
+import org.ripewood.platform.problems.Refused;
 
 /** Sheets a paper is laid out for. */
 enum PaperSize {

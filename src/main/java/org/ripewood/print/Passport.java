@@ -3,17 +3,17 @@ package org.ripewood.print;
 import java.time.LocalDate;
 import java.util.List;
 import org.ripewood.aftercare.CareTask;
+import org.ripewood.boards.Checklist;
+import org.ripewood.condition.Closing;
+import org.ripewood.condition.Trunk;
 import org.ripewood.core.progress.Evidence;
 import org.ripewood.course.FactText;
 import org.ripewood.course.Species;
 import org.ripewood.pictures.Picture;
-import org.ripewood.standing.Checklist;
-import org.ripewood.trees.Branch;
-import org.ripewood.trees.Closing;
-import org.ripewood.trees.ContainerStay;
+import org.ripewood.records.Branch;
+import org.ripewood.records.ContainerStay;
+import org.ripewood.records.WorkDone;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.Trunk;
-import org.ripewood.trees.WorkDone;
 
 /**
  * What a next keeper has to know of a tree. It names nobody: who saw or did something is told by

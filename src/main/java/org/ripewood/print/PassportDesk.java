@@ -7,6 +7,8 @@ import java.util.stream.Stream;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.aftercare.Care;
 import org.ripewood.aftercare.CareTask;
+import org.ripewood.boards.Checklist;
+import org.ripewood.condition.Trees;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Facts;
 import org.ripewood.course.Content;
@@ -15,9 +17,7 @@ import org.ripewood.pictures.Sheet;
 import org.ripewood.pictures.TrunkPicture;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Today;
-import org.ripewood.standing.Checklist;
-import org.ripewood.standing.Standings;
-import org.ripewood.trees.Trees;
+import org.ripewood.routes.Standings;
 
 /** Gathers what a tree's passport tells. */
 @ApplicationScoped

@@ -7,8 +7,8 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Response;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.platform.RateLimited;
 import org.ripewood.platform.Role;
+import org.ripewood.platform.guards.RateLimited;
 
 /** The plan of a class day as PDF, the same as its page. */
 @Path("/sessions/{id: \\d{1,18}}/plan.pdf")

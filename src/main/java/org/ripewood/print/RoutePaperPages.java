@@ -9,17 +9,17 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.people.People;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.Trees;
 import org.ripewood.pictures.Picture;
 import org.ripewood.pictures.RouteDrawing;
 import org.ripewood.pictures.RoutePicture;
 import org.ripewood.pictures.Sheet;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Today;
-import org.ripewood.standing.RouteView;
-import org.ripewood.standing.Standings;
+import org.ripewood.routes.RouteView;
+import org.ripewood.routes.Standings;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.Trees;
 
 /** A tree's years ahead on paper, to be kept with the tree and looked at again next year. */
 @Path("/trees/{id: \\d{1,18}}/route/print")

@@ -7,7 +7,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Response;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.platform.RateLimited;
+import org.ripewood.platform.guards.RateLimited;
 
 /** The papers of a tree as PDF, each the same as its page. */
 @Path("/trees/{id: \\d{1,18}}")

@@ -2,15 +2,15 @@ package org.ripewood.print;
 
 import java.util.List;
 import java.util.Locale;
+import org.ripewood.condition.Closing;
+import org.ripewood.condition.Growth;
 import org.ripewood.pictures.BranchPlace;
 import org.ripewood.pictures.TrunkDrawing;
 import org.ripewood.pictures.WoundPlace;
-import org.ripewood.trees.Branch;
-import org.ripewood.trees.BranchRole;
-import org.ripewood.trees.Closing;
-import org.ripewood.trees.Growth;
+import org.ripewood.records.Branch;
+import org.ripewood.records.BranchRole;
+import org.ripewood.records.Wound;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.Wound;
 
 /** What of a tree's trunk is drawn on paper. */
 final class TrunkOnPaper {

@@ -8,8 +8,8 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.ripewood.accounts.People;
 import org.ripewood.people.Course;
-import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 

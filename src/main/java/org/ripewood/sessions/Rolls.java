@@ -12,11 +12,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.people.People;
+import org.ripewood.accounts.People;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Fault;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Fault;
+import org.ripewood.platform.problems.Refused;
 
 /** Who came to a class; marked on its day or later by those who run the course. */
 @ApplicationScoped

@@ -8,17 +8,17 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.Trees;
 import org.ripewood.course.CourseContent;
-import org.ripewood.people.People;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Fault;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
-import org.ripewood.platform.Suggestion;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Fault;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.platform.problems.Suggestion;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.Trees;
 
 /** What annotations cannot check of a class date and of an enrolment; all faults at once. */
 @ApplicationScoped

@@ -3,9 +3,9 @@ package org.ripewood.sessions;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.LockModeType;
 import java.util.Optional;
-import org.ripewood.people.People;
+import org.ripewood.accounts.People;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Refused;
+import org.ripewood.platform.problems.Refused;
 
 /** Which sessions somebody may see, and which they may set. */
 @ApplicationScoped

@@ -11,10 +11,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.hibernate.exception.ConstraintViolationException;
-import org.ripewood.people.People;
+import org.ripewood.accounts.People;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Refused;
 
 /** Class dates and who comes. */
 @ApplicationScoped

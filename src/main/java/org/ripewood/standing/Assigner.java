@@ -11,15 +11,21 @@ import org.ripewood.core.progress.Standing;
 import org.ripewood.core.progress.Truth;
 import org.ripewood.core.progress.Verdict;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Fault;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
-import org.ripewood.platform.Suggestion;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Fault;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.platform.problems.Suggestion;
+import org.ripewood.steps.Step;
+import org.ripewood.steps.StepEntity;
+import org.ripewood.steps.StepState;
+import org.ripewood.steps.StepWriter;
+import org.ripewood.steps.WaiverBook;
+import org.ripewood.steps.WaiverEntity;
 
 /** Assigns steps, and keeps what each stood on. */
 @ApplicationScoped
-class Assigner {
+public class Assigner {
 
     private final SubjectGatherer gatherer;
     private final StepWriter writer;
@@ -40,7 +46,7 @@ class Assigner {
         this.today = today;
     }
 
-    Step assign(Actor actor, long treeId, NewAssignment assignment) {
+    public Step assign(Actor actor, long treeId, NewAssignment assignment) {
         var tree = gatherer.one(actor, treeId, today.date());
         actor.require(Role.INSTRUCTOR, "assign a step");
         var standing = standing(tree, assignment.technique());
@@ -53,7 +59,7 @@ class Assigner {
         return keep(actor, tree, told, assignment, passed);
     }
 
-    Step noteFoundDone(
+    public Step noteFoundDone(
             Actor actor, long treeId, String technique, LocalDate doneOn, @Nullable String note) {
         var tree = gatherer.one(actor, treeId, today.date());
         actor.require(Role.INSTRUCTOR, "note that a step was found done");

@@ -6,19 +6,20 @@ import org.ripewood.core.progress.Opening;
 import org.ripewood.core.progress.Reason;
 import org.ripewood.core.season.Outlook;
 import org.ripewood.course.Content;
+import org.ripewood.steps.Wording;
 
 /** Puts into words when something will be so, in the titles of the content. */
-final class OpeningTeller {
+public final class OpeningTeller {
 
     private final Content content;
     private final ReasonTeller reasons;
 
-    OpeningTeller(Content content, ReasonTeller reasons) {
+    public OpeningTeller(Content content, ReasonTeller reasons) {
         this.content = content;
         this.reasons = reasons;
     }
 
-    OpeningView tell(Opening opening) {
+    public OpeningView tell(Opening opening) {
         var waits = opening.waits().stream().map(this::tell).toList();
         var outlook = opening.outlook();
         if (outlook instanceof Outlook.Expected expected) {

@@ -2,6 +2,7 @@ package org.ripewood.standing;
 
 import java.time.temporal.ChronoUnit;
 import org.ripewood.core.season.Outlook;
+import org.ripewood.steps.Wording;
 
 /** An outlook as a part of a sentence. */
 public final class OutlookWords {

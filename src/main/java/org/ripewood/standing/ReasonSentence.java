@@ -2,6 +2,7 @@ package org.ripewood.standing;
 
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.steps.Wording;
 
 /** A reason in one sentence; made from the stored view alone, so that old decisions still speak. */
 final class ReasonSentence {

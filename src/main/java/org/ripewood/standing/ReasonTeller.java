@@ -11,27 +11,30 @@ import org.ripewood.core.progress.Traits;
 import org.ripewood.core.progress.Truth;
 import org.ripewood.core.progress.WorkLedger;
 import org.ripewood.course.Content;
+import org.ripewood.steps.Wording;
 
 /** Puts the engine's reasons into words: title, what is asked for, what there is, and why. */
-final class ReasonTeller {
+public final class ReasonTeller {
 
     private final Content content;
     private final SeasonTeller seasons;
 
-    ReasonTeller(Content content, Traits traits) {
+    public ReasonTeller(Content content, Traits traits) {
         this.content = content;
         this.seasons = new SeasonTeller(content, traits);
     }
 
-    List<ReasonView> tell(Standing standing) {
+    public List<ReasonView> tell(Standing standing) {
         var title = content.titleOf(standing.technique());
         return standing.reasons().stream().map(reason -> tell(reason, title)).toList();
     }
 
     /**
+     * A reason in words.
+     *
      * @param technique title of the technique it is a reason of
      */
-    ReasonView tell(Reason reason, String technique) {
+    public ReasonView tell(Reason reason, String technique) {
         if (reason instanceof Reason.OfCriterion criterion) {
             return tell(criterion);
         }
@@ -209,7 +212,7 @@ final class ReasonTeller {
     }
 
     /** What a reason is about. */
-    String titleOf(Reason reason) {
+    public String titleOf(Reason reason) {
         return tell(reason, "").title();
     }
 

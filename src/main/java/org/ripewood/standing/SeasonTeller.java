@@ -8,6 +8,7 @@ import org.ripewood.core.progress.Traits;
 import org.ripewood.core.progress.Truth;
 import org.ripewood.core.season.StageRange;
 import org.ripewood.course.Content;
+import org.ripewood.steps.Wording;
 
 /** Tells a season in growth stages, and what the stage is called in the BBCH scale. */
 final class SeasonTeller {

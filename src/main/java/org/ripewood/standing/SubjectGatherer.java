@@ -8,24 +8,25 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.accounts.People;
 import org.ripewood.assess.Assessments;
+import org.ripewood.condition.TreeState;
+import org.ripewood.condition.Trees;
 import org.ripewood.core.progress.Subject;
 import org.ripewood.course.Content;
 import org.ripewood.course.CourseContent;
-import org.ripewood.people.People;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Meter;
-import org.ripewood.platform.Meters;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
-import org.ripewood.trees.TreeState;
-import org.ripewood.trees.Trees;
+import org.ripewood.platform.meters.Meter;
+import org.ripewood.platform.meters.Meters;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.steps.StepBook;
 
 /** Brings together what the engine has to know of trees, and asks it. */
 @ApplicationScoped
-class SubjectGatherer {
+public class SubjectGatherer {
 
     static final int FIRST_YEAR = 1900;
 
@@ -58,7 +59,7 @@ class SubjectGatherer {
     }
 
     /** One tree within reach; 404 otherwise. */
-    TreeOnDay one(Actor actor, long treeId, LocalDate on) {
+    public TreeOnDay one(Actor actor, long treeId, LocalDate on) {
         trees.get(actor, treeId);
         requireDay(on);
         var state = trees.stateOn(actor, treeId, on);
@@ -71,7 +72,8 @@ class SubjectGatherer {
      *
      * @param keepers the persons who keep them
      */
-    List<TreeOnDay> many(Collection<Long> treeIds, Collection<Person> keepers, LocalDate on) {
+    public List<TreeOnDay> many(
+            Collection<Long> treeIds, Collection<Person> keepers, LocalDate on) {
         requireDay(on);
         return treeIds.isEmpty()
                 ? List.of()

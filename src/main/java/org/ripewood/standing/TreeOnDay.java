@@ -6,14 +6,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.condition.TreeState;
 import org.ripewood.core.progress.Openings;
 import org.ripewood.core.progress.Reason;
 import org.ripewood.core.progress.Standing;
 import org.ripewood.core.progress.Subject;
 import org.ripewood.core.progress.Verdict;
 import org.ripewood.course.Content;
+import org.ripewood.steps.StepEntity;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.TreeState;
 
 /**
  * A tree on a day with how everything stands for it, judged once by one content.
@@ -21,7 +22,7 @@ import org.ripewood.trees.TreeState;
  * @param openings of all techniques, with how they stand
  * @param open open steps by technique
  */
-record TreeOnDay(
+public record TreeOnDay(
         Content content,
         TreeState state,
         Subject subject,
@@ -29,37 +30,37 @@ record TreeOnDay(
         Map<String, StepEntity> open) {
 
     /** How every technique stands, in telling order. */
-    List<Standing> standings() {
+    public List<Standing> standings() {
         return openings.standings();
     }
 
-    Tree tree() {
+    public Tree tree() {
         return state.tree();
     }
 
-    LocalDate on() {
+    public LocalDate on() {
         return state.on();
     }
 
     /** How a technique stands; empty when the content does not have it, or no longer. */
-    Optional<Standing> find(String technique) {
+    public Optional<Standing> find(String technique) {
         return standings().stream()
                 .filter(standing -> standing.technique().equals(technique))
                 .findFirst();
     }
 
     /** READY ones nobody has been given yet. */
-    List<Standing> free() {
+    public List<Standing> free() {
         return with(Verdict.READY).stream()
                 .filter(standing -> !open.containsKey(standing.technique()))
                 .toList();
     }
 
-    List<Standing> with(Verdict verdict) {
+    public List<Standing> with(Verdict verdict) {
         return standings().stream().filter(standing -> standing.verdict() == verdict).toList();
     }
 
-    TechniqueStanding tell(Standing standing) {
+    public TechniqueStanding tell(Standing standing) {
         var technique = content.technique(standing.technique());
         var step = open.get(standing.technique());
         var opening = opening(standing);
@@ -76,7 +77,7 @@ record TreeOnDay(
     }
 
     /** When it could be done, in words; null when it is done or not needed. */
-    @Nullable OpeningView opening(Standing standing) {
+    public @Nullable OpeningView opening(Standing standing) {
         return openings.of(standing.technique())
                 .map(opening -> new OpeningTeller(content, teller()).tell(opening))
                 .orElse(null);
@@ -111,7 +112,7 @@ record TreeOnDay(
     }
 
     /** Whether its window is not known to be shut. */
-    static boolean inSeason(Standing standing) {
+    public static boolean inSeason(Standing standing) {
         return !standing.outOfSeason();
     }
 

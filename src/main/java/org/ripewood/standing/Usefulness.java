@@ -12,12 +12,12 @@ import org.ripewood.course.Content;
  * Which technique helps a tree on most: the earlier stage first, then the one more others wait for,
  * then by title.
  */
-final class Usefulness {
+public final class Usefulness {
 
     private final Content content;
     private final Map<String, Integer> waiting = new HashMap<>();
 
-    Usefulness(Content content) {
+    public Usefulness(Content content) {
         this.content = content;
         for (var technique : content.techniques().keySet()) {
             var first = new HashSet<String>();
@@ -27,16 +27,16 @@ final class Usefulness {
     }
 
     /** How many techniques wait for this one, directly or by way of others. */
-    int waitingFor(String technique) {
+    public int waitingFor(String technique) {
         return waiting.getOrDefault(technique, 0);
     }
 
     /** The most useful first. */
-    Comparator<Standing> mostUsefulFirst() {
+    public Comparator<Standing> mostUsefulFirst() {
         return Comparator.comparing(Standing::technique, byCode());
     }
 
-    Comparator<String> byCode() {
+    public Comparator<String> byCode() {
         return Comparator.<String>comparingInt(code -> content.technique(code).rule().stageOrder())
                 .thenComparing(Comparator.<String>comparingInt(this::waitingFor).reversed())
                 .thenComparing(code -> content.technique(code).title());

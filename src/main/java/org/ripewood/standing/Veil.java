@@ -4,15 +4,16 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.people.People;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.Trees;
 import org.ripewood.platform.Actor;
-import org.ripewood.trees.Trees;
+import org.ripewood.steps.Step;
 
 /**
  * Lays what former keepers wrote, and who they are, out of sight of those who do not reach them.
  */
 @ApplicationScoped
-class Veil {
+public class Veil {
 
     /** A report always has words; those of a former keeper stay with them. */
     private static final String LEFT = "Told by a former keeper.";
@@ -25,11 +26,11 @@ class Veil {
         this.people = people;
     }
 
-    Step over(Actor actor, Step step) {
+    public Step over(Actor actor, Step step) {
         return over(trees.hiddenKeepers(actor, step.treeId()), step);
     }
 
-    static Step over(Set<Long> hidden, Step step) {
+    public static Step over(Set<Long> hidden, Step step) {
         if (hidden.isEmpty()) {
             return step;
         }
@@ -71,7 +72,7 @@ class Veil {
     }
 
     /** A decision was told with names while its tree was another's. */
-    Decision over(Actor actor, Decision decision) {
+    public Decision over(Actor actor, Decision decision) {
         var hidden = trees.hiddenKeepers(actor, decision.treeId());
         if (hidden.isEmpty()) {
             return decision;

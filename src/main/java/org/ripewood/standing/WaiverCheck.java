@@ -6,9 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.platform.Fault;
-import org.ripewood.platform.Problem;
-import org.ripewood.platform.Refused;
+import org.ripewood.platform.problems.Fault;
+import org.ripewood.platform.problems.Problem;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.steps.Wording;
 
 /**
  * Whether every reason against a step may be let pass, and is, with a reason.

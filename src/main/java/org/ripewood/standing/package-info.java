@@ -1,4 +1,4 @@
-/** Gathers a tree's facts, asks the engine, keeps assigned steps, waivers and sign-offs. */
+/** Gathers a tree's facts, asks the engine, and puts its verdicts into words. */
 @NullMarked
 package org.ripewood.standing;
 

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.ripewood.platform.Suggestion;
+import org.ripewood.platform.problems.Suggestion;
 
 /** What the files declare, and where they speak of it. */
 final class Codes {

@@ -13,7 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.logging.Logger;
-import org.ripewood.people.People;
+import org.ripewood.accounts.People;
 import org.ripewood.platform.Today;
 
 /**

@@ -4,7 +4,7 @@ import java.io.ByteArrayInputStream;
 import java.util.Map;
 import org.ripewood.photos.NewPhoto;
 import org.ripewood.photos.Viewpoint;
-import org.ripewood.platform.Suggestion;
+import org.ripewood.platform.problems.Suggestion;
 
 /** Reads the part {@code photos} of a tree's file. */
 final class PhotosPart {

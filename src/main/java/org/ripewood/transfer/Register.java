@@ -3,7 +3,7 @@ package org.ripewood.transfer;
 import java.util.HashMap;
 import java.util.Map;
 import org.ripewood.platform.Actor;
-import org.ripewood.standing.Step;
+import org.ripewood.steps.Step;
 
 /** What has been entered so far, by the code the files give it. */
 final class Register {

@@ -1,16 +1,16 @@
 package org.ripewood.transfer;
 
 import jakarta.inject.Singleton;
+import org.ripewood.accounts.People;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.assess.Assessments;
+import org.ripewood.condition.Trees;
 import org.ripewood.course.CourseContent;
 import org.ripewood.materials.Materials;
-import org.ripewood.people.People;
 import org.ripewood.photos.Photos;
-import org.ripewood.platform.Inputs;
+import org.ripewood.platform.problems.Inputs;
+import org.ripewood.routes.Standings;
 import org.ripewood.sessions.Sessions;
-import org.ripewood.standing.Standings;
-import org.ripewood.trees.Trees;
 
 /** The façades an import enters things through; a singleton, because a proxy has no fields. */
 @Singleton

@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import org.ripewood.platform.OpenRecords;
-import org.ripewood.platform.Problem;
-import org.ripewood.platform.Refused;
-import org.ripewood.platform.Suggestion;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Problem;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.platform.problems.Suggestion;
+import org.ripewood.platform.records.OpenRecords;
 
 /** Brings a school in from its files: all of it, or nothing and a list of what is wrong. */
 @ApplicationScoped

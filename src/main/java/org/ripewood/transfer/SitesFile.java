@@ -3,7 +3,7 @@ package org.ripewood.transfer;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.trees.NewSite;
+import org.ripewood.sites.NewSite;
 
 /** Reads {@code sites.yaml}: where trees stand. */
 final class SitesFile {

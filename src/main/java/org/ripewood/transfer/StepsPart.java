@@ -3,7 +3,7 @@ package org.ripewood.transfer;
 import java.util.HashMap;
 import java.util.Map;
 import org.ripewood.standing.NewAssignment;
-import org.ripewood.standing.NewReport;
+import org.ripewood.steps.NewReport;
 
 /** Reads the part {@code steps} of a tree's file: each step with all that happened to it. */
 final class StepsPart {

@@ -4,13 +4,13 @@ import java.time.LocalDate;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Fact;
-import org.ripewood.platform.Suggestion;
-import org.ripewood.trees.BranchRole;
-import org.ripewood.trees.NewBranch;
-import org.ripewood.trees.NewContainer;
-import org.ripewood.trees.NewObservation;
+import org.ripewood.platform.problems.Suggestion;
+import org.ripewood.records.BranchRole;
+import org.ripewood.records.NewBranch;
+import org.ripewood.records.NewContainer;
+import org.ripewood.records.NewObservation;
+import org.ripewood.records.NewWound;
 import org.ripewood.trees.NewTree;
-import org.ripewood.trees.NewWound;
 
 /** Reads a file of {@code trees/}: a tree and everything seen on it and done to it. */
 final class TreeFile {

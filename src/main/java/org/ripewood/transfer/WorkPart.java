@@ -8,7 +8,7 @@ import org.ripewood.aftercare.NewWord;
 import org.ripewood.aftercare.Saying;
 import org.ripewood.core.progress.Work;
 import org.ripewood.course.Technique;
-import org.ripewood.platform.Suggestion;
+import org.ripewood.platform.problems.Suggestion;
 
 /** Reads the parts {@code works} and {@code foundDone} of a tree's file. */
 final class WorkPart {

@@ -2,12 +2,12 @@ package org.ripewood.trees;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Refused;
 
 /** Which days a record may speak of. */
 @ApplicationScoped
-class Days {
+public class Days {
 
     /** Older than any record a school has; an earlier day is a slip of the pen. */
     static final LocalDate FIRST = LocalDate.of(1900, 1, 1);
@@ -25,7 +25,7 @@ class Days {
     }
 
     /** Something seen or done lies neither in the future nor before anybody wrote it down. */
-    void requireHappened(String field, LocalDate day) {
+    public void requireHappened(String field, LocalDate day) {
         requireBetween(field, day, today.date());
     }
 
@@ -42,7 +42,7 @@ class Days {
     }
 
     /** A day to ask about may lie ahead, within what dates and databases can tell. */
-    void requireAskable(String field, LocalDate day) {
+    public void requireAskable(String field, LocalDate day) {
         requireBetween(field, day, today.date().plusYears(AHEAD_YEARS));
     }
 

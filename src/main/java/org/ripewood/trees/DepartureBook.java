@@ -6,12 +6,12 @@ import jakarta.persistence.LockModeType;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Refused;
 
 /** Lets trees leave the school. Called within the façade's transaction. */
 @ApplicationScoped
-class DepartureBook {
+public class DepartureBook {
 
     private final TreeRows rows;
     private final TreeKeepingRows keepings;
@@ -45,7 +45,7 @@ class DepartureBook {
     }
 
     /** Locked first, so that of two who change it at once the second hears of the first. */
-    Tree leave(Actor actor, long treeId, long version, NewDeparture going) {
+    public Tree leave(Actor actor, long treeId, long version, NewDeparture going) {
         var row = rows.findById(treeId, LockModeType.PESSIMISTIC_WRITE);
         reach.requireHere(actor, treeId);
         if (row.version != version) {
@@ -67,7 +67,7 @@ class DepartureBook {
         return words.told(actor, row);
     }
 
-    List<Departure> of(Actor actor, long treeId) {
+    public List<Departure> of(Actor actor, long treeId) {
         var hidden = formerKeepers.hidden(actor, reach.tree(actor, treeId));
         return departures.ofTree(treeId).stream().map(row -> row.toDeparture(hidden)).toList();
     }

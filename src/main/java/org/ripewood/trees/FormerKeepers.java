@@ -10,7 +10,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.people.People;
+import org.ripewood.accounts.People;
 import org.ripewood.platform.Actor;
 
 /**
@@ -18,7 +18,7 @@ import org.ripewood.platform.Actor;
  * wrote in their own words stays with them, and is shown to those only who reach them anyway.
  */
 @ApplicationScoped
-class FormerKeepers {
+public class FormerKeepers {
 
     /** What stands in place of a former keeper's name. */
     public static final String NAME = "a former keeper";
@@ -34,14 +34,14 @@ class FormerKeepers {
     }
 
     /** Former keepers of a tree whom the actor does not reach. */
-    Set<Long> hidden(Actor actor, TreeEntity tree) {
+    public Set<Long> hidden(Actor actor, TreeEntity tree) {
         return of(List.of(tree)).getOrDefault(tree.id, Set.of()).stream()
                 .filter(keeper -> !people.reaches(actor, keeper))
                 .collect(Collectors.toSet());
     }
 
     /** The same of many trees; those of which nobody is hidden may be absent. */
-    Map<Long, Set<Long>> hidden(Actor actor, Collection<TreeEntity> trees) {
+    public Map<Long, Set<Long>> hidden(Actor actor, Collection<TreeEntity> trees) {
         var former = of(trees);
         if (former.isEmpty()) {
             return former;
@@ -55,7 +55,7 @@ class FormerKeepers {
     }
 
     /** Former keepers by tree, in one query; trees that had one keeper only are absent. */
-    Map<Long, Set<Long>> of(Collection<TreeEntity> trees) {
+    public Map<Long, Set<Long>> of(Collection<TreeEntity> trees) {
         var now = trees.stream().collect(Collectors.toMap(tree -> tree.id, tree -> tree.keeperId));
         var former = new HashMap<Long, Set<Long>>();
         for (var keeping : keepings.ofTrees(now.keySet())) {
@@ -67,12 +67,12 @@ class FormerKeepers {
         return former;
     }
 
-    Map<Long, Set<Long>> ofIds(Collection<Long> treeIds) {
+    public Map<Long, Set<Long>> ofIds(Collection<Long> treeIds) {
         return treeIds.isEmpty() ? Map.of() : of(trees.list("id in ?1", Set.copyOf(treeIds)));
     }
 
     /** Names by id, the hidden ones told as a former keeper. */
-    Map<Long, String> names(Set<Long> hidden, Collection<Long> personIds) {
+    public Map<Long, String> names(Set<Long> hidden, Collection<Long> personIds) {
         var names = new HashMap<>(people.names(personIds));
         names.keySet().stream()
                 .filter(hidden::contains)
@@ -82,7 +82,7 @@ class FormerKeepers {
     }
 
     /** Words of a hidden person are left out. */
-    static @Nullable String words(Set<Long> hidden, long byId, @Nullable String words) {
+    public static @Nullable String words(Set<Long> hidden, long byId, @Nullable String words) {
         return hidden.contains(byId) ? null : words;
     }
 }

@@ -5,18 +5,18 @@ import jakarta.enterprise.event.Event;
 import jakarta.persistence.LockModeType;
 import java.time.LocalDate;
 import java.util.List;
-import org.ripewood.people.People;
+import org.ripewood.accounts.People;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Refused;
 
 /**
  * Hands trees over, and takes those in again that left the school: to whom they came back is a
  * keeping of its own. Called within the façade's transaction.
  */
 @ApplicationScoped
-class HandOverBook {
+public class HandOverBook {
 
     private static final String SINCE = "since";
 
@@ -49,7 +49,7 @@ class HandOverBook {
     }
 
     /** Locked first, so that of two who change it at once the second hears of the first. */
-    Tree handOver(Actor actor, long treeId, long version, HandOver to) {
+    public Tree handOver(Actor actor, long treeId, long version, HandOver to) {
         var row = rows.findById(treeId, LockModeType.PESSIMISTIC_WRITE);
         reach.require(actor, treeId);
         if (row.version != version) {
@@ -71,7 +71,7 @@ class HandOverBook {
         return words.told(actor, row);
     }
 
-    List<Person> receivers(Actor actor, long treeId) {
+    public List<Person> receivers(Actor actor, long treeId) {
         var tree = reach.tree(actor, treeId);
         return people.fellows(actor).stream()
                 .filter(person -> tree.leftOn != null || person.id() != tree.keeperId)

@@ -1,15 +1,15 @@
 package org.ripewood.trees;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import org.ripewood.accounts.People;
 import org.ripewood.core.progress.Source;
-import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
+import org.ripewood.platform.problems.Refused;
 
 /** Who reaches which tree, and what their word weighs there. */
 @ApplicationScoped
-class Reach {
+public class Reach {
 
     private final People people;
     private final TreeRows trees;
@@ -20,7 +20,7 @@ class Reach {
     }
 
     /** A tree within reach; one out of reach is told like one that is not there. */
-    TreeEntity tree(Actor actor, long treeId) {
+    public TreeEntity tree(Actor actor, long treeId) {
         var tree = trees.findById(treeId);
         if (tree == null || !people.reaches(actor, tree.keeperId)) {
             throw Refused.notFound("tree", treeId);
@@ -29,7 +29,7 @@ class Reach {
     }
 
     /** The same as a question. */
-    boolean includes(Actor actor, long treeId) {
+    public boolean includes(Actor actor, long treeId) {
         var tree = trees.findById(treeId);
         return tree != null && people.reaches(actor, tree.keeperId);
     }
@@ -38,7 +38,7 @@ class Reach {
      * Goes on only when the tree is within reach and at the school; 409 when it left: then its
      * record is closed and may only be read.
      */
-    void requireHere(Actor actor, long treeId) {
+    public void requireHere(Actor actor, long treeId) {
         var tree = tree(actor, treeId);
         if (tree.leftOn != null) {
             throw Refused.conflict(
@@ -48,12 +48,12 @@ class Reach {
     }
 
     /** Goes on only when the tree is within reach. */
-    void require(Actor actor, long treeId) {
+    public void require(Actor actor, long treeId) {
         tree(actor, treeId);
     }
 
     /** What somebody who reaches the tree counts as: an instructor's eye, or a student's. */
-    static Source sourceOf(Actor actor) {
+    public static Source sourceOf(Actor actor) {
         return actor.is(Role.INSTRUCTOR) ? Source.INSTRUCTOR : Source.STUDENT;
     }
 }

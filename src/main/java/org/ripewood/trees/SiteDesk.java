@@ -6,13 +6,20 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.core.season.GrowingSeason;
 import org.ripewood.core.season.Habit;
 import org.ripewood.course.CourseContent;
-import org.ripewood.platform.Refused;
-import org.ripewood.platform.Suggestion;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.platform.problems.Suggestion;
+import org.ripewood.sites.KnownSite;
+import org.ripewood.sites.ReadingRows;
+import org.ripewood.sites.Seasons;
+import org.ripewood.sites.Site;
+import org.ripewood.sites.SiteSeason;
+import org.ripewood.sites.Sites;
+import org.ripewood.sites.TreeSeason;
 
 /** What is known of a site, and its seasons. */
 @ApplicationScoped
-class SiteDesk {
+public class SiteDesk {
 
     /** Species that grow below freezing, or only above 20 °C, are not known (common practice). */
     private static final double LOWEST_BASE = -5;
@@ -44,11 +51,11 @@ class SiteDesk {
         this.today = today;
     }
 
-    KnownSite known(long siteId) {
+    public KnownSite known(long siteId) {
         return known(sites.get(siteId));
     }
 
-    KnownSite known(Site site) {
+    public KnownSite known(Site site) {
         return new KnownSite(
                 site,
                 seasons.basis(site),
@@ -57,7 +64,7 @@ class SiteDesk {
     }
 
     /** The season of a habit that begins in a year; the present one when none is given. */
-    SiteSeason season(long siteId, Habit habit, double baseCelsius, @Nullable Integer year) {
+    public SiteSeason season(long siteId, Habit habit, double baseCelsius, @Nullable Integer year) {
         if (!(baseCelsius >= LOWEST_BASE && baseCelsius <= HIGHEST_BASE)) {
             throw Refused.invalid(
                     "base",
@@ -70,7 +77,7 @@ class SiteDesk {
     }
 
     /** The present season of a species. */
-    SiteSeason season(long siteId, String speciesCode) {
+    public SiteSeason season(long siteId, String speciesCode) {
         var known = content.inForce().species();
         var species = known.get(speciesCode);
         if (species == null) {

@@ -5,10 +5,14 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.people.People;
+import org.ripewood.accounts.People;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.sites.SiteEntity;
+import org.ripewood.sites.SiteLine;
+import org.ripewood.sites.SiteRows;
+import org.ripewood.sites.Sites;
 
 /**
  * Who may see where a site is, since many a site is somebody's garden: who entered it, those of
@@ -19,7 +23,7 @@ import org.ripewood.platform.Role;
  * it, so whoever could plant anywhere could look everywhere.
  */
 @ApplicationScoped
-class SiteReach {
+public class SiteReach {
 
     private final People people;
     private final TreeRows trees;
@@ -32,7 +36,7 @@ class SiteReach {
     }
 
     /** Out of reach is told like not there; so is its season, which tells the latitude. */
-    void require(Actor actor, long siteId) {
+    public void require(Actor actor, long siteId) {
         if (!includes(actor, siteId)) {
             throw Refused.notFound("site", siteId);
         }
@@ -52,7 +56,7 @@ class SiteReach {
      * Goes on for those who may change a site they see: who entered it, instructors of most whose
      * trees stand there, and registrars. The season of all trees there goes by it.
      */
-    void requireToChange(Actor actor, long siteId, String what) {
+    public void requireToChange(Actor actor, long siteId, String what) {
         Sites.requireKeeperOfSites(actor, what);
         require(actor, siteId);
         if (!mayChange(actor, siteId)) {
@@ -63,7 +67,7 @@ class SiteReach {
     }
 
     /** The same as a question, of a site the actor sees. */
-    boolean mayChange(Actor actor, long siteId) {
+    public boolean mayChange(Actor actor, long siteId) {
         if (!actor.is(Role.INSTRUCTOR)) {
             return actor.is(Role.REGISTRAR);
         }
@@ -92,7 +96,7 @@ class SiteReach {
         return site != null && site.enteredById != null && site.enteredById == actor.personId();
     }
 
-    List<SiteLine> lines(Actor actor) {
+    public List<SiteLine> lines(Actor actor) {
         var keepers = people.reachable(actor);
         var all = sites.byName();
         if (keepers == null) {

@@ -9,20 +9,20 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.accounts.People;
 import org.ripewood.course.CourseContent;
-import org.ripewood.people.People;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
-import org.ripewood.platform.Suggestion;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.platform.problems.Suggestion;
 
 /** Which trees there are and whose they are. */
 @ApplicationScoped
-class TreeBook {
+public class TreeBook {
 
     private static final String BY_LABEL = " order by label, id";
 
@@ -57,7 +57,7 @@ class TreeBook {
         this.today = today;
     }
 
-    Tree enter(Actor actor, NewTree tree) {
+    public Tree enter(Actor actor, NewTree tree) {
         requireKeeper(actor, tree.keeperId());
         requireSpecies(tree.species());
         sites.requireForTree(actor, tree.siteId());
@@ -77,7 +77,7 @@ class TreeBook {
         return words.told(actor, row);
     }
 
-    Paged<Tree> list(
+    public Paged<Tree> list(
             Actor actor,
             @Nullable Long keeperId,
             @Nullable Long courseId,
@@ -99,7 +99,7 @@ class TreeBook {
         return Paged.of(words.told(actor, found), page, query.count());
     }
 
-    List<Tree> ofKeepers(Collection<Long> keeperIds) {
+    public List<Tree> ofKeepers(Collection<Long> keeperIds) {
         if (keeperIds.isEmpty()) {
             return List.of();
         }
@@ -110,7 +110,7 @@ class TreeBook {
                 .toList();
     }
 
-    Map<Long, String> labels(Collection<Long> treeIds) {
+    public Map<Long, String> labels(Collection<Long> treeIds) {
         return treeIds.isEmpty()
                 ? Map.of()
                 : rows.list("id in ?1", Set.copyOf(treeIds)).stream()
@@ -118,7 +118,7 @@ class TreeBook {
     }
 
     /** Locked first, so that of two who change it at once the second hears of the first. */
-    Tree change(Actor actor, long treeId, long version, NewTree tree) {
+    public Tree change(Actor actor, long treeId, long version, NewTree tree) {
         var row = rows.findById(treeId, LockModeType.PESSIMISTIC_WRITE);
         reach.requireHere(actor, treeId);
         if (row.version != version) {

@@ -14,18 +14,18 @@ import org.jspecify.annotations.Nullable;
 
 @Entity
 @Table(name = "tree")
-class TreeEntity {
+public class TreeEntity {
 
     @Id
     @GeneratedValue(strategy = GenerationType.SEQUENCE, generator = "tree_seq")
     @SequenceGenerator(name = "tree_seq", sequenceName = "tree_seq", allocationSize = 50)
-    Long id;
+    public Long id;
 
     @Version long version;
     String label;
     String species;
     long keeperId;
-    long siteId;
+    public long siteId;
     LocalDate cameOn;
 
     /** As was said at its entry; what is said later stands in rows of its own. */
@@ -45,11 +45,11 @@ class TreeEntity {
     @Nullable LocalDate leftOn;
 
     /** Without words, for those of whom nobody knows whether they may read them. */
-    Tree toTree() {
+    public Tree toTree() {
         return toTree(null, null);
     }
 
-    Tree toTree(@Nullable String toldOrigin, @Nullable String toldNote) {
+    public Tree toTree(@Nullable String toldOrigin, @Nullable String toldNote) {
         return new Tree(
                 id,
                 version,

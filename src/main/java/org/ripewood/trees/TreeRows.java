@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Set;
 
 @ApplicationScoped
-class TreeRows implements PanacheRepositoryBase<TreeEntity, Long> {
+public class TreeRows implements PanacheRepositoryBase<TreeEntity, Long> {
 
     /** No index serves it, so that each list goes on by the one it has: most trees are here. */
     static final String HERE = "leftOn is null";

@@ -20,7 +20,7 @@ import org.ripewood.trees.EarlierWords.Kind;
  * not reads none there, and leaves them as they are unless they say something themselves.
  */
 @ApplicationScoped
-class WordsBook {
+public class WordsBook {
 
     /** Something said, in its turn. */
     private record Said(Kind kind, @Nullable String words, long byId, Instant at) {
@@ -41,12 +41,12 @@ class WordsBook {
     }
 
     /** A tree as the actor may read of it. */
-    Tree told(Actor actor, TreeEntity tree) {
+    public Tree told(Actor actor, TreeEntity tree) {
         return told(actor, List.of(tree)).get(0);
     }
 
     /** The same of many, in a number of queries that does not depend on how many. */
-    List<Tree> told(Actor actor, Collection<TreeEntity> trees) {
+    public List<Tree> told(Actor actor, Collection<TreeEntity> trees) {
         var later =
                 rows.ofTrees(trees.stream().map(tree -> tree.id).toList()).stream()
                         .collect(Collectors.groupingBy(row -> row.treeId));
@@ -110,7 +110,7 @@ class WordsBook {
     }
 
     /** What was said before, as far as it is for the actor; the latest first. */
-    List<EarlierWords> earlier(Actor actor, TreeEntity tree) {
+    public List<EarlierWords> earlier(Actor actor, TreeEntity tree) {
         var later = rows.ofTrees(List.of(tree.id));
         var hidden = formerKeepers.hidden(actor, tree);
         var earlier = new ArrayList<EarlierWords>();

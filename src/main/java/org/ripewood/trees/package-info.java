@@ -1,4 +1,4 @@
-/** Trees, wounds, branches, containers, observations and the work done on them. */
+/** Which trees there are, whose they are and who may see them. */
 @NullMarked
 package org.ripewood.trees;
 

@@ -17,17 +17,17 @@ import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.aftercare.MeasuringDay.Subject;
+import org.ripewood.condition.Trees;
 import org.ripewood.core.progress.Work;
 import org.ripewood.core.season.CareState;
 import org.ripewood.core.season.Span;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Problem;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
-import org.ripewood.trees.NewSite;
+import org.ripewood.platform.problems.Problem;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.sites.NewSite;
 import org.ripewood.trees.NewTree;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.Trees;
 
 /**
  * A garden at 51° north without temperatures: stages by half months (common practice). Today is 20

@@ -1,7 +1,7 @@
 package org.ripewood.api;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.ripewood.people.ApiToken.Scope.READ;
+import static org.ripewood.accounts.ApiToken.Scope.READ;
 
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;

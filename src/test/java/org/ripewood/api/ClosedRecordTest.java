@@ -12,10 +12,10 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.ripewood.condition.Trees;
 import org.ripewood.trees.Departure;
 import org.ripewood.trees.NewDeparture;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.Trees;
 
 /**
  * The record of a tree that left the school: everything that writes into it is refused, whoever

@@ -8,11 +8,11 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.ripewood.condition.Trees;
 import org.ripewood.trees.EarlierWords;
 import org.ripewood.trees.HandOver;
 import org.ripewood.trees.NewTree;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.Trees;
 
 /**
  * A tree's origin and note are the words of whoever wrote them: handed on to another course, nobody

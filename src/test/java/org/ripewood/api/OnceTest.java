@@ -22,9 +22,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ripewood.photos.Pictures;
-import org.ripewood.platform.AnsweredOnce;
 import org.ripewood.platform.Role;
-import org.ripewood.standing.Step;
+import org.ripewood.platform.once.AnsweredOnce;
+import org.ripewood.steps.Step;
 
 /** A write sent again under its key counts once and is answered as at first. */
 @QuarkusTest

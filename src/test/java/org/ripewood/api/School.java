@@ -22,6 +22,12 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import javax.crypto.spec.SecretKeySpec;
 import org.apache.commons.codec.binary.Base32;
+import org.ripewood.accounts.ApiToken;
+import org.ripewood.accounts.ApiTokens;
+import org.ripewood.accounts.CalendarLinks;
+import org.ripewood.accounts.NewApiToken;
+import org.ripewood.accounts.PasswordLinks;
+import org.ripewood.accounts.People;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.aftercare.NewWord;
 import org.ripewood.aftercare.Saying;
@@ -31,23 +37,16 @@ import org.ripewood.assess.Judgements;
 import org.ripewood.assess.NewJudgement;
 import org.ripewood.classday.ClassDays;
 import org.ripewood.classday.NewTimetable;
+import org.ripewood.condition.Trees;
 import org.ripewood.core.progress.Work;
 import org.ripewood.materials.Goods;
 import org.ripewood.materials.Materials;
 import org.ripewood.materials.NewStock;
 import org.ripewood.materials.StockItem;
-import org.ripewood.people.ApiToken;
-import org.ripewood.people.ApiTokens;
-import org.ripewood.people.CalendarLinks;
 import org.ripewood.people.Course;
-import org.ripewood.people.NewApiToken;
 import org.ripewood.people.NewCourse;
 import org.ripewood.people.NewPerson;
-import org.ripewood.people.PasswordLinks;
-import org.ripewood.people.People;
 import org.ripewood.people.Person;
-import org.ripewood.people.SecondFactors;
-import org.ripewood.people.SignIns;
 import org.ripewood.photos.NewPhoto;
 import org.ripewood.photos.Photo;
 import org.ripewood.photos.Photos;
@@ -56,23 +55,24 @@ import org.ripewood.photos.Viewpoint;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
+import org.ripewood.records.NewObservation;
+import org.ripewood.records.NewWound;
+import org.ripewood.routes.Standings;
+import org.ripewood.secondfactor.SecondFactors;
 import org.ripewood.sessions.NewCancellation;
 import org.ripewood.sessions.NewEnrolment;
 import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
+import org.ripewood.signin.SignIns;
+import org.ripewood.sites.NewSite;
+import org.ripewood.sites.Site;
 import org.ripewood.standing.NewAssignment;
-import org.ripewood.standing.NewReport;
-import org.ripewood.standing.Standings;
-import org.ripewood.standing.Step;
+import org.ripewood.steps.NewReport;
+import org.ripewood.steps.Step;
 import org.ripewood.trees.HandOver;
-import org.ripewood.trees.NewObservation;
-import org.ripewood.trees.NewSite;
 import org.ripewood.trees.NewTree;
-import org.ripewood.trees.NewWound;
-import org.ripewood.trees.Site;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.Trees;
 
 /** A small school to test on: two courses, each with an instructor and a student. */
 @Singleton
@@ -111,7 +111,7 @@ class School {
     private Course course;
     private Course otherCourse;
 
-    School(
+    public School(
             People people,
             Trees trees,
             Sessions sessions,
@@ -251,7 +251,7 @@ class School {
     }
 
     /** A new maple of the student's with nothing on record. */
-    Tree tree() {
+    public Tree tree() {
         return tree(person(Who.STUDENT));
     }
 
@@ -559,7 +559,7 @@ class School {
     }
 
     /** Somebody new who belongs to the student's course. */
-    Person teacher(Role... roles) {
+    public Person teacher(Role... roles) {
         var number = NUMBER.incrementAndGet();
         var entered =
                 people.enter(

@@ -19,28 +19,28 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
+import org.ripewood.accounts.CalendarLinks;
+import org.ripewood.accounts.People;
 import org.ripewood.assess.Assessments;
 import org.ripewood.assess.NewSkillJudgement;
-import org.ripewood.people.CalendarLinks;
+import org.ripewood.condition.Trees;
 import org.ripewood.people.NewPerson;
-import org.ripewood.people.People;
-import org.ripewood.people.SecondFactors;
 import org.ripewood.photos.NewPhoto;
 import org.ripewood.photos.Photo;
 import org.ripewood.photos.Photos;
 import org.ripewood.photos.Pictures;
 import org.ripewood.photos.Viewpoint;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.records.NewObservation;
+import org.ripewood.routes.Standings;
+import org.ripewood.secondfactor.SecondFactors;
 import org.ripewood.standing.NewAssignment;
-import org.ripewood.standing.NewReport;
-import org.ripewood.standing.Standings;
+import org.ripewood.steps.NewReport;
 import org.ripewood.trees.HandOver;
-import org.ripewood.trees.NewObservation;
 import org.ripewood.trees.NewTree;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.Trees;
 
 /** A person's record goes out to them, and they can be forgotten. */
 @QuarkusTest

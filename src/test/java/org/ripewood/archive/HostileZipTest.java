@@ -39,11 +39,11 @@ import org.ripewood.photos.Photos;
 import org.ripewood.photos.Pictures;
 import org.ripewood.photos.Viewpoint;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Fault;
-import org.ripewood.platform.KeptPictures;
-import org.ripewood.platform.KeptTables;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
+import org.ripewood.platform.problems.Fault;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.platform.records.KeptPictures;
+import org.ripewood.platform.records.KeptTables;
 
 /** ZIPs made to do harm, or only broken: told with where, and nothing of them stays. */
 @QuarkusTest

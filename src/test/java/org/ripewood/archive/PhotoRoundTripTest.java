@@ -36,9 +36,9 @@ import org.ripewood.photos.Photos;
 import org.ripewood.photos.Pictures;
 import org.ripewood.photos.Viewpoint;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.KeptPictures;
-import org.ripewood.platform.KeptTables;
 import org.ripewood.platform.Role;
+import org.ripewood.platform.records.KeptPictures;
+import org.ripewood.platform.records.KeptTables;
 
 /** Photos go along with the record, and come back with it the same to the byte. */
 @QuarkusTest

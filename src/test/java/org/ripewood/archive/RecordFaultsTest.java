@@ -22,12 +22,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.ripewood.condition.Trees;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Fault;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
+import org.ripewood.platform.problems.Fault;
+import org.ripewood.platform.problems.Refused;
 import org.ripewood.trees.NewTree;
-import org.ripewood.trees.Trees;
 
 /** What is wrong with a file is told with where it stands, and nothing of the file stays. */
 @QuarkusTest

@@ -32,10 +32,10 @@ import org.ripewood.assess.Judged;
 import org.ripewood.assess.Judgements;
 import org.ripewood.assess.NewJudgement;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.KeptPictures;
-import org.ripewood.platform.KeptTable;
-import org.ripewood.platform.KeptTables;
 import org.ripewood.platform.Role;
+import org.ripewood.platform.records.KeptPictures;
+import org.ripewood.platform.records.KeptTable;
+import org.ripewood.platform.records.KeptTables;
 
 /** The demo school out of its database and into another one. */
 @QuarkusTest

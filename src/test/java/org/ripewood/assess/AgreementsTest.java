@@ -16,8 +16,8 @@ import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.core.agreement.Answer;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
+import org.ripewood.platform.problems.Refused;
 
 /** How judgements become occasions and pairs; the mathematics is checked in its own room. */
 @QuarkusTest

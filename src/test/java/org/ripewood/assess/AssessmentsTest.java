@@ -14,9 +14,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
-import org.ripewood.platform.Problem;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
+import org.ripewood.platform.problems.Problem;
+import org.ripewood.platform.problems.Refused;
 
 @QuarkusTest
 @TestProfile(SchoolProfile.class)

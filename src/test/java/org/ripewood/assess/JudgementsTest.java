@@ -16,16 +16,16 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
+import org.ripewood.condition.Trees;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Value;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
-import org.ripewood.platform.Problem;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
-import org.ripewood.trees.Observation;
+import org.ripewood.platform.problems.Problem;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.records.Observation;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.Trees;
 
 @QuarkusTest
 @TestProfile(SchoolProfile.class)

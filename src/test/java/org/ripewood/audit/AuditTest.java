@@ -15,15 +15,15 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.ripewood.accounts.People;
 import org.ripewood.audit.Change.Kind;
 import org.ripewood.people.NewPerson;
-import org.ripewood.people.People;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Refused;
 
 /** Who did what is written down with what they did, and told to registrars only. */
 @QuarkusTest

@@ -20,9 +20,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
+import org.ripewood.accounts.CalendarLinks;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.Trees;
 import org.ripewood.core.progress.Work;
-import org.ripewood.people.CalendarLinks;
-import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.sessions.NewCancellation;
@@ -31,7 +32,6 @@ import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.Trees;
 
 /** The calendar behind a private link. */
 @QuarkusTest

@@ -12,14 +12,14 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.ripewood.SchoolProfile;
+import org.ripewood.boards.DayWork;
 import org.ripewood.core.supply.Held;
 import org.ripewood.core.supply.Substrate;
 import org.ripewood.core.supply.WireMetal;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Technique;
 import org.ripewood.materials.StockSnapshot;
-import org.ripewood.standing.DayWork;
-import org.ripewood.trees.ContainerStay;
+import org.ripewood.records.ContainerStay;
 
 /** Amounts are worked by hand from what the techniques say one tree takes. */
 @QuarkusTest

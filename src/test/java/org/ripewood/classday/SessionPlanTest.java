@@ -15,13 +15,13 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
+import org.ripewood.routes.Standings;
 import org.ripewood.sessions.NewEnrolment;
 import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.standing.Elm;
 import org.ripewood.standing.NewAssignment;
-import org.ripewood.standing.Standings;
 import org.ripewood.trees.Tree;
 
 /** What a class day needs on paper. */

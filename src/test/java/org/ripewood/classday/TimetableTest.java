@@ -16,13 +16,13 @@ import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.materials.Materials;
 import org.ripewood.materials.NewStockTool;
-import org.ripewood.platform.Fault;
+import org.ripewood.platform.problems.Fault;
+import org.ripewood.routes.Standings;
 import org.ripewood.sessions.NewEnrolment;
 import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.standing.Elm;
-import org.ripewood.standing.Standings;
 import org.ripewood.trees.Tree;
 
 /** A day is laid out, and laid out again while it goes on. */

@@ -14,8 +14,8 @@ import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.core.progress.ReadyWeeks;
 import org.ripewood.platform.Actor;
+import org.ripewood.routes.Standings;
 import org.ripewood.standing.Elm;
-import org.ripewood.standing.Standings;
 
 @QuarkusTest
 @TestProfile(SchoolProfile.class)

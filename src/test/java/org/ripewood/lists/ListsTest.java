@@ -13,12 +13,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
-import org.ripewood.people.People;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.Trees;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
-import org.ripewood.trees.Trees;
+import org.ripewood.platform.problems.Refused;
 
 /** Lists are looked through by line and column, and entered whole or in part. */
 @QuarkusTest

@@ -27,11 +27,11 @@ import org.ripewood.core.supply.Outline;
 import org.ripewood.core.supply.Span;
 import org.ripewood.core.supply.WireMetal;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Fault;
 import org.ripewood.platform.PageRequest;
-import org.ripewood.platform.Problem;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
+import org.ripewood.platform.problems.Fault;
+import org.ripewood.platform.problems.Problem;
+import org.ripewood.platform.problems.Refused;
 
 @QuarkusTest
 @TestProfile(SchoolProfile.class)

@@ -6,23 +6,23 @@ import io.restassured.response.Response;
 import java.util.Map;
 
 /** Requests as a browser makes them, with a session's cookie or without. */
-final class BrowserSession {
+public final class BrowserSession {
 
-    static final String COOKIE = "ripewood-session";
+    public static final String COOKIE = "ripewood-session";
 
     private BrowserSession() {}
 
     /** The session's cookie; null when it was not let in. */
-    static String signIn(String login, String password) {
+    public static String signIn(String login, String password) {
         return answer(login, password).getCookie(COOKIE);
     }
 
     /** The session's next cookie, once it has shown that it is its owner's; null otherwise. */
-    static String confirm(String session, String password) {
+    public static String confirm(String session, String password) {
         return confirmation(session, password).getCookie(COOKIE);
     }
 
-    static Response confirmation(String session, String password) {
+    public static Response confirmation(String session, String password) {
         return given().cookie(COOKIE, session)
                 .header("X-Ripewood", "1")
                 .contentType("application/json")
@@ -30,7 +30,7 @@ final class BrowserSession {
                 .post("/api/v1/people/me/confirmation");
     }
 
-    static Response answer(String login, String password) {
+    public static Response answer(String login, String password) {
         return given().redirects()
                 .follow(false)
                 .contentType("application/x-www-form-urlencoded; charset=UTF-8")
@@ -39,7 +39,7 @@ final class BrowserSession {
                 .post("/j_security_check");
     }
 
-    static Response get(String path, String session) {
+    public static Response get(String path, String session) {
         return given().redirects().follow(false).cookie(COOKIE, session).get(path);
     }
 
@@ -53,7 +53,7 @@ final class BrowserSession {
     }
 
     /** Sends a form with its token. */
-    static Response post(String path, String session, Object... fields) {
+    public static Response post(String path, String session, Object... fields) {
         var token = formToken(session);
         var request =
                 given().redirects()

@@ -15,8 +15,10 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.ripewood.accounts.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
+import org.ripewood.signin.SignInPause;
 
 @QuarkusTest
 class SignInTest {

@@ -38,7 +38,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.ripewood.platform.Refused;
+import org.ripewood.platform.problems.Refused;
 
 /** What goes in may be anything; what comes out is upright pixels and nothing else. */
 class DarkroomTest {

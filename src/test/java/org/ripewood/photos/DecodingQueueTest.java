@@ -17,7 +17,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.ripewood.platform.Refused;
+import org.ripewood.platform.problems.Refused;
 
 /** Nobody's pictures hold up another's for long. */
 class DecodingQueueTest {

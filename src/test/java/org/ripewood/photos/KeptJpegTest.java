@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.ripewood.platform.Refused;
+import org.ripewood.platform.problems.Refused;
 
 /** A JPEG that is kept as it came is pixels and nothing else (ITU-T T.81, annex B). */
 class KeptJpegTest {

@@ -24,14 +24,14 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
+import org.ripewood.condition.Trees;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
-import org.ripewood.standing.Standings;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.routes.Standings;
 import org.ripewood.trees.HandOver;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.Trees;
 
 /** Photos of a tree: who may, what is kept, and that files and rows agree. */
 @QuarkusTest

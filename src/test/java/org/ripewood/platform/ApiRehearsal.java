@@ -19,6 +19,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.ripewood.platform.problems.Inputs;
+import org.ripewood.platform.problems.Refused;
 
 /** A door for tests only, behind which everything goes wrong that can. */
 @Path("/api/v1/rehearsal")

@@ -14,8 +14,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ripewood.Logged;
 import org.ripewood.RawLine;
+import org.ripewood.accounts.People;
 import org.ripewood.people.NewPerson;
-import org.ripewood.people.People;
 
 /** What a proxy says of a request is believed, and still has to make sense. */
 @QuarkusTest

@@ -27,11 +27,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.ripewood.people.ApiToken;
-import org.ripewood.people.ApiTokens;
-import org.ripewood.people.NewApiToken;
+import org.ripewood.accounts.ApiToken;
+import org.ripewood.accounts.ApiTokens;
+import org.ripewood.accounts.NewApiToken;
+import org.ripewood.accounts.People;
 import org.ripewood.people.NewPerson;
-import org.ripewood.people.People;
 import org.ripewood.people.Person;
 
 /**

@@ -15,8 +15,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ripewood.Logged;
 import org.ripewood.RawLine;
+import org.ripewood.accounts.People;
 import org.ripewood.people.NewPerson;
-import org.ripewood.people.People;
 
 /**
  * Requests of strangers that no browser makes: each is answered in words, and none is written into

@@ -12,6 +12,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.ripewood.platform.problems.Refused;
 
 /** A page door for tests only. */
 @Path("/rehearsal")

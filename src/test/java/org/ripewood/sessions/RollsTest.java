@@ -16,9 +16,9 @@ import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Problem;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
+import org.ripewood.platform.problems.Problem;
+import org.ripewood.platform.problems.Refused;
 
 /** Who came to a class is marked from its day on, and a mark is replaced, never changed. */
 @QuarkusTest

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.course.CourseContent;
+import org.ripewood.routes.Standings;
 
 /** A decision is told as it was, whatever content says later. */
 @QuarkusTest

@@ -3,6 +3,8 @@ package org.ripewood.standing;
 import java.util.Map;
 import org.ripewood.School;
 import org.ripewood.platform.Actor;
+import org.ripewood.routes.Standings;
+import org.ripewood.steps.NewReport;
 import org.ripewood.trees.Tree;
 
 /** An elm that may be wired, until a test makes something of it fail. */

@@ -33,6 +33,7 @@ import org.ripewood.core.season.TypicalYear;
 import org.ripewood.course.Content;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Species;
+import org.ripewood.steps.Wording;
 
 /** Laws of what is told, over random trees of every species and the content as it is. */
 @QuarkusTest

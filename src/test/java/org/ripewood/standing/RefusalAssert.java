@@ -3,8 +3,8 @@ package org.ripewood.standing;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
-import org.ripewood.platform.Problem;
-import org.ripewood.platform.Refused;
+import org.ripewood.platform.problems.Problem;
+import org.ripewood.platform.problems.Refused;
 
 /** Runs what has to be refused and hands out why it was. */
 public final class RefusalAssert {

@@ -18,6 +18,8 @@ import org.ripewood.core.progress.Verdict;
 import org.ripewood.core.season.Outlook;
 import org.ripewood.course.CourseContent;
 import org.ripewood.platform.Actor;
+import org.ripewood.routes.RouteView;
+import org.ripewood.routes.Standings;
 import org.ripewood.trees.Tree;
 
 /** The years ahead of an elm, as people read them. */

@@ -16,6 +16,9 @@ import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.core.progress.Verdict;
 import org.ripewood.platform.PageRequest;
+import org.ripewood.routes.Standings;
+import org.ripewood.steps.Step;
+import org.ripewood.steps.StepState;
 import org.ripewood.trees.Tree;
 
 /** What may be let pass, with which words, and what never. */

@@ -25,10 +25,10 @@ import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
+import org.ripewood.records.NewObservation;
 import org.ripewood.standing.ReasonView;
-import org.ripewood.standing.Step;
-import org.ripewood.standing.StepState;
-import org.ripewood.trees.NewObservation;
+import org.ripewood.steps.Step;
+import org.ripewood.steps.StepState;
 import org.ripewood.trees.Tree;
 
 /** Whatever day of the year the demo school is loaded on, everything can be seen on it. */

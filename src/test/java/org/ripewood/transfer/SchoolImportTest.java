@@ -356,7 +356,7 @@ class SchoolImportTest {
         assertThat(rooms.people.findByLogin("import-teacher")).isEmpty();
         var registrar = new Actor(0, java.util.Set.of(Role.REGISTRAR));
         assertThat(rooms.trees.sites(registrar))
-                .extracting(org.ripewood.trees.SiteLine::name)
+                .extracting(org.ripewood.sites.SiteLine::name)
                 .doesNotContain("Imported yard");
         assertThat(rooms.materials.findByName(registrar, StockKind.TOOL, "imported saw")).isEmpty();
         assertThat(rooms.people.courses(registrar))

@@ -12,10 +12,12 @@ import java.util.concurrent.Executors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.ripewood.people.People;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.Trees;
 import org.ripewood.platform.PageRequest;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.records.NewObservation;
 
 /** What two people do to one tree at the same moment. */
 @QuarkusTest

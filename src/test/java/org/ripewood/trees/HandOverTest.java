@@ -17,21 +17,23 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
+import org.ripewood.accounts.People;
 import org.ripewood.archive.Archive;
 import org.ripewood.archive.RecordForm;
-import org.ripewood.people.People;
+import org.ripewood.condition.Trees;
 import org.ripewood.photos.NewPhoto;
 import org.ripewood.photos.Photos;
 import org.ripewood.photos.Pictures;
 import org.ripewood.photos.Viewpoint;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.records.NewObservation;
+import org.ripewood.routes.Standings;
 import org.ripewood.standing.NewAssignment;
-import org.ripewood.standing.NewReport;
-import org.ripewood.standing.Standings;
-import org.ripewood.standing.StepState;
+import org.ripewood.steps.NewReport;
+import org.ripewood.steps.StepState;
 
 /** A tree goes on with its record, and whoever kept it stays behind. */
 @QuarkusTest

@@ -4,14 +4,17 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.Trees;
 import org.ripewood.people.NewCourse;
 import org.ripewood.people.NewPerson;
-import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
+import org.ripewood.sites.NewSite;
+import org.ripewood.sites.Site;
 
 /** A small school of its own for each test: one course with a teacher and two students. */
-final class School {
+public final class School {
 
     private static final AtomicInteger LOGINS = new AtomicInteger();
 
@@ -19,15 +22,15 @@ final class School {
     private final Trees trees;
     private final LocalDate today;
 
-    final Actor registrar;
-    final Actor teacher;
-    final Actor otherTeacher;
-    final Actor keeper;
-    final Actor otherStudent;
-    final long courseId;
+    public final Actor registrar;
+    public final Actor teacher;
+    public final Actor otherTeacher;
+    public final Actor keeper;
+    public final Actor otherStudent;
+    public final long courseId;
     final Site site;
 
-    School(People people, Trees trees, LocalDate today) {
+    public School(People people, Trees trees, LocalDate today) {
         this.people = people;
         this.trees = trees;
         this.today = today;
@@ -43,15 +46,15 @@ final class School {
                         teacher, new NewSite("Lower yard", 50.0, 8.0, "UTC", true, null, null));
     }
 
-    Tree tree() {
+    public Tree tree() {
         return tree("Maple by the gate");
     }
 
-    Tree tree(String label) {
+    public Tree tree(String label) {
         return trees.enter(teacher, newTree(label));
     }
 
-    NewTree newTree(String label) {
+    public NewTree newTree(String label) {
         return new NewTree(
                 label,
                 "acer_palmatum",

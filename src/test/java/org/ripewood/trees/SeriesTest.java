@@ -17,13 +17,21 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
-import org.ripewood.people.People;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.Trees;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Fault;
 import org.ripewood.platform.PageRequest;
-import org.ripewood.platform.Problem;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Fault;
+import org.ripewood.platform.problems.Problem;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.records.NewObservation;
+import org.ripewood.records.NewSeries;
+import org.ripewood.records.NewWound;
+import org.ripewood.records.Observation;
+import org.ripewood.records.Question;
+import org.ripewood.records.SeriesOutcome;
+import org.ripewood.records.Wound;
 
 /** A series is kept as a whole, as if each value had been recorded alone, or asked about. */
 @QuarkusTest

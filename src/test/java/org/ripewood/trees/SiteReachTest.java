@@ -11,14 +11,18 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.SchoolProfile;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.Trees;
 import org.ripewood.core.season.Habit;
 import org.ripewood.lists.Choice;
 import org.ripewood.lists.ListKind;
 import org.ripewood.lists.Lists;
-import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Role;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.sites.NewSite;
+import org.ripewood.sites.Site;
+import org.ripewood.sites.SiteLine;
 
 /** Where a site is, is told to those of whose reach a tree stands there. */
 @QuarkusTest

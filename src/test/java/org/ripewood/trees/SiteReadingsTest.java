@@ -16,12 +16,20 @@ import java.util.stream.IntStream;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.Trees;
 import org.ripewood.core.season.Habit;
 import org.ripewood.core.season.Outlook;
-import org.ripewood.people.People;
-import org.ripewood.platform.Problem;
-import org.ripewood.platform.Refused;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Problem;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.records.NewWound;
+import org.ripewood.sites.NewSite;
+import org.ripewood.sites.ReadingsFault;
+import org.ripewood.sites.ReadingsImport;
+import org.ripewood.sites.ReadingsKnown;
+import org.ripewood.sites.SeasonBasis;
+import org.ripewood.sites.SiteSeason;
 
 /** Daily readings of a site, and what they change. */
 @QuarkusTest

@@ -10,10 +10,17 @@ import java.util.stream.IntStream;
 import org.hibernate.SessionFactory;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.Trees;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Work;
-import org.ripewood.people.People;
 import org.ripewood.platform.Today;
+import org.ripewood.records.BranchRole;
+import org.ripewood.records.NewBranch;
+import org.ripewood.records.NewContainer;
+import org.ripewood.records.NewObservation;
+import org.ripewood.records.NewWound;
+import org.ripewood.sites.NewSite;
 
 @QuarkusTest
 class StatesQueriesTest {

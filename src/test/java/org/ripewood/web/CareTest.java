@@ -10,13 +10,13 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
+import org.ripewood.accounts.People;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.aftercare.CareTask;
+import org.ripewood.condition.Trees;
 import org.ripewood.core.progress.Work;
 import org.ripewood.core.season.CareState;
-import org.ripewood.people.People;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.Trees;
 
 /** Care after work where its keeper looks for it. */
 @QuarkusTest

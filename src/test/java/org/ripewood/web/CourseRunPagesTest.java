@@ -9,8 +9,8 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
+import org.ripewood.accounts.People;
 import org.ripewood.people.NewCourse;
-import org.ripewood.people.People;
 import org.ripewood.platform.Role;
 
 /** A registrar ends memberships and holds a course again; what is over stands apart. */

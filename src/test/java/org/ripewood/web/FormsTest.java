@@ -13,19 +13,19 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
-import org.ripewood.people.People;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.Trees;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
+import org.ripewood.routes.Standings;
 import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.standing.NewAssignment;
-import org.ripewood.standing.NewReport;
-import org.ripewood.standing.Standings;
-import org.ripewood.standing.Step;
-import org.ripewood.standing.StepState;
+import org.ripewood.steps.NewReport;
+import org.ripewood.steps.Step;
+import org.ripewood.steps.StepState;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.Trees;
 
 /** Forms: what is good is kept and leads on; what is not comes back as it was typed. */
 @QuarkusTest

@@ -14,14 +14,14 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.Trees;
 import org.ripewood.core.progress.Value;
-import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
-import org.ripewood.trees.Observation;
+import org.ripewood.records.Observation;
+import org.ripewood.records.Wound;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.Trees;
-import org.ripewood.trees.Wound;
 
 /** Measuring at the bench: the form knows what was measured before and asks about what is odd. */
 @QuarkusTest

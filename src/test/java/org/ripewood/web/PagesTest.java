@@ -12,13 +12,13 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.Trees;
 import org.ripewood.core.progress.Work;
-import org.ripewood.people.People;
 import org.ripewood.platform.Role;
 import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.Trees;
 
 /** Who sees which page, and what every page has. */
 @QuarkusTest

@@ -13,7 +13,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
-import org.ripewood.people.People;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.Trees;
 import org.ripewood.photos.NewPhoto;
 import org.ripewood.photos.Photos;
 import org.ripewood.photos.Pictures;
@@ -21,7 +22,6 @@ import org.ripewood.photos.Viewpoint;
 import org.ripewood.platform.Role;
 import org.ripewood.trees.HandOver;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.Trees;
 
 /** The record with its photos on pages: taken out, brought in, and told of before forgetting. */
 @QuarkusTest

@@ -16,14 +16,14 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
-import org.ripewood.people.People;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.Trees;
 import org.ripewood.platform.Actor;
+import org.ripewood.routes.Standings;
 import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.standing.NewAssignment;
-import org.ripewood.standing.Standings;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.Trees;
 
 /** A form sent twice, by a double tap or on a bad line, counts once and leads on as at first. */
 @QuarkusTest

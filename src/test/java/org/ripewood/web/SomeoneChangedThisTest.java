@@ -17,23 +17,23 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.Trees;
 import org.ripewood.materials.Goods;
 import org.ripewood.materials.Materials;
-import org.ripewood.people.People;
 import org.ripewood.photos.NewPhoto;
 import org.ripewood.photos.Photos;
 import org.ripewood.photos.Pictures;
 import org.ripewood.photos.Viewpoint;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
+import org.ripewood.routes.Standings;
 import org.ripewood.sessions.NewEnrolment;
 import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Sessions;
+import org.ripewood.sites.NewSite;
 import org.ripewood.standing.NewAssignment;
-import org.ripewood.standing.Standings;
-import org.ripewood.trees.NewSite;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.Trees;
 
 /**
  * Two browsers open the same form; the first sends it, the second hears of it, sees what stands now

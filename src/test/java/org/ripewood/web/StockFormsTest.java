@@ -17,6 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
+import org.ripewood.accounts.People;
 import org.ripewood.core.supply.ContainerSizes;
 import org.ripewood.core.supply.Outline;
 import org.ripewood.core.supply.WireMetal;
@@ -31,10 +32,11 @@ import org.ripewood.materials.NewStockWire;
 import org.ripewood.materials.StockDetail;
 import org.ripewood.materials.StockItem;
 import org.ripewood.materials.StockKind;
-import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
+import org.ripewood.web.stock.Reckoning;
+import org.ripewood.web.stock.StockShelf;
 
 /** The stock's pages: forms keep what was typed, and the calculators answer plainly. */
 @QuarkusTest

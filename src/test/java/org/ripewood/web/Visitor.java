@@ -10,11 +10,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.people.People;
+import org.ripewood.accounts.People;
 import org.ripewood.platform.Actor;
 
 /** Somebody signed in who reads pages and sends forms as a browser would. */
-final class Visitor {
+public final class Visitor {
 
     private static final String PASSWORD = "long enough a password";
     private static final Pattern TOKEN =
@@ -24,7 +24,7 @@ final class Visitor {
 
     private Visitor() {}
 
-    static Visitor of(People people, Actor actor) {
+    public static Visitor of(People people, Actor actor) {
         var visitor = new Visitor();
         visitor.keep(
                 given().redirects()
@@ -54,12 +54,12 @@ final class Visitor {
         return fields;
     }
 
-    Response get(String path) {
+    public Response get(String path) {
         return keep(given().redirects().follow(false).cookies(cookies).get(path));
     }
 
     /** Asks for what may be in the browser already, under that tag. */
-    Response getUnless(String path, String tag) {
+    public Response getUnless(String path, String tag) {
         return given().redirects()
                 .follow(false)
                 .cookies(cookies)
@@ -68,7 +68,7 @@ final class Visitor {
     }
 
     /** Sends a form that stands on a page, with the page's token. */
-    Response send(String page, String action, Map<String, ?> fields) {
+    public Response send(String page, String action, Map<String, ?> fields) {
         var all = new HashMap<String, Object>(fields);
         var token = TOKEN.matcher(get(page).asString());
         if (token.find()) {
@@ -78,7 +78,7 @@ final class Visitor {
     }
 
     /** Sends a form with files in one field, each under a name and type that mean nothing. */
-    Response sendFiles(
+    public Response sendFiles(
             String page, String action, Map<String, ?> fields, String field, List<byte[]> files) {
         var request = given().redirects().follow(false);
         var token = TOKEN.matcher(get(page).asString());

@@ -1,6 +1,0 @@
-package org.ripewood.api;
-
-import java.time.Instant;
-
-/** Until when nobody is asked for their password again. */
-record ConfirmedAnswer(Instant until) {}

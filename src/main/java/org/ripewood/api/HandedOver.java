@@ -1,6 +1,0 @@
-package org.ripewood.api;
-
-import java.time.LocalDate;
-
-/** Whose a tree is from a day on; who handed it over may not see it any more. */
-record HandedOver(long treeId, long keeperId, LocalDate since) {}

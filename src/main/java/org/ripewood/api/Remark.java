@@ -1,7 +1,0 @@
-package org.ripewood.api;
-
-import jakarta.validation.constraints.Size;
-import org.jspecify.annotations.Nullable;
-
-/** A note that may be left out. */
-record Remark(@Nullable @Size(max = 2000) String note) {}

@@ -1,0 +1,82 @@
+package org.ripewood.api.content;
+
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.course.Species;
+
+/** A species, each figure with its source. Absence of a toxicity never means safe. */
+record SpeciesAnswer(
+        String code,
+        String latin,
+        String common,
+        String habit,
+        List<String> groups,
+        String flushes,
+        Hardiness hardiness,
+        Repotting repotting,
+        Graded callus,
+        Graded compartment,
+        String backbudding,
+        Figure maxRootShare,
+        Graded defoliation,
+        Figure baseCelsius,
+        @Nullable Figure rootKillCelsius,
+        List<Species.Toxicity> toxicity,
+        String text) {
+
+    record Hardiness(int zoneMin, int zoneMax, String source) {}
+
+    /** Years between repottings, and the BBCH stages it is done in. */
+    record Repotting(
+            int youngFromYears,
+            int youngToYears,
+            int oldFromYears,
+            int oldToYears,
+            List<String> stages,
+            String source) {}
+
+    record Graded(String grade, @Nullable String note, String source) {}
+
+    record Figure(double value, String source) {}
+
+    static SpeciesAnswer of(Species species) {
+        return new SpeciesAnswer(
+                species.code(),
+                species.latin(),
+                species.common(),
+                species.traits().habit().name().toLowerCase(Locale.ROOT),
+                species.traits().groups().stream().sorted().toList(),
+                species.flushes(),
+                new Hardiness(species.zoneMin(), species.zoneMax(), species.zoneSource()),
+                repotting(species),
+                new Graded(species.callusPace(), species.callusNote(), species.callusSource()),
+                new Graded(species.compartmentStrength(), null, species.compartmentSource()),
+                species.backbudding(),
+                new Figure(species.traits().maxRootShare(), species.maxRootShareSource()),
+                new Graded(
+                        species.defoliation(),
+                        species.defoliationNote(),
+                        species.defoliationSource()),
+                new Figure(species.baseCelsius(), species.baseCelsiusSource()),
+                rootKill(species),
+                species.toxicity(),
+                species.text());
+    }
+
+    private static Repotting repotting(Species species) {
+        return new Repotting(
+                species.repotYoungFromYears(),
+                species.repotYoungToYears(),
+                species.repotOldFromYears(),
+                species.repotOldToYears(),
+                species.repottingStages(),
+                species.repottingSource());
+    }
+
+    private static @Nullable Figure rootKill(Species species) {
+        var celsius = species.rootKillCelsius();
+        var source = species.rootKillSource();
+        return celsius == null ? null : new Figure(celsius, source == null ? "" : source);
+    }
+}

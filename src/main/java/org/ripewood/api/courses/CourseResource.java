@@ -1,0 +1,185 @@
+package org.ripewood.api.courses;
+
+import static org.ripewood.platform.Role.INSTRUCTOR_NAME;
+import static org.ripewood.platform.Role.REGISTRAR_NAME;
+import static org.ripewood.platform.Role.STUDENT_NAME;
+
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.DELETE;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import java.util.List;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.jboss.resteasy.reactive.RestResponse;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.accounts.People;
+import org.ripewood.api.kit.Answers;
+import org.ripewood.api.kit.Asked;
+import org.ripewood.boards.Board;
+import org.ripewood.boards.BoardAsked;
+import org.ripewood.boards.LessonNeed;
+import org.ripewood.people.Course;
+import org.ripewood.people.NewCourse;
+import org.ripewood.people.NewRun;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Inputs;
+import org.ripewood.routes.Standings;
+
+/** Courses, who belongs to them, and how their trees stand. */
+@Path("/api/v1")
+@Produces(MediaType.APPLICATION_JSON)
+@Consumes(MediaType.APPLICATION_JSON)
+@Tag(name = "Courses")
+class CourseResource {
+
+    private final People people;
+    private final Standings standings;
+    private final CurrentUser user;
+    private final Inputs inputs;
+    private final Today today;
+
+    CourseResource(
+            People people, Standings standings, CurrentUser user, Inputs inputs, Today today) {
+        this.people = people;
+        this.standings = standings;
+        this.user = user;
+        this.inputs = inputs;
+        this.today = today;
+    }
+
+    @GET
+    @Path("courses")
+    @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(summary = "Courses within reach, newest first")
+    public List<Course> list() {
+        return people.courses(user.actor());
+    }
+
+    @POST
+    @Path("courses")
+    @RolesAllowed(REGISTRAR_NAME)
+    @Operation(summary = "Open a course")
+    @APIResponseSchema(value = Course.class, responseCode = "201", responseDescription = "Opened")
+    public RestResponse<Course> open(@Nullable NewCourse course) {
+        var opened = people.openCourse(user.actor(), inputs.check(course));
+        return Answers.created("courses/" + opened.id(), opened.version(), opened);
+    }
+
+    @GET
+    @Path("courses/{id}")
+    @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(summary = "A course, with its version as ETag")
+    public RestResponse<Course> get(@PathParam("id") long id) {
+        var course = people.getCourse(user.actor(), id);
+        return Answers.versioned(course.version(), course);
+    }
+
+    @GET
+    @Path("courses/{id}/board")
+    @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(
+            summary = "The course's trees at a glance, and what needs a look",
+            description =
+                    "The filters narrow the rows; counts, evidence growing old, reports waiting and"
+                            + " students not seen are of the whole course.")
+    public Board board(
+            @PathParam("id") long id,
+            @QueryParam("on") @Nullable String on,
+            @QueryParam("headline") @Nullable String headline,
+            @QueryParam("reason") @Nullable String reason,
+            @QueryParam("fact") @Nullable String fact,
+            @QueryParam("species") @Nullable String species,
+            @QueryParam("student") @Nullable String student,
+            @QueryParam("stage") @Nullable String stage,
+            @QueryParam("withinWeeks") @Nullable String withinWeeks,
+            @QueryParam("unseenWeeks") @Nullable String unseenWeeks,
+            @QueryParam("page") @Nullable String page,
+            @QueryParam("size") @Nullable String size) {
+        return standings.board(
+                user.actor(),
+                id,
+                Asked.day("on", on, today.date()),
+                new BoardAsked(
+                        Asked.oneOf("headline", headline, Board.Headline.class),
+                        reason,
+                        fact,
+                        species,
+                        Asked.id("student", student),
+                        stage,
+                        Asked.whole("withinWeeks", withinWeeks, BoardAsked.WITHIN_WEEKS),
+                        Asked.whole("unseenWeeks", unseenWeeks, BoardAsked.UNSEEN_WEEKS)),
+                Asked.page(page, size));
+    }
+
+    @GET
+    @Path("courses/{id}/lessons-next")
+    @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(summary = "Lessons the course's trees wait for, the one that frees most first")
+    public List<LessonNeed> lessonsNext(@PathParam("id") long id) {
+        return standings.lessonsNextOfCourse(user.actor(), id, today.date());
+    }
+
+    @GET
+    @Path("people/{id}/lessons-next")
+    @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(summary = "Lessons a student's trees wait for, the one that frees most first")
+    public List<LessonNeed> lessonsNextOfPerson(@PathParam("id") long id) {
+        return standings.lessonsNext(user.actor(), id, today.date());
+    }
+
+    @GET
+    @Path("courses/{id}/members")
+    @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(summary = "Who teaches the course, who attends it, and who left it")
+    public MembersAnswer members(@PathParam("id") long id) {
+        return MembersAnswer.of(people.memberships(user.actor(), id));
+    }
+
+    @POST
+    @Path("courses/{id}/members")
+    @RolesAllowed(REGISTRAR_NAME)
+    @Operation(summary = "Add a person to the course, from today unless a day gone by is said")
+    @APIResponseSchema(
+            value = MembersAnswer.class,
+            responseCode = "201",
+            responseDescription = "Added")
+    public RestResponse<MembersAnswer> join(@PathParam("id") long id, @Nullable NewMember member) {
+        var joining = inputs.check(member);
+        var since = joining.since() == null ? today.date() : joining.since();
+        people.join(user.actor(), id, joining.personId(), joining.as(), since);
+        return Answers.created("courses/" + id + "/members", members(id));
+    }
+
+    @DELETE
+    @Path("courses/{id}/members/{person}")
+    @RolesAllowed(REGISTRAR_NAME)
+    @Operation(
+            summary = "End a membership, as of today unless a day gone by is said",
+            description = "That the person belonged to the course is kept.")
+    public MembersAnswer leave(
+            @PathParam("id") long id,
+            @PathParam("person") long personId,
+            @QueryParam("on") @Nullable String on) {
+        people.leave(user.actor(), id, personId, Asked.day("on", on, today.date()));
+        return members(id);
+    }
+
+    @POST
+    @Path("courses/{id}/runs")
+    @RolesAllowed(REGISTRAR_NAME)
+    @Operation(summary = "Open the course anew with its instructors, and its students if wanted")
+    @APIResponseSchema(value = Course.class, responseCode = "201", responseDescription = "Opened")
+    public RestResponse<Course> runAgain(@PathParam("id") long id, @Nullable NewRun run) {
+        var opened = people.runAgain(user.actor(), id, inputs.check(run));
+        return Answers.created("courses/" + opened.id(), opened.version(), opened);
+    }
+}

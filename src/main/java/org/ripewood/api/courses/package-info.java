@@ -1,0 +1,5 @@
+/** Courses, sessions and class days, as JSON. */
+@NullMarked
+package org.ripewood.api.courses;
+
+import org.jspecify.annotations.NullMarked;

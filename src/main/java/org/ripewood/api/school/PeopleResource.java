@@ -1,0 +1,181 @@
+package org.ripewood.api.school;
+
+import static org.ripewood.platform.Role.INSTRUCTOR_NAME;
+import static org.ripewood.platform.Role.REGISTRAR_NAME;
+import static org.ripewood.platform.Role.STUDENT_NAME;
+
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import java.util.List;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.jboss.resteasy.reactive.RestResponse;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.accounts.NewGuest;
+import org.ripewood.accounts.PasswordLinks;
+import org.ripewood.accounts.People;
+import org.ripewood.api.kit.Answers;
+import org.ripewood.assess.Assessments;
+import org.ripewood.assess.NewSkillJudgement;
+import org.ripewood.assess.SkillJudgement;
+import org.ripewood.people.NewPerson;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.problems.Inputs;
+import org.ripewood.secondfactor.SecondFactors;
+import org.ripewood.signin.Confirmation;
+import org.ripewood.signin.Confirmations;
+import org.ripewood.signin.SignIns;
+
+/** Persons of the school and the skills they have shown. */
+@Path("/api/v1")
+@Produces(MediaType.APPLICATION_JSON)
+@Consumes(MediaType.APPLICATION_JSON)
+@Tag(name = "People")
+class PeopleResource {
+
+    private final People people;
+    private final PasswordLinks links;
+    private final Assessments assessments;
+    private final Confirmations confirmations;
+    private final SecondFactors factors;
+    private final SignIns signIns;
+    private final CurrentUser user;
+    private final Inputs inputs;
+
+    PeopleResource(
+            People people,
+            PasswordLinks links,
+            Assessments assessments,
+            Confirmations confirmations,
+            SecondFactors factors,
+            SignIns signIns,
+            CurrentUser user,
+            Inputs inputs) {
+        this.people = people;
+        this.links = links;
+        this.assessments = assessments;
+        this.confirmations = confirmations;
+        this.factors = factors;
+        this.signIns = signIns;
+        this.user = user;
+        this.inputs = inputs;
+    }
+
+    @GET
+    @Path("people/me")
+    @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(summary = "Who is signed in")
+    public PersonAnswer me() {
+        return PersonAnswer.of(people.get(user.actor().personId()));
+    }
+
+    @POST
+    @Path("people/me/confirmation")
+    @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(
+            summary = "Confirm a session by the password, before what asks for that",
+            description =
+                    "Whatever answers 403 with the type confirm-first asks for it. The session goes"
+                            + " on under the cookie this is answered with.")
+    public ConfirmedAnswer confirm(@Nullable Confirmation given) {
+        user.requireSession("confirm that it is you");
+        return new ConfirmedAnswer(confirmations.confirm(inputs.check(given)));
+    }
+
+    @POST
+    @Path("people")
+    @RolesAllowed(REGISTRAR_NAME)
+    @Operation(summary = "Enter a person, with the password for the first sign-in")
+    @APIResponseSchema(
+            value = PersonAnswer.class,
+            responseCode = "201",
+            responseDescription = "Entered")
+    public RestResponse<PersonAnswer> enter(@Nullable NewPerson person) {
+        user.requireSession("enter persons");
+        confirmations.require();
+        var entered = people.enter(user.actor(), inputs.check(person));
+        return Answers.created(
+                "people/" + entered.id(), entered.version(), PersonAnswer.of(entered));
+    }
+
+    @POST
+    @Path("people/invitations")
+    @RolesAllowed(REGISTRAR_NAME)
+    @Operation(summary = "Enter a person, who chooses their password by a link told this once")
+    @APIResponseSchema(
+            value = PasswordLinkAnswer.class,
+            responseCode = "201",
+            responseDescription = "Entered")
+    public RestResponse<PasswordLinkAnswer> invite(@Nullable NewGuest guest) {
+        user.requireSession("invite persons");
+        confirmations.require();
+        var link = links.invite(user.actor(), inputs.check(guest));
+        return Answers.created("people/" + link.person().id(), PasswordLinkAnswer.of(link));
+    }
+
+    @POST
+    @Path("people/{id}/password-link")
+    @RolesAllowed(REGISTRAR_NAME)
+    @Operation(summary = "Make a person another link to choose a password by, told this once")
+    @APIResponseSchema(
+            value = PasswordLinkAnswer.class,
+            responseCode = "201",
+            responseDescription = "Made")
+    public RestResponse<PasswordLinkAnswer> makeLink(@PathParam("id") long id) {
+        user.requireSession("make links to choose a password");
+        confirmations.require();
+        var link = links.make(user.actor(), id);
+        return Answers.created("people/" + id, PasswordLinkAnswer.of(link));
+    }
+
+    @POST
+    @Path("people/{id}/sign-out")
+    @RolesAllowed(REGISTRAR_NAME)
+    @Operation(summary = "End every session of a person, who may sign in again")
+    public PersonAnswer endSessions(@PathParam("id") long id) {
+        user.requireSession("end the sessions of others");
+        confirmations.require();
+        signIns.endAllOf(user.actor(), id, user.session());
+        return PersonAnswer.of(people.get(id));
+    }
+
+    @POST
+    @Path("people/{id}/second-factor/reset")
+    @RolesAllowed(REGISTRAR_NAME)
+    @Operation(summary = "Take the second factor from a person who lost app and sheet")
+    public PersonAnswer resetSecondFactor(@PathParam("id") long id) {
+        user.requireSession("reset a second factor");
+        confirmations.require();
+        factors.reset(user.actor(), id);
+        return PersonAnswer.of(people.get(id));
+    }
+
+    @GET
+    @Path("people/{id}/skills")
+    @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(summary = "Judgements of a student's skills, latest first")
+    public List<SkillJudgement> skills(@PathParam("id") long id) {
+        return assessments.of(user.actor(), id);
+    }
+
+    @POST
+    @Path("people/{id}/skills")
+    @RolesAllowed(INSTRUCTOR_NAME)
+    @Operation(summary = "Judge whether a student has shown a lesson's skill")
+    @APIResponseSchema(
+            value = SkillJudgement.class,
+            responseCode = "201",
+            responseDescription = "Judged")
+    public RestResponse<SkillJudgement> judge(
+            @PathParam("id") long id, @Nullable NewSkillJudgement judgement) {
+        var judged = assessments.judge(user.actor(), id, inputs.check(judgement));
+        return Answers.created("people/" + id + "/skills", judged);
+    }
+}

@@ -1,0 +1,5 @@
+/** Stock, as JSON. */
+@NullMarked
+package org.ripewood.api.stock;
+
+import org.jspecify.annotations.NullMarked;

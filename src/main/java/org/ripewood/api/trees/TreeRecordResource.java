@@ -1,0 +1,180 @@
+package org.ripewood.api.trees;
+
+import static org.ripewood.platform.Role.INSTRUCTOR_NAME;
+import static org.ripewood.platform.Role.REGISTRAR_NAME;
+import static org.ripewood.platform.Role.STUDENT_NAME;
+
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import java.util.List;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.jboss.resteasy.reactive.RestResponse;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.api.kit.Answers;
+import org.ripewood.api.kit.Asked;
+import org.ripewood.condition.Trees;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.Paged;
+import org.ripewood.platform.once.AnsweredOnce;
+import org.ripewood.platform.problems.Inputs;
+import org.ripewood.records.Branch;
+import org.ripewood.records.ContainerStay;
+import org.ripewood.records.NewBranch;
+import org.ripewood.records.NewContainer;
+import org.ripewood.records.NewObservation;
+import org.ripewood.records.NewSeries;
+import org.ripewood.records.NewWound;
+import org.ripewood.records.SeriesOutcome;
+import org.ripewood.records.WorkDone;
+
+/** What is written down about a tree; nothing in it is overwritten. */
+@Path("/api/v1")
+@Produces(MediaType.APPLICATION_JSON)
+@Consumes(MediaType.APPLICATION_JSON)
+@RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
+@Tag(name = "Trees")
+class TreeRecordResource {
+
+    private final Trees trees;
+    private final CurrentUser user;
+    private final Inputs inputs;
+
+    TreeRecordResource(Trees trees, CurrentUser user, Inputs inputs) {
+        this.trees = trees;
+        this.user = user;
+        this.inputs = inputs;
+    }
+
+    @GET
+    @Path("trees/{id}/observations")
+    @Operation(summary = "Observations, latest first, corrected ones included and marked")
+    public Paged<ObservationAnswer> observations(
+            @PathParam("id") long id,
+            @QueryParam("page") @Nullable String page,
+            @QueryParam("size") @Nullable String size) {
+        return ObservationAnswer.of(trees.observations(user.actor(), id, Asked.page(page, size)));
+    }
+
+    @POST
+    @AnsweredOnce
+    @Path("trees/{id}/observations")
+    @Operation(summary = "Record something seen or measured, or correct an earlier entry")
+    @APIResponseSchema(
+            value = ObservationAnswer.class,
+            responseCode = "201",
+            responseDescription = "Recorded")
+    public RestResponse<ObservationAnswer> observe(
+            @PathParam("id") long id, @Nullable NewObservation observation) {
+        var seen = trees.observe(user.actor(), id, inputs.check(observation));
+        return Answers.created("trees/" + id + "/observations", ObservationAnswer.of(seen));
+    }
+
+    @POST
+    @AnsweredOnce
+    @Path("trees/{id}/series")
+    @Operation(
+            summary = "Record all that was measured in one go, or nothing of it",
+            description =
+                    "Values that look odd are asked about: the answer lists questions, and the same"
+                            + " series with their keys in confirmed is kept.")
+    @APIResponseSchema(
+            value = ObservationAnswer[].class,
+            responseCode = "201",
+            responseDescription = "Recorded")
+    @APIResponse(
+            responseCode = "409",
+            description = "Some values look odd; nothing was recorded",
+            content =
+                    @Content(
+                            mediaType = OddValues.MEDIA_TYPE,
+                            schema = @Schema(implementation = OddValues.class)))
+    @Produces({MediaType.APPLICATION_JSON, OddValues.MEDIA_TYPE})
+    public RestResponse<Object> recordSeries(@PathParam("id") long id, @Nullable NewSeries series) {
+        var path = "trees/%d/series".formatted(id);
+        var outcome = trees.recordSeries(user.actor(), id, inputs.check(series));
+        if (outcome instanceof SeriesOutcome.Asked asked) {
+            return OddValues.answer(Answers.ROOT + path, asked.questions());
+        }
+        Object stored =
+                ((SeriesOutcome.Stored) outcome)
+                        .observations().stream().map(ObservationAnswer::of).toList();
+        return Answers.created("trees/%d/observations".formatted(id), stored);
+    }
+
+    @GET
+    @Path("trees/{id}/wounds")
+    @Operation(summary = "Wounds with their readings, oldest first")
+    public List<WoundAnswer> wounds(@PathParam("id") long id) {
+        return trees.wounds(user.actor(), id).stream().map(WoundAnswer::of).toList();
+    }
+
+    @POST
+    @AnsweredOnce
+    @Path("trees/{id}/wounds")
+    @Operation(summary = "Enter a wound")
+    @APIResponseSchema(
+            value = WoundAnswer.class,
+            responseCode = "201",
+            responseDescription = "Entered")
+    public RestResponse<WoundAnswer> addWound(@PathParam("id") long id, @Nullable NewWound wound) {
+        var entered = trees.addWound(user.actor(), id, inputs.check(wound));
+        return Answers.created("trees/" + id + "/wounds", WoundAnswer.of(entered));
+    }
+
+    @GET
+    @Path("trees/{id}/branches")
+    @Operation(summary = "Branches that matter to the design, with their latest readings")
+    public List<Branch> branches(@PathParam("id") long id) {
+        return trees.branches(user.actor(), id);
+    }
+
+    @POST
+    @AnsweredOnce
+    @Path("trees/{id}/branches")
+    @Operation(summary = "Enter a branch")
+    @APIResponseSchema(value = Branch.class, responseCode = "201", responseDescription = "Entered")
+    public RestResponse<Branch> addBranch(@PathParam("id") long id, @Nullable NewBranch branch) {
+        var entered = trees.addBranch(user.actor(), id, inputs.check(branch));
+        return Answers.created("trees/" + id + "/branches", entered);
+    }
+
+    @GET
+    @Path("trees/{id}/containers")
+    @Operation(summary = "What the tree has stood in, latest first")
+    public List<ContainerStay> containers(@PathParam("id") long id) {
+        return trees.containers(user.actor(), id);
+    }
+
+    @POST
+    @AnsweredOnce
+    @Path("trees/{id}/containers")
+    @Operation(summary = "Move the tree to another container or into the ground")
+    @APIResponseSchema(
+            value = ContainerStay.class,
+            responseCode = "201",
+            responseDescription = "Moved")
+    public RestResponse<ContainerStay> moveTo(
+            @PathParam("id") long id, @Nullable NewContainer container) {
+        var stay = trees.moveTo(user.actor(), id, inputs.check(container));
+        return Answers.created("trees/" + id + "/containers", stay);
+    }
+
+    @GET
+    @Path("trees/{id}/works")
+    @Operation(summary = "Work done on the tree, latest first")
+    public List<WorkDone> works(@PathParam("id") long id) {
+        return trees.works(user.actor(), id);
+    }
+}

@@ -1,0 +1,228 @@
+package org.ripewood.boards;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.Trees;
+import org.ripewood.core.progress.Standing;
+import org.ripewood.core.progress.Verdict;
+import org.ripewood.people.Membership;
+import org.ripewood.people.Person;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.PageRequest;
+import org.ripewood.platform.Paged;
+import org.ripewood.platform.Role;
+import org.ripewood.platform.Today;
+import org.ripewood.standing.SubjectGatherer;
+import org.ripewood.standing.TreeOnDay;
+import org.ripewood.standing.Usefulness;
+import org.ripewood.steps.StepEntity;
+import org.ripewood.steps.StepState;
+import org.ripewood.trees.Tree;
+
+/**
+ * Makes a course's board, in a number of queries that does not depend on how many trees it has: as
+ * many for ten as for a hundred, and trees of other courses are not asked for.
+ */
+@ApplicationScoped
+public class BoardMaker {
+
+    private static final Comparator<TreeOnBoard> MOST_URGENT_FIRST =
+            Comparator.comparing((TreeOnBoard tree) -> tree.lead().headline())
+                    .thenComparing(tree -> tree.day().tree().label())
+                    .thenComparing(tree -> tree.day().tree().id());
+
+    private final People people;
+    private final Trees trees;
+    private final SubjectGatherer gatherer;
+    private final StudentsUnseen unseen;
+    private final Today today;
+
+    BoardMaker(
+            People people,
+            Trees trees,
+            SubjectGatherer gatherer,
+            StudentsUnseen unseen,
+            Today today) {
+        this.people = people;
+        this.trees = trees;
+        this.gatherer = gatherer;
+        this.unseen = unseen;
+        this.today = today;
+    }
+
+    /**
+     * The board.
+     *
+     * @param page null for all rows
+     */
+    public Board make(
+            Actor actor,
+            long courseId,
+            LocalDate on,
+            BoardAsked asked,
+            @Nullable PageRequest page) {
+        people.getCourse(actor, courseId);
+        people.requireRuns(actor, courseId, "its board");
+        var students =
+                people.members(courseId, Role.STUDENT).stream()
+                        .collect(Collectors.toMap(Person::id, person -> person));
+        var kept = students.isEmpty() ? List.<Tree>of() : trees.ofKeepers(students.keySet());
+        var ids = kept.stream().map(Tree::id).toList();
+        var gathered = gatherer.many(ids, students.values(), on);
+        var unseen = unseen(actor, courseId, asked, students.values(), ids, on);
+        if (gathered.isEmpty()) {
+            return new Board(
+                    courseId,
+                    on,
+                    Map.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    unseen,
+                    List.of(),
+                    page == null ? new Paged<>(List.of(), 0, 1, 0) : Paged.of(List.of(), page, 0));
+        }
+        var content = gathered.get(0).content();
+        var headlines = new Headlines(new Usefulness(content));
+        var all =
+                gathered.stream()
+                        .map(day -> onBoard(day, headlines, students, asked.withinWeeks()))
+                        .toList();
+        var chosen =
+                all.stream().filter(tree -> tree.isAsked(asked)).sorted(MOST_URGENT_FIRST).toList();
+        return new Board(
+                courseId,
+                on,
+                counts(all),
+                HoldReasons.count(all.stream().map(TreeOnBoard::holds).toList()),
+                EvidenceAges.count(all),
+                EvidenceAges.oldest(all),
+                all.stream().flatMap(this::waiting).sorted(OLDEST_FIRST).toList(),
+                unseen,
+                LessonsNext.of(content, gathered),
+                paged(chosen, page, tree -> row(headlines, tree)));
+    }
+
+    private static final Comparator<Board.Report> OLDEST_FIRST =
+            Comparator.comparing(Board.Report::reportedOn).thenComparing(Board.Report::stepId);
+
+    private List<Board.Unseen> unseen(
+            Actor actor,
+            long courseId,
+            BoardAsked asked,
+            Collection<Person> students,
+            Collection<Long> treeIds,
+            LocalDate on) {
+        var since =
+                people.memberships(actor, courseId).stream()
+                        .filter(member -> member.leftOn() == null)
+                        .collect(Collectors.toMap(Membership::personId, Membership::since));
+        return unseen.of(students, treeIds, since, on, asked.unseenWeeks());
+    }
+
+    private static TreeOnBoard onBoard(
+            TreeOnDay day, Headlines headlines, Map<Long, Person> students, int withinWeeks) {
+        var keeper = students.get(day.tree().keeperId());
+        return new TreeOnBoard(
+                day,
+                headlines.of(day),
+                keeper == null ? "" : keeper.name(),
+                HoldReasons.of(day),
+                EvidenceAges.of(day, withinWeeks),
+                stage(day));
+    }
+
+    private static String stage(TreeOnDay day) {
+        var order = ChecklistMaker.currentStage(day);
+        return day.content().stages().stream()
+                .filter(stage -> stage.order() == order)
+                .findFirst()
+                .map(stage -> stage.code())
+                .orElse("");
+    }
+
+    private Stream<Board.Report> waiting(TreeOnBoard tree) {
+        return tree.day().open().values().stream()
+                .filter(step -> step.state == StepState.REPORTED)
+                .map(step -> report(tree, step));
+    }
+
+    private Board.Report report(TreeOnBoard tree, StepEntity step) {
+        var kept = tree.day().tree();
+        var reportedOn = Objects.requireNonNull(step.reportedAt).atZone(today.zone()).toLocalDate();
+        return new Board.Report(
+                step.id(),
+                kept.id(),
+                kept.label(),
+                tree.keeper(),
+                step.technique,
+                tree.day().content().titleOf(step.technique),
+                reportedOn,
+                Math.max(0, ChronoUnit.DAYS.between(reportedOn, tree.day().on())));
+    }
+
+    private static Map<Board.Headline, Integer> counts(Collection<TreeOnBoard> trees) {
+        var counts = new EnumMap<Board.Headline, Integer>(Board.Headline.class);
+        trees.forEach(tree -> counts.merge(tree.lead().headline(), 1, Integer::sum));
+        return counts;
+    }
+
+    private static Paged<Board.Row> paged(
+            List<TreeOnBoard> chosen,
+            @Nullable PageRequest page,
+            Function<TreeOnBoard, Board.Row> row) {
+        if (page == null) {
+            var all = chosen.stream().map(row).toList();
+            return new Paged<>(all, 0, Math.max(1, all.size()), all.size());
+        }
+        var shown =
+                chosen.stream()
+                        .skip((long) page.page() * page.size())
+                        .limit(page.size())
+                        .map(row)
+                        .toList();
+        return Paged.of(shown, page, chosen.size());
+    }
+
+    private static Board.Row row(Headlines headlines, TreeOnBoard shown) {
+        var lead = shown.lead();
+        var gathered = shown.day();
+        var tree = gathered.tree();
+        var step = lead.step();
+        var standing = lead.standing();
+        var code = step != null ? step.technique : standing != null ? standing.technique() : null;
+        return new Board.Row(
+                tree.id(),
+                tree.label(),
+                gathered.content().species(tree.species()).common(),
+                tree.keeperId(),
+                shown.keeper(),
+                lead.headline(),
+                code,
+                code == null ? null : gathered.content().titleOf(code),
+                step == null ? null : step.id(),
+                verdicts(gathered.standings()),
+                headlines.sentence(lead),
+                Headlines.opening(lead),
+                shown.stage());
+    }
+
+    private static Map<Verdict, Integer> verdicts(List<Standing> standings) {
+        var counts = new EnumMap<Verdict, Integer>(Verdict.class);
+        standings.forEach(standing -> counts.merge(standing.verdict(), 1, Integer::sum));
+        return counts;
+    }
+}

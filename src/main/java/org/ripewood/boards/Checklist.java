@@ -1,0 +1,38 @@
+package org.ripewood.boards;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.course.Technique;
+import org.ripewood.standing.TechniqueStanding;
+import org.ripewood.steps.Step;
+
+/**
+ * What a student reads about one tree, the next thing to do first.
+ *
+ * @param doNow steps to be done, sent-back ones first
+ * @param reported steps that wait for an instructor's look
+ */
+public record Checklist(
+        long treeId,
+        LocalDate on,
+        List<Item> doNow,
+        List<Item> reported,
+        List<TechniqueStanding> waiting,
+        List<Measure> measureNext,
+        List<Done> done,
+        List<Care> care) {
+
+    /** An assigned step, with what its report must state. */
+    public record Item(Step step, Technique technique, TechniqueStanding standing) {}
+
+    /** A fact to look at, how, and what waits for it. */
+    public record Measure(
+            String factCode, String title, String how, String unit, List<String> waitingTitles) {}
+
+    public record Done(
+            String technique, String title, LocalDate doneOn, @Nullable LocalDate dueAgainOn) {}
+
+    /** Aftercare of recent work that is due now. */
+    public record Care(String task, String afterTitle, LocalDate from, LocalDate until) {}
+}

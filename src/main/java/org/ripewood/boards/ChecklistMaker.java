@@ -1,0 +1,162 @@
+package org.ripewood.boards;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import org.ripewood.core.progress.Standing;
+import org.ripewood.core.progress.Verdict;
+import org.ripewood.platform.Actor;
+import org.ripewood.standing.SubjectGatherer;
+import org.ripewood.standing.TechniqueStanding;
+import org.ripewood.standing.TreeOnDay;
+import org.ripewood.steps.Step;
+import org.ripewood.steps.StepBook;
+import org.ripewood.steps.StepEntity;
+import org.ripewood.steps.StepState;
+import org.ripewood.steps.StepTeller;
+
+/** Makes a tree's checklist: do now, waiting and why, measure next, done, care. */
+@ApplicationScoped
+public class ChecklistMaker {
+
+    private static final Set<Verdict> WAITING =
+            Set.of(Verdict.HELD, Verdict.SEASON, Verdict.LESSON);
+
+    private static final Set<Verdict> SETTLED = Set.of(Verdict.DONE, Verdict.NOT_NEEDED);
+
+    private final SubjectGatherer gatherer;
+    private final StepBook steps;
+    private final StepTeller teller;
+
+    ChecklistMaker(SubjectGatherer gatherer, StepBook steps, StepTeller teller) {
+        this.gatherer = gatherer;
+        this.steps = steps;
+        this.teller = teller;
+    }
+
+    public Checklist make(Actor actor, long treeId, LocalDate on) {
+        var tree = gatherer.one(actor, treeId, on);
+        return new Checklist(
+                treeId,
+                on,
+                items(tree, StepState::isWithStudent),
+                items(tree, state -> state == StepState.REPORTED),
+                waiting(tree),
+                MeasureNext.of(tree.content(), tree.standings()),
+                done(tree),
+                care(tree, steps.worked(treeId)));
+    }
+
+    /**
+     * Sent-back steps first, then those due soonest; steps whose technique is gone are left out.
+     */
+    private List<Checklist.Item> items(TreeOnDay tree, Predicate<StepState> which) {
+        var chosen =
+                tree.open().values().stream()
+                        .filter(step -> which.test(step.state))
+                        .filter(step -> tree.find(step.technique).isPresent())
+                        .sorted(SENT_BACK_FIRST)
+                        .toList();
+        return teller.told(chosen).stream().map(step -> item(tree, step)).toList();
+    }
+
+    static final Comparator<StepEntity> SENT_BACK_FIRST =
+            Comparator.<StepEntity, Boolean>comparing(step -> step.state != StepState.SENT_BACK)
+                    .thenComparing(
+                            step -> step.untilDay, Comparator.nullsLast(Comparator.naturalOrder()))
+                    .thenComparing(StepEntity::id);
+
+    private static Checklist.Item item(TreeOnDay tree, Step step) {
+        var standing = tree.find(step.technique()).orElseThrow();
+        return new Checklist.Item(
+                step, tree.content().technique(step.technique()), tree.tell(standing));
+    }
+
+    /** Those of the tree's stage and the next come first. */
+    private static List<TechniqueStanding> waiting(TreeOnDay tree) {
+        var near = currentStage(tree) + 1;
+        return tree.standings().stream()
+                .filter(standing -> WAITING.contains(standing.verdict()))
+                .filter(standing -> !tree.open().containsKey(standing.technique()))
+                .sorted(Comparator.comparing(standing -> stageOrder(tree, standing) > near))
+                .map(tree::tell)
+                .toList();
+    }
+
+    /** The first stage with something left to do that is not done over and over. */
+    public static int currentStage(TreeOnDay tree) {
+        return tree.standings().stream()
+                .filter(standing -> !SETTLED.contains(standing.verdict()))
+                .filter(
+                        standing ->
+                                tree.content()
+                                                .technique(standing.technique())
+                                                .rule()
+                                                .repeatAfterDays()
+                                        == null)
+                .mapToInt(standing -> stageOrder(tree, standing))
+                .min()
+                .orElse(tree.content().stages().size());
+    }
+
+    private static int stageOrder(TreeOnDay tree, Standing standing) {
+        return tree.content().technique(standing.technique()).rule().stageOrder();
+    }
+
+    private static List<Checklist.Done> done(TreeOnDay tree) {
+        return tree.subject().signedOff().entrySet().stream()
+                .map(entry -> done(tree, entry))
+                .sorted(
+                        Comparator.comparing(Checklist.Done::doneOn)
+                                .reversed()
+                                .thenComparing(Checklist.Done::title))
+                .toList();
+    }
+
+    private static Checklist.Done done(TreeOnDay tree, Map.Entry<String, LocalDate> entry) {
+        var technique = tree.content().techniques().get(entry.getKey());
+        if (technique == null) {
+            return new Checklist.Done(entry.getKey(), entry.getKey(), entry.getValue(), null);
+        }
+        var repeat = technique.rule().repeatAfterDays();
+        return new Checklist.Done(
+                entry.getKey(),
+                technique.title(),
+                entry.getValue(),
+                repeat == null ? null : entry.getValue().plusDays(repeat));
+    }
+
+    /**
+     * The tree needs its care from the day of the work, not from the day somebody signs; of
+     * repeated work the latest counts.
+     */
+    private static List<Checklist.Care> care(TreeOnDay tree, List<StepEntity> worked) {
+        var care = new ArrayList<Checklist.Care>();
+        var told = new HashSet<String>();
+        for (var step : worked) {
+            var technique = tree.content().techniques().get(step.technique);
+            var doneOn = step.doneOn;
+            if (technique == null
+                    || doneOn == null
+                    || doneOn.isAfter(tree.on())
+                    || !told.add(step.technique)) {
+                continue;
+            }
+            for (var after : technique.aftercare()) {
+                var from = doneOn.plusDays(after.fromDay());
+                var until = from.plusDays(Math.max(1, after.days()) - 1L);
+                if (!tree.on().isBefore(from) && !tree.on().isAfter(until)) {
+                    care.add(new Checklist.Care(after.task(), technique.title(), from, until));
+                }
+            }
+        }
+        care.sort(Comparator.comparing(Checklist.Care::until));
+        return care;
+    }
+}

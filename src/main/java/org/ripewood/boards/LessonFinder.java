@@ -1,0 +1,49 @@
+package org.ripewood.boards;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.List;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.Trees;
+import org.ripewood.people.Person;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Role;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.standing.SubjectGatherer;
+import org.ripewood.trees.Tree;
+
+/** Finds which lessons trees wait for: a student's own, or those of a course. */
+@ApplicationScoped
+public class LessonFinder {
+
+    private final People people;
+    private final Trees trees;
+    private final SubjectGatherer gatherer;
+
+    LessonFinder(People people, Trees trees, SubjectGatherer gatherer) {
+        this.people = people;
+        this.trees = trees;
+        this.gatherer = gatherer;
+    }
+
+    public List<LessonNeed> ofPerson(Actor actor, long personId, LocalDate on) {
+        if (!people.reaches(actor, personId)) {
+            throw Refused.notFound("person", personId);
+        }
+        return of(List.of(people.get(personId)), on);
+    }
+
+    public List<LessonNeed> ofCourse(Actor actor, long courseId, LocalDate on) {
+        people.getCourse(actor, courseId);
+        people.requireRuns(actor, courseId, "its lessons");
+        return of(people.members(courseId, Role.STUDENT), on);
+    }
+
+    private List<LessonNeed> of(Collection<Person> students, LocalDate on) {
+        var keepers = students.stream().map(Person::id).toList();
+        var kept = keepers.isEmpty() ? List.<Tree>of() : trees.ofKeepers(keepers);
+        var gathered = gatherer.many(kept.stream().map(Tree::id).toList(), students, on);
+        return gathered.isEmpty() ? List.of() : LessonsNext.of(gathered.get(0).content(), gathered);
+    }
+}

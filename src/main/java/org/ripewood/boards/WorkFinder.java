@@ -1,0 +1,83 @@
+package org.ripewood.boards;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.ripewood.accounts.People;
+import org.ripewood.people.Person;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Role;
+import org.ripewood.platform.Today;
+import org.ripewood.standing.SubjectGatherer;
+import org.ripewood.standing.TreeOnDay;
+import org.ripewood.standing.TreeOutlooks;
+import org.ripewood.steps.StepEntity;
+import org.ripewood.steps.WaiverBook;
+
+/** Finds what could be done with trees of a course, in a number of queries that stays the same. */
+@ApplicationScoped
+public class WorkFinder {
+
+    private final People people;
+    private final SubjectGatherer gatherer;
+    private final WaiverBook waivers;
+    private final Today today;
+
+    WorkFinder(People people, SubjectGatherer gatherer, WaiverBook waivers, Today today) {
+        this.people = people;
+        this.gatherer = gatherer;
+        this.waivers = waivers;
+        this.today = today;
+    }
+
+    public List<DayWork> on(Actor actor, long courseId, Collection<Long> treeIds, LocalDate on) {
+        people.requireRuns(actor, courseId, "what its trees could do");
+        var students = people.members(courseId, Role.STUDENT);
+        var then = gatherer.many(treeIds, students, on);
+        if (then.isEmpty()) {
+            return List.of();
+        }
+        var now = today.date().isBefore(on) ? byTree(treeIds, students) : null;
+        var waived = seasonWaived(then);
+        var teller = new DayWorkTeller(then.get(0).content());
+        return then.stream()
+                .map(
+                        tree ->
+                                teller.tell(
+                                        tree,
+                                        now == null
+                                                ? tree
+                                                : now.getOrDefault(tree.tree().id(), tree),
+                                        waived))
+                .toList();
+    }
+
+    private Map<Long, TreeOnDay> byTree(Collection<Long> treeIds, Collection<Person> students) {
+        return gatherer.many(treeIds, students, today.date()).stream()
+                .collect(Collectors.toMap(tree -> tree.tree().id(), tree -> tree));
+    }
+
+    public List<TreeOutlooks> outlooks(Actor actor, long courseId, Collection<Long> treeIds) {
+        people.requireRuns(actor, courseId, "what its trees could do");
+        var students = people.members(courseId, Role.STUDENT);
+        return gatherer.many(treeIds, students, today.date()).stream()
+                .map(tree -> new TreeOutlooks(tree.tree(), tree.openings()))
+                .toList();
+    }
+
+    private Set<Long> seasonWaived(List<TreeOnDay> trees) {
+        var stepIds =
+                trees.stream()
+                        .flatMap(tree -> tree.open().values().stream())
+                        .map(StepEntity::id)
+                        .toList();
+        return waivers.of(stepIds).stream()
+                .filter(waiver -> "season".equals(waiver.reasonKey))
+                .map(waiver -> waiver.stepId)
+                .collect(Collectors.toSet());
+    }
+}

@@ -1,0 +1,109 @@
+package org.ripewood.condition;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.TimeUnit;
+import org.ripewood.core.growth.CallusPace;
+import org.ripewood.core.growth.ClosurePriors;
+import org.ripewood.core.growth.RateBelief;
+import org.ripewood.course.CourseContent;
+import org.ripewood.course.Species;
+import org.ripewood.platform.Today;
+import org.ripewood.records.ObservationRows;
+import org.ripewood.records.Records;
+import org.ripewood.records.TreeRecord;
+import org.ripewood.sites.Seasons;
+
+/**
+ * What the school's own closed wounds teach of how fast each kind of tree closes. Worked out once
+ * an hour, from the latest of them: the belief moves slowly, and a wound closes in years.
+ */
+@ApplicationScoped
+class ClosedWounds {
+
+    private static final int MOST_TREES = 500;
+    private static final long HOUR = TimeUnit.HOURS.toNanos(1);
+
+    private record Taught(Map<CallusPace, RateBelief> beliefs, long at) {}
+
+    private final Records records;
+    private final ObservationRows observations;
+    private final CourseContent content;
+    private final Seasons seasons;
+    private final Today today;
+    private volatile Taught taught = new Taught(Map.of(), 0);
+
+    ClosedWounds(
+            Records records,
+            ObservationRows observations,
+            CourseContent content,
+            Seasons seasons,
+            Today today) {
+        this.records = records;
+        this.observations = observations;
+        this.content = content;
+        this.seasons = seasons;
+        this.today = today;
+    }
+
+    /** What is believed of how a species closes wounds. */
+    RateBelief of(Species species) {
+        var pace = pace(species);
+        var belief = beliefs().get(pace);
+        return belief == null ? pace.belief() : belief;
+    }
+
+    private Map<CallusPace, RateBelief> beliefs() {
+        // An import retells years gone by, when nothing of this was known yet.
+        if (today.isRetold()) {
+            return Map.of();
+        }
+        var known = taught;
+        if (known.beliefs().isEmpty() || System.nanoTime() - known.at() > HOUR) {
+            known = new Taught(learn(), System.nanoTime());
+            taught = known;
+        }
+        return known.beliefs();
+    }
+
+    Map<CallusPace, RateBelief> learn() {
+        var inForce = content.inForce();
+        var rates = new EnumMap<CallusPace, List<Double>>(CallusPace.class);
+        var trees = Set.copyOf(observations.treesWithClosedWounds(MOST_TREES));
+        for (var record : records.on(trees, today.date())) {
+            var species = inForce.species().get(record.tree().species());
+            if (species != null) {
+                collect(record, species, rates);
+            }
+        }
+        var beliefs = new EnumMap<CallusPace, RateBelief>(CallusPace.class);
+        for (var pace : CallusPace.values()) {
+            beliefs.put(pace, pace.belief().learn(rates.getOrDefault(pace, List.of())));
+        }
+        return beliefs;
+    }
+
+    private void collect(TreeRecord record, Species species, Map<CallusPace, List<Double>> rates) {
+        var vigour = new FactsOnDay(record).vigour();
+        var growth = seasons.of(record.site(), species).growth();
+        for (var wound : record.wounds()) {
+            ClosurePriors.rateOf(
+                            wound.closure(),
+                            Double.isNaN(vigour) ? CallusPace.AT_VIGOUR : vigour,
+                            growth)
+                    .ifPresent(
+                            rate ->
+                                    rates.computeIfAbsent(pace(species), any -> new ArrayList<>())
+                                            .add(rate));
+        }
+    }
+
+    private static CallusPace pace(Species species) {
+        return CallusPace.valueOf(species.callusPace().toUpperCase(Locale.ROOT));
+    }
+}

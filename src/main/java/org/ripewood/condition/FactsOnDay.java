@@ -1,0 +1,81 @@
+package org.ripewood.condition;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.ripewood.core.progress.Evidence;
+import org.ripewood.core.progress.Fact;
+import org.ripewood.core.progress.Facts;
+import org.ripewood.core.progress.WorkLedger;
+import org.ripewood.core.season.GrowthDays;
+import org.ripewood.records.TreeRecord;
+
+/** Everything known of a tree on a day: what was seen, and what follows from the record. */
+public final class FactsOnDay {
+
+    private static final List<Fact> WISHES =
+            List.of(Fact.values()).stream().filter(fact -> fact.untilSaid() != null).toList();
+
+    private final TreeRecord record;
+    private final List<Evidence> observed;
+    private final Facts seen;
+
+    public FactsOnDay(TreeRecord record) {
+        this.record = record;
+        this.observed = observed(record);
+        this.seen = Facts.of(observed);
+        observed.addAll(VigourFacts.of(seen, record.on()));
+    }
+
+    /** The vigour index, which recovery and closing go by; NaN when it is not known. */
+    double vigour() {
+        return Facts.of(observed).number(Fact.VIGOUR_INDEX);
+    }
+
+    /**
+     * All facts.
+     *
+     * @param ledger of the tree's work
+     * @param growth of its kind at its site
+     */
+    public Facts all(WorkLedger ledger, GrowthDays growth) {
+        var evidence = new ArrayList<>(observed);
+        evidence.addAll(TrunkFacts.of(record, seen));
+        evidence.addAll(WoundFacts.of(record, growth));
+        evidence.addAll(BranchFacts.of(record));
+        evidence.addAll(WireFacts.of(record));
+        evidence.addAll(ContainerFacts.of(record));
+        evidence.addAll(WorkFacts.of(record, ledger));
+        evidence.addAll(untilSaid());
+        return Facts.of(evidence);
+    }
+
+    /** Readings of wounds, branches and heights speak of the tree only through what follows. */
+    private static List<Evidence> observed(TreeRecord record) {
+        return record.observations().stream()
+                .filter(seen -> seen.fact().scope() == Fact.Scope.TREE)
+                .map(
+                        seen ->
+                                new Evidence(
+                                        seen.fact(),
+                                        seen.value(),
+                                        seen.observedOn(),
+                                        seen.source(),
+                                        record.nameOf(seen.byId()),
+                                        seen.id()))
+                .collect(Collectors.toCollection(ArrayList::new));
+    }
+
+    /** What counts while nobody has said otherwise, whenever that was. */
+    private List<Evidence> untilSaid() {
+        var evidence = new ArrayList<Evidence>();
+        for (var wish : WISHES) {
+            var value = wish.untilSaid();
+            if (value != null && seen.find(wish) == null) {
+                evidence.add(
+                        Evidence.derived(wish, value, record.tree().cameOn(), "nothing said yet"));
+            }
+        }
+        return evidence;
+    }
+}

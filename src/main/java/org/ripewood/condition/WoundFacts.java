@@ -1,0 +1,97 @@
+package org.ripewood.condition;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
+import java.util.List;
+import org.ripewood.core.growth.Closure;
+import org.ripewood.core.progress.Evidence;
+import org.ripewood.core.progress.Fact;
+import org.ripewood.core.progress.Source;
+import org.ripewood.core.season.GrowthDays;
+import org.ripewood.records.TreeRecord;
+import org.ripewood.records.Wound;
+
+/** How the wounds of a tree close; deadwood by design is no wound that has to. */
+final class WoundFacts {
+
+    static final int FRESH_DAYS = 7;
+
+    private final GrowthDays growth;
+    private final List<Wound> wounds;
+    private final List<Closure> closures;
+    private final LocalDate on;
+    private final LocalDate asOf;
+    private final Source source;
+    private final String from;
+
+    private WoundFacts(TreeRecord record, GrowthDays growth) {
+        this.growth = growth;
+        this.wounds = record.wounds().stream().filter(wound -> !wound.deadwoodByDesign()).toList();
+        this.closures = wounds.stream().map(Wound::closure).toList();
+        this.on = record.on();
+        this.asOf = lookedOn();
+        this.source =
+                wounds.stream()
+                        .map(WoundFacts::readBy)
+                        .min(Comparator.naturalOrder())
+                        .orElse(Source.DERIVED);
+        this.from = wounds.isEmpty() ? "no wounds in the record" : "openings of wounds";
+    }
+
+    static List<Evidence> of(TreeRecord record, GrowthDays growth) {
+        return new WoundFacts(record, growth).all();
+    }
+
+    private List<Evidence> all() {
+        return List.of(
+                number(Fact.OPEN_WOUNDS, (double) closures.stream().filter(Closure::open).count()),
+                number(
+                        Fact.LARGEST_OPENING_MM,
+                        closures.stream()
+                                .mapToDouble(closure -> closure.latest().openMm())
+                                .max()
+                                .orElse(0)),
+                number(
+                        Fact.SMALLEST_CLOSURE_PERCENT,
+                        closures.stream().mapToDouble(Closure::percent).min().orElse(100)),
+                Derived.flag(
+                        Fact.WOUND_STALLED,
+                        closures.stream().anyMatch(closure -> closure.stalled(growth)),
+                        asOf,
+                        source,
+                        from),
+                // Known from the day it was made, however long ago anybody looked.
+                Derived.number(
+                        Fact.FRESH_WOUNDS,
+                        (double) wounds.stream().filter(this::fresh).count(),
+                        on,
+                        Source.DERIVED,
+                        "days wounds were made"));
+    }
+
+    private Evidence number(Fact fact, double amount) {
+        return Derived.number(fact, amount, asOf, source, from);
+    }
+
+    /**
+     * The oldest of the latest looks. A wound fully closed has nothing left to look at, so with no
+     * other the record is as good as today's.
+     */
+    private LocalDate lookedOn() {
+        return closures.stream()
+                .filter(closure -> !closure.closed())
+                .map(closure -> closure.latest().on())
+                .min(Comparator.naturalOrder())
+                .orElse(on);
+    }
+
+    private boolean fresh(Wound wound) {
+        return ChronoUnit.DAYS.between(wound.madeOn(), on) <= FRESH_DAYS;
+    }
+
+    private static Source readBy(Wound wound) {
+        var readings = wound.readings();
+        return readings.isEmpty() ? wound.source() : readings.get(readings.size() - 1).source();
+    }
+}

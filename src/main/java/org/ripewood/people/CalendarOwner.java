@@ -1,8 +1,0 @@
-package org.ripewood.people;
-
-/**
- * Whose calendar a link leads to.
- *
- * @param seed names their events, whatever the link
- */
-public record CalendarOwner(Person person, String seed) {}

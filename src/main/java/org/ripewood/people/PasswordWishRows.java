@@ -1,7 +1,0 @@
-package org.ripewood.people;
-
-import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
-import jakarta.enterprise.context.ApplicationScoped;
-
-@ApplicationScoped
-class PasswordWishRows implements PanacheRepositoryBase<PasswordWishEntity, Long> {}

@@ -1,6 +1,0 @@
-package org.ripewood.people;
-
-import java.time.Instant;
-
-/** A browser in which somebody is signed in. */
-public record SignedIn(long sessionId, Instant since) {}

@@ -1,0 +1,80 @@
+package org.ripewood.records;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Today;
+import org.ripewood.trees.Reach;
+
+/** Series of measurements: read, held against the record, asked about, kept as a whole. */
+@ApplicationScoped
+public class SeriesBook {
+
+    private final SeriesReader reader;
+    private final ObservationBook book;
+    private final ObservationRows observations;
+    private final WoundRows wounds;
+    private final Reach reach;
+    private final Today today;
+
+    SeriesBook(
+            SeriesReader reader,
+            ObservationBook book,
+            ObservationRows observations,
+            WoundRows wounds,
+            Reach reach,
+            Today today) {
+        this.reader = reader;
+        this.book = book;
+        this.observations = observations;
+        this.wounds = wounds;
+        this.reach = reach;
+        this.today = today;
+    }
+
+    public SeriesOutcome record(Actor actor, long treeId, NewSeries series) {
+        reach.requireHere(actor, treeId);
+        var entries = reader.read(actor, treeId, series);
+        var before = before(treeId, series.observedOn());
+        var confirmed = series.confirmed() == null ? Set.of() : Set.copyOf(series.confirmed());
+        var open =
+                new SeriesDoubts(series.observedOn(), entries, before.last(), before.wounds())
+                        .questions().stream()
+                                .filter(question -> !confirmed.contains(question.key()))
+                                .toList();
+        return open.isEmpty()
+                ? new SeriesOutcome.Stored(book.enter(actor, treeId, entries))
+                : new SeriesOutcome.Asked(open);
+    }
+
+    public LastReadings last(Actor actor, long treeId) {
+        reach.require(actor, treeId);
+        return before(treeId, today.date()).last();
+    }
+
+    private record Before(LastReadings last, List<Wound> wounds) {}
+
+    private Before before(long treeId, LocalDate on) {
+        var standing =
+                observations
+                        .list(
+                                "treeId = ?1 and observedOn <= ?2 and " + ObservationRows.IN_FORCE,
+                                treeId,
+                                on)
+                        .stream()
+                        .map(ObservationEntity::toObservation)
+                        .toList();
+        var readings =
+                standing.stream()
+                        .filter(seen -> seen.woundId() != null)
+                        .collect(Collectors.groupingBy(Observation::woundId));
+        var cuts =
+                wounds.list("treeId = ?1 and madeOn <= ?2 order by madeOn, id", treeId, on).stream()
+                        .map(row -> row.toWound(readings.getOrDefault(row.id, List.of())))
+                        .toList();
+        return new Before(LastReadings.of(standing, cuts), cuts);
+    }
+}

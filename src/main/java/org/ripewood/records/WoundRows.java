@@ -1,0 +1,7 @@
+package org.ripewood.records;
+
+import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
+import jakarta.enterprise.context.ApplicationScoped;
+
+@ApplicationScoped
+class WoundRows implements PanacheRepositoryBase<WoundEntity, Long> {}

@@ -1,0 +1,108 @@
+package org.ripewood.routes;
+
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.boards.ChecklistMaker;
+import org.ripewood.core.progress.Fact;
+import org.ripewood.core.route.Route;
+import org.ripewood.core.route.TreeRoute;
+import org.ripewood.course.Content;
+import org.ripewood.course.Stage;
+import org.ripewood.course.Technique;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.platform.problems.Suggestion;
+import org.ripewood.standing.SubjectGatherer;
+import org.ripewood.standing.TreeOnDay;
+
+/**
+ * Goes through a tree's years ahead.
+ *
+ * <p>What is known of the tree is read in a transaction of its own, so that none is held while the
+ * years are gone through.
+ */
+@ApplicationScoped
+class RouteMaker {
+
+    /** As course content names clocks, without what their facts have in front. */
+    private static final String CLOCK = "days_since_";
+
+    private static final int MOST_SHOWN = 40;
+
+    private final SubjectGatherer gatherer;
+
+    RouteMaker(SubjectGatherer gatherer) {
+        this.gatherer = gatherer;
+    }
+
+    /**
+     * @param goal code of the stage; null for the one after the tree's own
+     */
+    RouteView make(Actor actor, long treeId, @Nullable String goal, LocalDate on) {
+        var tree = QuarkusTransaction.requiringNew().call(() -> gatherer.one(actor, treeId, on));
+        var content = tree.content();
+        var stage = goal == null ? next(tree) : stage(content, goal);
+        var route =
+                TreeRoute.simulate(
+                        content.rulebook(),
+                        content.techniques().values().stream().map(Technique::rule).toList(),
+                        clocks(content),
+                        tree.subject(),
+                        on,
+                        stage.order(),
+                        Route.USUAL_DRAWS,
+                        seed(treeId, content));
+        return new RouteTeller(tree).tell(route, stage);
+    }
+
+    /** The same tree and content go the same way, however often they are asked. */
+    private static long seed(long treeId, Content content) {
+        return 31L * content.revision().hashCode() + treeId;
+    }
+
+    private static Map<String, Fact> clocks(Content content) {
+        var clocks = new HashMap<String, Fact>();
+        for (var technique : content.techniques().values()) {
+            var clock = technique.startsClock();
+            if (clock != null) {
+                Fact.find(CLOCK + clock).ifPresent(fact -> clocks.put(technique.code(), fact));
+            }
+        }
+        return clocks;
+    }
+
+    private static Stage next(TreeOnDay tree) {
+        int next = ChecklistMaker.currentStage(tree) + 1;
+        var stages = tree.content().stages();
+        return stages.stream()
+                .filter(stage -> stage.order() == next)
+                .findFirst()
+                .orElse(stages.get(stages.size() - 1));
+    }
+
+    private static Stage stage(Content content, String code) {
+        return content.stages().stream()
+                .filter(stage -> stage.code().equals(code))
+                .findFirst()
+                .orElseThrow(
+                        () ->
+                                Refused.invalid(
+                                        "goal",
+                                        "There is no stage “%s”.%s"
+                                                .formatted(excerpt(code), maybe(content, code))));
+    }
+
+    private static String maybe(Content content, String code) {
+        var known = content.stages().stream().map(Stage::code).toList();
+        var maybe = Suggestion.maybe(known, code);
+        return maybe.isEmpty() ? " Stages are: " + String.join(", ", known) + "." : maybe;
+    }
+
+    private static String excerpt(String code) {
+        return code.length() <= MOST_SHOWN ? code : code.substring(0, MOST_SHOWN) + "…";
+    }
+}

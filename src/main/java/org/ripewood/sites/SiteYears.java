@@ -1,0 +1,46 @@
+package org.ripewood.sites;
+
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.ripewood.core.season.Climate;
+import org.ripewood.core.season.GrowthTime;
+import org.ripewood.core.season.Habit;
+import org.ripewood.core.season.SeasonModel;
+
+/** The years of one site by its temperatures, for every kind of tree asked for so far. */
+final class SiteYears {
+
+    private record Kind(Habit habit, double baseCelsius) {}
+
+    private final Climate climate;
+    private final LocalDate first;
+    private final LocalDate last;
+    private final Map<Habit, SeasonModel> models = new ConcurrentHashMap<>();
+    private final Map<Kind, TreeSeason> seasons = new ConcurrentHashMap<>();
+
+    SiteYears(Climate climate, LocalDate first, LocalDate last) {
+        this.climate = climate;
+        this.first = first;
+        this.last = last;
+    }
+
+    TreeSeason of(Habit habit, double baseCelsius) {
+        return seasons.computeIfAbsent(
+                new Kind(habit, baseCelsius),
+                kind -> {
+                    var model = model(habit);
+                    return new TreeSeason.Modelled(model, GrowthTime.of(model, habit, baseCelsius));
+                });
+    }
+
+    /** For a base nobody's species has; not kept, since there are as many as there are numbers. */
+    TreeSeason once(Habit habit, double baseCelsius) {
+        var model = model(habit);
+        return new TreeSeason.Modelled(model, GrowthTime.of(model, habit, baseCelsius));
+    }
+
+    private SeasonModel model(Habit habit) {
+        return models.computeIfAbsent(habit, asked -> SeasonModel.of(climate, asked, first, last));
+    }
+}

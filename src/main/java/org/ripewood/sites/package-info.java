@@ -1,0 +1,5 @@
+/** Places where trees stand, their weather and their seasons. */
+@NullMarked
+package org.ripewood.sites;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,96 @@
+package org.ripewood.steps;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.condition.Trees;
+import org.ripewood.course.Content;
+import org.ripewood.course.CourseContent;
+import org.ripewood.course.Technique;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Role;
+import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Refused;
+
+/** Takes reports of steps done. */
+@ApplicationScoped
+public class Reports {
+
+    private final StepReach reach;
+    private final StepWriter writer;
+    private final ReportBook reports;
+    private final CourseContent content;
+    private final Trees trees;
+    private final WoundsReported wounds;
+    private final Today today;
+
+    Reports(
+            StepReach reach,
+            StepWriter writer,
+            ReportBook reports,
+            CourseContent content,
+            Trees trees,
+            WoundsReported wounds,
+            Today today) {
+        this.reach = reach;
+        this.writer = writer;
+        this.reports = reports;
+        this.content = content;
+        this.trees = trees;
+        this.wounds = wounds;
+        this.today = today;
+    }
+
+    public Step report(Actor actor, long stepId, long version, NewReport report) {
+        var step = reach.stepToMove(actor, stepId);
+        requireKeeperOrInstructor(actor, step);
+        var entity = ReportEntity.of(report);
+        if (step.state == StepState.REPORTED && saidAlready(step, entity)) {
+            return writer.told(step);
+        }
+        StepWriter.requireVersion(step, version);
+        Move.REPORT.next(step.state);
+        var inForce = content.inForce();
+        var technique = techniqueOf(inForce, step);
+        ReportCheck.check(technique, report, step, today.date());
+        wounds.check(actor, step.treeId, technique, entity.woundPlace);
+        var state = trees.stateOn(actor, step.treeId, report.doneOn());
+        var traits = inForce.species(state.tree().species()).traits();
+        var note = DoseNote.of(technique, traits, state.ledger(), report.doneOn(), entity);
+        return keep(actor, step, entity, note);
+    }
+
+    /** The technique of a step, which content may have lost since it was assigned. */
+    static Technique techniqueOf(Content content, StepEntity step) {
+        var technique = content.techniques().get(step.technique);
+        if (technique == null) {
+            throw Refused.conflict(
+                    "The course content no longer has the technique %s.".formatted(step.technique),
+                    "Maybe withdraw the step and assign another.");
+        }
+        return technique;
+    }
+
+    private Step keep(Actor actor, StepEntity step, ReportEntity entity, @Nullable String note) {
+        entity.stepId = step.id();
+        entity.byId = actor.personId();
+        entity.reportedAt = today.now();
+        reports.persist(entity);
+        step.doneOn = entity.doneOn;
+        step.reportedAt = entity.reportedAt;
+        writer.move(actor, step, Move.REPORT, note);
+        return writer.told(step);
+    }
+
+    private boolean saidAlready(StepEntity step, ReportEntity entity) {
+        var before = reports.of(List.of(step.id()));
+        return !before.isEmpty() && before.get(before.size() - 1).saysTheSameAs(entity);
+    }
+
+    private void requireKeeperOrInstructor(Actor actor, StepEntity step) {
+        var keeperId = trees.get(actor, step.treeId).keeperId();
+        if (actor.personId() != keeperId && !actor.is(Role.INSTRUCTOR)) {
+            throw Refused.forbidden("Only the tree's keeper or an instructor may report a step.");
+        }
+    }
+}

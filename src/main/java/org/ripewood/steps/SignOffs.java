@@ -1,0 +1,146 @@
+package org.ripewood.steps;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.HashMap;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.condition.Trees;
+import org.ripewood.core.progress.DoseRule;
+import org.ripewood.core.progress.Fact;
+import org.ripewood.core.progress.Value;
+import org.ripewood.core.progress.Work;
+import org.ripewood.course.CourseContent;
+import org.ripewood.course.Technique;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Role;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.records.NewContainer;
+
+/** An instructor's look at reported work, and what follows from it for the tree. */
+@ApplicationScoped
+public class SignOffs {
+
+    private final StepReach reach;
+    private final StepWriter writer;
+    private final ReportBook reports;
+    private final CourseContent content;
+    private final Trees trees;
+    private final WoundsReported wounds;
+
+    SignOffs(
+            StepReach reach,
+            StepWriter writer,
+            ReportBook reports,
+            CourseContent content,
+            Trees trees,
+            WoundsReported wounds) {
+        this.reach = reach;
+        this.writer = writer;
+        this.reports = reports;
+        this.content = content;
+        this.trees = trees;
+        this.wounds = wounds;
+    }
+
+    public Step signOff(Actor actor, long stepId, long version, @Nullable String note) {
+        var step = stepOfInstructor(actor, stepId, "sign a step off");
+        refuseOwnTree(actor, step);
+        StepWriter.requireVersion(step, version);
+        Move.SIGN_OFF.next(step.state);
+        var kept = StepWriter.noteOf(note);
+        var technique = Reports.techniqueOf(content.inForce(), step);
+        record(actor, step, technique, latestReport(step));
+        writer.move(actor, step, Move.SIGN_OFF, kept);
+        return writer.told(step);
+    }
+
+    public Step sendBack(Actor actor, long stepId, long version, String note) {
+        var step = stepOfInstructor(actor, stepId, "send a step back");
+        StepWriter.requireVersion(step, version);
+        Move.SEND_BACK.next(step.state);
+        var kept = StepWriter.requireNote(note, "Say what is to be put right.");
+        writer.move(actor, step, Move.SEND_BACK, kept);
+        return writer.told(step);
+    }
+
+    public Step withdraw(Actor actor, long stepId, long version, String note) {
+        var step = stepOfInstructor(actor, stepId, "take a step back");
+        StepWriter.requireVersion(step, version);
+        Move.WITHDRAW.next(step.state);
+        var kept = StepWriter.requireNote(note, "Say why the step is taken back.");
+        writer.move(actor, step, Move.WITHDRAW, kept);
+        return writer.told(step);
+    }
+
+    private StepEntity stepOfInstructor(Actor actor, long stepId, String toDoWhat) {
+        var step = reach.stepToMove(actor, stepId);
+        actor.require(Role.INSTRUCTOR, toDoWhat);
+        return step;
+    }
+
+    private void refuseOwnTree(Actor actor, StepEntity step) {
+        if (trees.get(actor, step.treeId).keeperId() == actor.personId()) {
+            throw Refused.forbidden(
+                    "Nobody signs off work on their own tree; another instructor has to look.");
+        }
+    }
+
+    private ReportEntity latestReport(StepEntity step) {
+        var all = reports.of(List.of(step.id()));
+        if (all.isEmpty()) {
+            throw new IllegalStateException("step " + step.id() + " is reported without a report");
+        }
+        return all.get(all.size() - 1);
+    }
+
+    /**
+     * Work, container, wound and changed facts go into the tree's record, dated when it was done.
+     */
+    private void record(Actor actor, StepEntity step, Technique technique, ReportEntity report) {
+        var note = "“%s”, step %d".formatted(technique.title(), step.id());
+        trees.recordWork(
+                actor, step.treeId, work(technique, report), technique.startsClock(), note);
+        var container = report.container();
+        if (container != null) {
+            trees.moveTo(
+                    actor,
+                    step.treeId,
+                    new NewContainer(
+                            container.kind(),
+                            container.description(),
+                            container.litres(),
+                            report.doneOn));
+        }
+        var wound = report.wound();
+        if (wound != null) {
+            wounds.record(actor, step.treeId, technique, wound, report.doneOn, note);
+        }
+        var effects = new HashMap<Fact, Value>();
+        technique.effects().forEach(effect -> effects.put(effect.fact(), effect.value()));
+        if (!effects.isEmpty()) {
+            trees.setFacts(actor, step.treeId, effects, report.doneOn, note);
+        }
+    }
+
+    private static Work work(Technique technique, ReportEntity report) {
+        var rule = technique.rule();
+        return new Work(
+                technique.code(),
+                report.doneOn,
+                rule.stress(),
+                rule.recoveryDays(),
+                share(report.foliageShare, rule.dose(), DoseRule.Kind.FOLIAGE),
+                share(report.rootShare, rule.dose(), DoseRule.Kind.ROOT));
+    }
+
+    /**
+     * A dose nobody stated counts as what the technique usually takes: the ledger errs for care.
+     */
+    private static double share(
+            @Nullable Double stated, @Nullable DoseRule dose, DoseRule.Kind kind) {
+        if (stated != null) {
+            return stated;
+        }
+        return dose != null && dose.kind() == kind ? dose.typicalShare() : 0;
+    }
+}

@@ -1,0 +1,97 @@
+package org.ripewood.steps;
+
+import static java.util.Objects.requireNonNull;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.TreeState;
+import org.ripewood.condition.Trees;
+import org.ripewood.course.CourseContent;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.PageRequest;
+import org.ripewood.platform.Paged;
+import org.ripewood.platform.Role;
+import org.ripewood.platform.Today;
+import org.ripewood.trees.Tree;
+
+/** Reported steps an instructor may sign off: those of trees in reach that are not their own. */
+@ApplicationScoped
+public class SignOffsWaiting {
+
+    private final StepBook steps;
+    private final People people;
+    private final Trees trees;
+    private final CourseContent content;
+    private final Today today;
+
+    SignOffsWaiting(
+            StepBook steps, People people, Trees trees, CourseContent content, Today today) {
+        this.steps = steps;
+        this.people = people;
+        this.trees = trees;
+        this.content = content;
+        this.today = today;
+    }
+
+    public Paged<Waiting> forInstructor(Actor actor, PageRequest page) {
+        if (!actor.is(Role.INSTRUCTOR)) {
+            return Paged.of(List.of(), page, 0);
+        }
+        var own = idsOf(trees.ofKeepers(List.of(actor.personId())));
+        var reachable = treesInReach(actor);
+        if (reachable != null && reachable.isEmpty()) {
+            return Paged.of(List.of(), page, 0);
+        }
+        var reported = steps.reported(reachable, own, page);
+        return Paged.of(told(reported), page, steps.countReported(reachable, own));
+    }
+
+    /** Trees of others in reach; null for all. */
+    private @Nullable List<Long> treesInReach(Actor actor) {
+        var keepers = people.reachable(actor);
+        if (keepers == null) {
+            return null;
+        }
+        var others = new ArrayList<>(keepers);
+        others.remove(actor.personId());
+        return others.isEmpty() ? List.of() : idsOf(trees.ofKeepers(others));
+    }
+
+    private List<Waiting> told(List<StepEntity> reported) {
+        if (reported.isEmpty()) {
+            return List.of();
+        }
+        var ids = reported.stream().map(step -> step.treeId).distinct().toList();
+        Map<Long, Tree> byId =
+                trees.statesOn(ids, today.date()).values().stream()
+                        .map(TreeState::tree)
+                        .collect(Collectors.toMap(Tree::id, tree -> tree));
+        var keepers = byId.values().stream().map(Tree::keeperId).distinct().toList();
+        var names = people.names(keepers);
+        return reported.stream()
+                .map(step -> told(step, requireNonNull(byId.get(step.treeId)), names))
+                .toList();
+    }
+
+    private Waiting told(StepEntity step, Tree tree, Map<Long, String> names) {
+        Instant reportedAt = requireNonNull(step.reportedAt);
+        return new Waiting(
+                step.id(),
+                tree.id(),
+                tree.label(),
+                names.getOrDefault(tree.keeperId(), ""),
+                step.technique,
+                content.inForce().titleOf(step.technique),
+                reportedAt);
+    }
+
+    private static List<Long> idsOf(List<Tree> trees) {
+        return trees.stream().map(Tree::id).toList();
+    }
+}

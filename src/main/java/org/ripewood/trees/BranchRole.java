@@ -1,9 +1,0 @@
-package org.ripewood.trees;
-
-/** What a branch is there for. */
-public enum BranchRole {
-    PRIMARY,
-    CANDIDATE,
-    SACRIFICE,
-    LEADER
-}

@@ -1,7 +1,0 @@
-package org.ripewood.trees;
-
-import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
-import jakarta.enterprise.context.ApplicationScoped;
-
-@ApplicationScoped
-class WorkDoneRows implements PanacheRepositoryBase<WorkDoneEntity, Long> {}

@@ -1,7 +1,0 @@
-package org.ripewood.trees;
-
-import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
-import jakarta.enterprise.context.ApplicationScoped;
-
-@ApplicationScoped
-class WoundRows implements PanacheRepositoryBase<WoundEntity, Long> {}

@@ -1,6 +1,0 @@
-package org.ripewood.web;
-
-import jakarta.validation.constraints.NotNull;
-
-/** Whether a person may sign in, as the form sends it. */
-record Activity(@NotNull Long version, @NotNull Boolean active) {}

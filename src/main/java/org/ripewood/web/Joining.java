@@ -1,7 +1,0 @@
-package org.ripewood.web;
-
-import jakarta.validation.constraints.NotNull;
-import org.ripewood.platform.Role;
-
-/** A person who joins a course, as the form sends it. */
-record Joining(@NotNull Long courseId, @NotNull Long personId, @NotNull Role as) {}

@@ -1,0 +1,125 @@
+package org.ripewood.web.courses;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import org.ripewood.accounts.People;
+import org.ripewood.course.CourseContent;
+import org.ripewood.platform.CsvText;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.Role;
+import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Inputs;
+import org.ripewood.routes.Standings;
+import org.ripewood.sessions.NewSession;
+import org.ripewood.sessions.Sessions;
+import org.ripewood.web.kit.Answer;
+import org.ripewood.web.kit.Typed;
+
+/** A course's board: every tree at a glance, what holds them, who needs a look, the class dates. */
+@Path("/courses/{id: \\d{1,18}}")
+@RolesAllowed({Role.INSTRUCTOR_NAME, Role.REGISTRAR_NAME})
+class CoursePages {
+
+    @CheckedTemplate
+    static class Templates {
+        static native TemplateInstance course(CourseSheet sheet);
+    }
+
+    private final CurrentUser user;
+    private final People people;
+    private final Sessions sessions;
+    private final Standings standings;
+    private final CourseContent content;
+    private final Inputs inputs;
+    private final Today today;
+
+    CoursePages(
+            CurrentUser user,
+            People people,
+            Sessions sessions,
+            Standings standings,
+            CourseContent content,
+            Inputs inputs,
+            Today today) {
+        this.user = user;
+        this.people = people;
+        this.sessions = sessions;
+        this.standings = standings;
+        this.content = content;
+        this.inputs = inputs;
+        this.today = today;
+    }
+
+    @GET
+    public Response course(long id, @Context UriInfo uri) {
+        var asked = uri.getQueryParameters();
+        var fresh = Typed.fresh("session");
+        return Answer.orAgain(
+                () -> page(id, inputs.read(asked, BoardFilter.class), filter(asked), fresh),
+                problem ->
+                        page(id, BoardFilter.ALL, Typed.refused("board", asked, problem), fresh));
+    }
+
+    @GET
+    @Path("board.csv")
+    public Response file(long id, @Context UriInfo uri) {
+        var filter = inputs.read(uri.getQueryParameters(), BoardFilter.class);
+        var board = standings.wholeBoard(user.actor(), id, today.date(), filter.asked());
+        return Response.ok(BoardFile.of(board))
+                .type(CsvText.MEDIA_TYPE)
+                .header("Cache-Control", "no-store")
+                .header(
+                        "Content-Disposition",
+                        CsvText.attachment("course-%d-board-%s.csv".formatted(id, board.on())))
+                .build();
+    }
+
+    @POST
+    @Path("sessions")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response setSession(long id, MultivaluedMap<String, String> form) {
+        // the path says which course
+        form.putSingle("courseId", Long.toString(id));
+        return Answer.to(
+                () -> {
+                    var set = sessions.set(user.actor(), inputs.read(form, NewSession.class));
+                    return "/sessions/" + set.id();
+                },
+                problem ->
+                        page(
+                                id,
+                                BoardFilter.ALL,
+                                Typed.fresh("board"),
+                                Typed.refused("session", form, problem)));
+    }
+
+    private static Typed filter(MultivaluedMap<String, String> asked) {
+        return Typed.of("board", asked);
+    }
+
+    private TemplateInstance page(long id, BoardFilter filter, Typed asked, Typed typed) {
+        var actor = user.actor();
+        var board = standings.board(actor, id, today.date(), filter.asked(), filter.rows());
+        return Templates.course(
+                new CourseSheet(
+                        people.getCourse(actor, id),
+                        board,
+                        filter.asked(),
+                        asked,
+                        content.inForce(),
+                        sessions.ofCourse(actor, id, today.date()),
+                        people.members(id, Role.INSTRUCTOR),
+                        people.members(id, Role.STUDENT),
+                        typed));
+    }
+}

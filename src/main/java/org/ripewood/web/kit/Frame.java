@@ -1,0 +1,57 @@
+package org.ripewood.web.kit;
+
+import jakarta.enterprise.context.RequestScoped;
+import jakarta.inject.Named;
+import java.time.LocalDate;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.ripewood.accounts.People;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.Role;
+import org.ripewood.platform.Today;
+
+/** What surrounds every page: who is signed in, where they may go, whether this is a demo. */
+@Named
+@RequestScoped
+public class Frame {
+
+    private final CurrentUser user;
+    private final People people;
+    private final Today today;
+    private final boolean demo;
+
+    Frame(
+            CurrentUser user,
+            People people,
+            Today today,
+            @ConfigProperty(name = "ripewood.demo", defaultValue = "false") boolean demo) {
+        this.user = user;
+        this.people = people;
+        this.today = today;
+        this.demo = demo;
+    }
+
+    public boolean isDemo() {
+        return demo;
+    }
+
+    public LocalDate getToday() {
+        return today.date();
+    }
+
+    /** Whoever has to set up a second factor first has no way to anywhere else yet. */
+    public boolean isSignedIn() {
+        return user.signedIn() && !user.unfinished();
+    }
+
+    public boolean isRegistrar() {
+        return user.signedIn() && user.actor().is(Role.REGISTRAR);
+    }
+
+    public boolean isInstructor() {
+        return user.signedIn() && user.actor().is(Role.INSTRUCTOR);
+    }
+
+    public String getName() {
+        return people.get(user.actor().personId()).name();
+    }
+}

@@ -1,0 +1,128 @@
+package org.ripewood.web.sites;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import io.quarkus.security.Authenticated;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.util.List;
+import java.util.Map;
+import org.jboss.resteasy.reactive.RestForm;
+import org.jboss.resteasy.reactive.multipart.FileUpload;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.condition.Trees;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.Role;
+import org.ripewood.platform.problems.Inputs;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.sites.NewSite;
+import org.ripewood.sites.SiteLine;
+import org.ripewood.web.kit.Answer;
+import org.ripewood.web.kit.Typed;
+import org.ripewood.web.kit.Versioned;
+
+/** Sites: what is known of their temperatures, and the season there. */
+@Path("/sites")
+@Authenticated
+class SitePages {
+
+    @CheckedTemplate
+    static class Templates {
+        static native TemplateInstance sites(List<SiteLine> sites);
+
+        static native TemplateInstance site(SiteSheet sheet);
+    }
+
+    private static final int NOT_FOUND = 404;
+
+    private final CurrentUser user;
+    private final Trees trees;
+    private final SiteSheets sheets;
+    private final Inputs inputs;
+
+    SitePages(CurrentUser user, Trees trees, SiteSheets sheets, Inputs inputs) {
+        this.user = user;
+        this.trees = trees;
+        this.sheets = sheets;
+        this.inputs = inputs;
+    }
+
+    @GET
+    public Response sites() {
+        return Answer.page(Templates.sites(trees.sites(user.actor())));
+    }
+
+    @GET
+    @Path("{id: \\d{1,18}}")
+    public Response site(long id, @QueryParam("species") @Nullable String species) {
+        return Answer.page(
+                Templates.site(sheets.lay(user.actor(), id, species, Typed.fresh("none"), null)));
+    }
+
+    @POST
+    @Path("{id: \\d{1,18}}")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @RolesAllowed({Role.INSTRUCTOR_NAME, Role.REGISTRAR_NAME})
+    public Response change(long id, MultivaluedMap<String, String> form) {
+        return Answer.to(
+                () -> {
+                    var version = inputs.read(form, Versioned.class).version();
+                    trees.changeSite(user.actor(), id, version, inputs.read(form, NewSite.class));
+                    return "/sites/" + id;
+                },
+                problem -> page(id, Typed.refused("site", form, problem)));
+    }
+
+    /** Faults are told on the page at once; sending the same again changes nothing. */
+    @POST
+    @Path("{id: \\d{1,18}}/readings")
+    @Consumes(MediaType.MULTIPART_FORM_DATA)
+    @RolesAllowed({Role.INSTRUCTOR_NAME, Role.REGISTRAR_NAME})
+    public Response takeReadings(
+            long id,
+            @RestForm("file") @Nullable FileUpload file,
+            @RestForm("text") @Nullable String text) {
+        var typed = text == null ? "" : text;
+        var sent = file == null || file.size() == 0 ? typed : read(file);
+        try {
+            var taken = trees.importReadings(user.actor(), id, sent);
+            return taken.faultCount() == 0
+                    ? Answer.seeOther("/sites/" + id + "#readings")
+                    : Answer.page(
+                            Templates.site(
+                                    sheets.lay(
+                                            user.actor(), id, null, Typed.fresh("none"), taken)));
+        } catch (Refused refused) {
+            var problem = refused.problem();
+            if (problem.status() == NOT_FOUND) {
+                throw refused;
+            }
+            return Answer.page(
+                    problem.status(),
+                    page(id, new Typed("readings", Map.of("text", List.of(typed)), problem)));
+        }
+    }
+
+    private TemplateInstance page(long id, Typed typed) {
+        return Templates.site(sheets.lay(user.actor(), id, null, typed, null));
+    }
+
+    private static String read(FileUpload file) {
+        try {
+            return new String(Files.readAllBytes(file.uploadedFile()), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

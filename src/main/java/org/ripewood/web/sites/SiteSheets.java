@@ -1,0 +1,90 @@
+package org.ripewood.web.sites;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.Trees;
+import org.ripewood.course.CourseContent;
+import org.ripewood.course.Species;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.sites.ReadingsImport;
+import org.ripewood.web.kit.Clashes;
+import org.ripewood.web.kit.Label;
+import org.ripewood.web.kit.Typed;
+
+/** Lays out what the page of a site shows. */
+@ApplicationScoped
+class SiteSheets {
+
+    private static final List<Label> LABELS =
+            List.of(
+                    Label.of("name", "Name"),
+                    Label.of("latitude", "Latitude, °"),
+                    Label.of("longitude", "Longitude, °"),
+                    Label.of("zone", "Time zone"),
+                    new Label(
+                            "schoolGround",
+                            "The school's own ground",
+                            own -> own.equals("true") ? "yes" : "no"),
+                    Label.of("meanMinimaCelsius", "Mean minima, °C, January to December"),
+                    Label.of("meanMaximaCelsius", "Mean maxima, °C, January to December"));
+
+    private final Trees trees;
+    private final People people;
+    private final Clashes clashes;
+    private final CourseContent content;
+    private final Today today;
+
+    SiteSheets(Trees trees, People people, Clashes clashes, CourseContent content, Today today) {
+        this.trees = trees;
+        this.people = people;
+        this.clashes = clashes;
+        this.content = content;
+        this.today = today;
+    }
+
+    /**
+     * @param species code of the one whose season is shown; the most frequent there when null
+     */
+    SiteSheet lay(
+            Actor actor,
+            long siteId,
+            @Nullable String species,
+            Typed typed,
+            @Nullable ReadingsImport taken) {
+        var known = trees.site(actor, siteId);
+        var all = content.inForce().species();
+        var here = known.species().stream().map(all::get).filter(Objects::nonNull).toList();
+        var others =
+                all.values().stream()
+                        .filter(one -> !here.contains(one))
+                        .sorted(Comparator.comparing(Species::common))
+                        .toList();
+        var chosen = species == null ? first(here, others) : all.get(species);
+        if (chosen == null) {
+            throw Refused.notFound("species", String.valueOf(species));
+        }
+        return new SiteSheet(
+                known,
+                trees.keepsSite(actor, siteId),
+                here,
+                others,
+                chosen,
+                trees.season(actor, siteId, chosen.code()),
+                today.date(),
+                clashes.mend(
+                        typed,
+                        SiteSheet.described(known.site()),
+                        new Clashes.About("site", siteId, LABELS, people::names)),
+                taken);
+    }
+
+    private static Species first(List<Species> here, List<Species> others) {
+        return here.isEmpty() ? others.get(0) : here.get(0);
+    }
+}

@@ -1,0 +1,5 @@
+/** Pages of sites. */
+@NullMarked
+package org.ripewood.web.sites;
+
+import org.jspecify.annotations.NullMarked;

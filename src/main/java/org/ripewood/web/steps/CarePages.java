@@ -1,0 +1,102 @@
+package org.ripewood.web.steps;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import io.quarkus.security.Authenticated;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import org.ripewood.aftercare.Aftercare;
+import org.ripewood.aftercare.NewWord;
+import org.ripewood.aftercare.Saying;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.Inputs;
+import org.ripewood.routes.Standings;
+import org.ripewood.web.kit.Answer;
+import org.ripewood.web.kit.OnceForms;
+import org.ripewood.web.kit.Typed;
+
+/** Care of a tree after work: all tasks, and what is said of them. */
+@Path("/trees/{id: \\d{1,18}}/aftercare")
+@Authenticated
+class CarePages {
+
+    private static final String TASK = "{task: [0-9a-z_-]{1,80}}/";
+
+    @CheckedTemplate
+    static class Templates {
+        static native TemplateInstance aftercare(CareSheet sheet);
+    }
+
+    private final CurrentUser user;
+    private final CareDesk desk;
+    private final Aftercare aftercare;
+    private final Standings standings;
+    private final Inputs inputs;
+    private final Today today;
+    private final OnceForms onceForms;
+
+    CarePages(
+            CurrentUser user,
+            CareDesk desk,
+            Aftercare aftercare,
+            Standings standings,
+            Inputs inputs,
+            Today today,
+            OnceForms onceForms) {
+        this.user = user;
+        this.desk = desk;
+        this.aftercare = aftercare;
+        this.standings = standings;
+        this.inputs = inputs;
+        this.today = today;
+        this.onceForms = onceForms;
+    }
+
+    @GET
+    public Response aftercare(long id) {
+        return Answer.page(page(id, Typed.fresh("none")));
+    }
+
+    @POST
+    @Path(TASK + "done")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response done(long id, String task, MultivaluedMap<String, String> form) {
+        return say(id, task, Saying.DONE, form);
+    }
+
+    @POST
+    @Path(TASK + "not-needed")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response notNeeded(long id, String task, MultivaluedMap<String, String> form) {
+        return say(id, task, Saying.NOT_NEEDED, form);
+    }
+
+    @POST
+    @Path(TASK + "taken-back")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response takenBack(long id, String task, MultivaluedMap<String, String> form) {
+        return say(id, task, Saying.TAKEN_BACK, form);
+    }
+
+    private Response say(long id, String task, Saying what, MultivaluedMap<String, String> form) {
+        return onceForms.to(
+                form,
+                () -> {
+                    aftercare.say(user.actor(), id, task, what, inputs.read(form, NewWord.class));
+                    return "/trees/" + id + "/checklist#aftercare";
+                },
+                problem -> page(id, Typed.refused(CareSheet.formOf(task), form, problem)));
+    }
+
+    private TemplateInstance page(long id, Typed typed) {
+        var actor = user.actor();
+        var list = standings.checklist(actor, id, today.date()).care();
+        return Templates.aftercare(desk.lay(actor, id, list, typed));
+    }
+}

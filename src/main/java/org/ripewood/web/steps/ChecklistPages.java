@@ -1,0 +1,54 @@
+package org.ripewood.web.steps;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import io.quarkus.security.Authenticated;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.Response;
+import org.ripewood.boards.Checklist;
+import org.ripewood.condition.Trees;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.Today;
+import org.ripewood.routes.Standings;
+import org.ripewood.trees.Tree;
+import org.ripewood.web.kit.Answer;
+import org.ripewood.web.kit.Typed;
+
+/** A tree's checklist: care, what to do now, what to measure, what waits and why, what is done. */
+@Path("/trees/{id: \\d{1,18}}/checklist")
+@Authenticated
+class ChecklistPages {
+
+    @CheckedTemplate
+    static class Templates {
+        static native TemplateInstance checklist(
+                Tree tree, Checklist list, CareSheet care, Typed fresh);
+    }
+
+    private final CurrentUser user;
+    private final Trees trees;
+    private final Standings standings;
+    private final CareDesk care;
+    private final Today today;
+
+    ChecklistPages(CurrentUser user, Trees trees, Standings standings, CareDesk care, Today today) {
+        this.user = user;
+        this.trees = trees;
+        this.standings = standings;
+        this.care = care;
+        this.today = today;
+    }
+
+    @GET
+    public Response checklist(long id) {
+        var actor = user.actor();
+        var list = standings.checklist(actor, id, today.date());
+        return Answer.page(
+                Templates.checklist(
+                        trees.get(actor, id),
+                        list,
+                        care.lay(actor, id, list.care(), Typed.fresh("none")),
+                        Typed.fresh("report").with("doneOn", today.date())));
+    }
+}

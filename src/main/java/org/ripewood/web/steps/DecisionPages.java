@@ -1,0 +1,48 @@
+package org.ripewood.web.steps;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import io.quarkus.security.Authenticated;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.Response;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.Trees;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.routes.Standings;
+import org.ripewood.standing.Decision;
+import org.ripewood.trees.Tree;
+import org.ripewood.web.kit.Answer;
+
+/** A decision as it was, by the criteria and the evidence of that day. */
+@Path("/decisions/{id: \\d{1,18}}")
+@Authenticated
+class DecisionPages {
+
+    @CheckedTemplate
+    static class Templates {
+        static native TemplateInstance decision(Decision decision, Tree tree, String by);
+    }
+
+    private final CurrentUser user;
+    private final People people;
+    private final Trees trees;
+    private final Standings standings;
+
+    DecisionPages(CurrentUser user, People people, Trees trees, Standings standings) {
+        this.user = user;
+        this.people = people;
+        this.trees = trees;
+        this.standings = standings;
+    }
+
+    @GET
+    public Response decision(long id) {
+        var decision = standings.getDecision(user.actor(), id);
+        return Answer.page(
+                Templates.decision(
+                        decision,
+                        trees.get(user.actor(), decision.treeId()),
+                        people.get(decision.byId()).name()));
+    }
+}

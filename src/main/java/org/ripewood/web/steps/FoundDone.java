@@ -1,0 +1,13 @@
+package org.ripewood.web.steps;
+
+import jakarta.validation.constraints.NotBlank;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/** A technique found already done, as the form sends it. */
+record FoundDone(
+        @NotBlank @Size(max = 60) String technique,
+        @NotNull LocalDate doneOn,
+        @Nullable @Size(max = 2000) String note) {}

@@ -1,0 +1,81 @@
+package org.ripewood.web.steps;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.HashSet;
+import java.util.Set;
+import org.ripewood.accounts.People;
+import org.ripewood.condition.Trees;
+import org.ripewood.course.CourseContent;
+import org.ripewood.photos.Photos;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Role;
+import org.ripewood.platform.Today;
+import org.ripewood.routes.Standings;
+import org.ripewood.steps.Step;
+import org.ripewood.web.kit.Typed;
+import org.ripewood.web.trees.TreeSheet;
+
+/** Lays out what the page of a step shows. */
+@ApplicationScoped
+class StepDesk {
+
+    private final People people;
+    private final Trees trees;
+    private final Standings standings;
+    private final Photos photos;
+    private final CourseContent content;
+    private final Today today;
+    private final StepClashes clashes;
+
+    StepDesk(
+            People people,
+            Trees trees,
+            Standings standings,
+            Photos photos,
+            CourseContent content,
+            Today today,
+            StepClashes clashes) {
+        this.people = people;
+        this.trees = trees;
+        this.standings = standings;
+        this.photos = photos;
+        this.content = content;
+        this.today = today;
+        this.clashes = clashes;
+    }
+
+    StepSheet lay(Actor actor, long stepId, Typed sent) {
+        var step = standings.getStep(actor, stepId);
+        var typed = clashes.mend(actor, sent, step);
+        var tree = trees.get(actor, step.treeId());
+        var techniques = content.inForce().techniques();
+        var decisionId = step.decisionId();
+        return new StepSheet(
+                tree,
+                people.get(tree.keeperId()).name(),
+                step,
+                TreeSheet.title(techniques, step.technique()),
+                techniques.get(step.technique()),
+                decisionId == null ? null : standings.getDecision(actor, decisionId),
+                trees.names(actor, step.treeId(), everybody(step)),
+                photos.ofStep(actor, stepId),
+                actor.is(Role.INSTRUCTOR),
+                typed.orFresh("report", Typed.fresh("report").with("doneOn", today.date())),
+                typed.orFresh("sign-off", Typed.fresh("sign-off")),
+                typed.orFresh("send-back", Typed.fresh("send-back")),
+                typed.orFresh("withdraw", Typed.fresh("withdraw")),
+                typed);
+    }
+
+    private static Set<Long> everybody(Step step) {
+        var ids = new HashSet<Long>();
+        ids.add(step.assignedById());
+        step.events().forEach(event -> ids.add(event.byId()));
+        step.waivers().forEach(waiver -> ids.add(waiver.byId()));
+        var report = step.report();
+        if (report != null) {
+            ids.add(report.byId());
+        }
+        return ids;
+    }
+}

@@ -1,0 +1,123 @@
+package org.ripewood.web.steps;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import io.quarkus.security.Authenticated;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.util.function.Consumer;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.Role;
+import org.ripewood.platform.problems.Inputs;
+import org.ripewood.routes.Standings;
+import org.ripewood.steps.NewReport;
+import org.ripewood.web.kit.Answer;
+import org.ripewood.web.kit.OnceForms;
+import org.ripewood.web.kit.Typed;
+import org.ripewood.web.kit.Versioned;
+
+/** A step: what was said and done about it, the report, and the instructor's answer. */
+@Path("/steps/{id: \\d{1,18}}")
+@Authenticated
+class StepPages {
+
+    @CheckedTemplate
+    static class Templates {
+        static native TemplateInstance step(StepSheet sheet);
+    }
+
+    private final CurrentUser user;
+    private final StepDesk desk;
+    private final Standings standings;
+    private final Inputs inputs;
+    private final OnceForms onceForms;
+
+    StepPages(
+            CurrentUser user,
+            StepDesk desk,
+            Standings standings,
+            Inputs inputs,
+            OnceForms onceForms) {
+        this.user = user;
+        this.desk = desk;
+        this.standings = standings;
+        this.inputs = inputs;
+        this.onceForms = onceForms;
+    }
+
+    @GET
+    public Response step(long id) {
+        return Answer.page(page(id, Typed.fresh("none")));
+    }
+
+    @POST
+    @Path("report")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response report(long id, MultivaluedMap<String, String> form) {
+        return onceForms.to(
+                form,
+                () -> {
+                    var version = inputs.read(form, Versioned.class).version();
+                    var report = inputs.read(form, NewReport.class);
+                    var step = standings.report(user.actor(), id, version, report);
+                    return "/trees/" + step.treeId() + "/checklist";
+                },
+                problem -> page(id, Typed.refused("report", form, problem)));
+    }
+
+    @POST
+    @Path("sign-off")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @RolesAllowed(Role.INSTRUCTOR_NAME)
+    public Response signOff(long id, MultivaluedMap<String, String> form) {
+        return answer(
+                id,
+                "sign-off",
+                form,
+                said -> standings.signOff(user.actor(), id, said.version(), said.note()));
+    }
+
+    @POST
+    @Path("send-back")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @RolesAllowed(Role.INSTRUCTOR_NAME)
+    public Response sendBack(long id, MultivaluedMap<String, String> form) {
+        return answer(
+                id,
+                "send-back",
+                form,
+                said -> standings.sendBack(user.actor(), id, said.version(), said.words()));
+    }
+
+    @POST
+    @Path("withdraw")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @RolesAllowed(Role.INSTRUCTOR_NAME)
+    public Response withdraw(long id, MultivaluedMap<String, String> form) {
+        return answer(
+                id,
+                "withdraw",
+                form,
+                said -> standings.withdraw(user.actor(), id, said.version(), said.words()));
+    }
+
+    private Response answer(
+            long id, String name, MultivaluedMap<String, String> form, Consumer<Versioned> act) {
+        return Answer.to(
+                () -> {
+                    act.accept(inputs.read(form, Versioned.class));
+                    return "/steps/" + id;
+                },
+                problem -> page(id, Typed.refused(name, form, problem)));
+    }
+
+    private TemplateInstance page(long id, Typed typed) {
+        return Templates.step(desk.lay(user.actor(), id, typed));
+    }
+}

@@ -1,0 +1,79 @@
+package org.ripewood.web.stock;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import java.util.stream.Stream;
+import org.ripewood.accounts.People;
+import org.ripewood.materials.Materials;
+import org.ripewood.materials.Movement;
+import org.ripewood.materials.StockItem;
+import org.ripewood.materials.StockKind;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.PageRequest;
+import org.ripewood.platform.Today;
+import org.ripewood.web.kit.Clashes;
+import org.ripewood.web.kit.Typed;
+
+/** Lays out what the pages of the stock show. */
+@ApplicationScoped
+class StockDesk {
+
+    private static final int ROWS = 50;
+    private static final int MOVEMENTS = 20;
+    private static final int MOST_SUBSTRATES = 200;
+
+    private final Materials materials;
+    private final People people;
+    private final Today today;
+    private final Clashes clashes;
+
+    StockDesk(Materials materials, People people, Today today, Clashes clashes) {
+        this.materials = materials;
+        this.people = people;
+        this.today = today;
+        this.clashes = clashes;
+    }
+
+    StockSheet shelf(Actor actor, StockShelf shelf, int page, Typed typed) {
+        var counts = materials.counts(actor);
+        return new StockSheet(
+                shelf,
+                List.of(StockShelf.values()).stream()
+                        .map(one -> new StockSheet.Tab(one, counts.getOrDefault(one.kind(), 0L)))
+                        .toList(),
+                materials.list(actor, shelf.kind(), new PageRequest(page, ROWS)),
+                substrates(actor, shelf.kind()),
+                typed);
+    }
+
+    StockItemSheet item(Actor actor, long id, int page, Typed typed) {
+        var item = materials.get(actor, id);
+        var movements = materials.movements(actor, id, new PageRequest(page, MOVEMENTS));
+        var persons =
+                Stream.concat(
+                                movements.items().stream().map(Movement::byId),
+                                Stream.of(item.changedById()))
+                        .distinct()
+                        .toList();
+        var substrates = substrates(actor, item.kind());
+        return new StockItemSheet(
+                item,
+                movements,
+                people.names(persons),
+                substrates,
+                today.date(),
+                clashes.mend(
+                        typed,
+                        StockItemSheet.described(item),
+                        new Clashes.About(
+                                "stock_item", id, StockLabels.of(substrates), people::names)));
+    }
+
+    private List<StockItem> substrates(Actor actor, StockKind kind) {
+        return kind == StockKind.MIX
+                ? materials
+                        .list(actor, StockKind.SUBSTRATE, new PageRequest(0, MOST_SUBSTRATES))
+                        .items()
+                : List.of();
+    }
+}

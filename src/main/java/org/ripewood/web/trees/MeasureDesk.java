@@ -1,0 +1,59 @@
+package org.ripewood.web.trees;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import java.util.stream.Stream;
+import org.ripewood.condition.Trees;
+import org.ripewood.core.progress.Fact;
+import org.ripewood.course.CourseContent;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Today;
+import org.ripewood.records.LastReadings;
+import org.ripewood.records.Question;
+import org.ripewood.web.kit.Typed;
+
+/** Lays out the page for measuring at the bench. */
+@ApplicationScoped
+class MeasureDesk {
+
+    static final String FORM = "measure";
+
+    private final Trees trees;
+    private final CourseContent content;
+    private final Today today;
+
+    MeasureDesk(Trees trees, CourseContent content, Today today) {
+        this.trees = trees;
+        this.content = content;
+        this.today = today;
+    }
+
+    MeasureSheet lay(Actor actor, long treeId, Typed typed, List<Question> questions) {
+        var last = trees.lastReadings(actor, treeId);
+        return new MeasureSheet(
+                trees.get(actor, treeId),
+                last.marks(),
+                last.wounds(),
+                lengths(last),
+                questions,
+                typed);
+    }
+
+    /** A form nobody has typed into yet, for today. */
+    Typed fresh() {
+        return Typed.fresh(FORM).with("observedOn", today.date());
+    }
+
+    private List<MeasureSheet.Length> lengths(LastReadings last) {
+        var inForce = content.inForce();
+        return Stream.of(Fact.SHOOT_EXTENSION_MM, Fact.TRUNK_BASE_MM, Fact.HEIGHT_MM)
+                .map(
+                        fact ->
+                                new MeasureSheet.Length(
+                                        fact.code(),
+                                        inForce.text(fact).title(),
+                                        inForce.text(fact).how(),
+                                        last.whole().get(fact)))
+                .toList();
+    }
+}

@@ -1,0 +1,73 @@
+package org.ripewood.web.trees;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.condition.Trees;
+import org.ripewood.core.progress.Fact;
+import org.ripewood.course.CourseContent;
+import org.ripewood.course.FactText;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.PageRequest;
+import org.ripewood.platform.Today;
+import org.ripewood.records.Observation;
+import org.ripewood.web.kit.Shown;
+import org.ripewood.web.kit.Typed;
+
+/** Lays out what the page of observations shows. */
+@ApplicationScoped
+class ObservationDesk {
+
+    private static final int ROWS = 50;
+
+    private final Trees trees;
+    private final CourseContent content;
+    private final Today today;
+
+    ObservationDesk(Trees trees, CourseContent content, Today today) {
+        this.trees = trees;
+        this.content = content;
+        this.today = today;
+    }
+
+    ObservationSheet lay(Actor actor, long treeId, @Nullable Fact fact, int page, Typed typed) {
+        var inForce = content.inForce();
+        var observations = trees.observations(actor, treeId, new PageRequest(page, ROWS));
+        return new ObservationSheet(
+                trees.get(actor, treeId),
+                fact,
+                fact == null ? null : inForce.text(fact),
+                FactLines.recordable(inForce),
+                trees.wounds(actor, treeId),
+                trees.branches(actor, treeId),
+                observations,
+                trees.names(
+                        actor,
+                        treeId,
+                        observations.items().stream()
+                                .map(Observation::byId)
+                                .collect(Collectors.toSet())),
+                inForce.facts().values().stream()
+                        .collect(Collectors.toMap(FactText::code, text -> text)),
+                typed.refused() ? typed : filled(typed, observations.items()));
+    }
+
+    /** A new entry begins with today; a correction begins with what it corrects. */
+    private Typed filled(Typed typed, List<Observation> shown) {
+        return shown.stream()
+                .filter(seen -> typed.has("supersedes", seen.id()))
+                .findFirst()
+                .map(seen -> corrected(typed, seen))
+                .orElseGet(() -> typed.with("observedOn", today.date()));
+    }
+
+    private static Typed corrected(Typed typed, Observation seen) {
+        return typed.with("value", Shown.typed(seen.value()))
+                .with("observedOn", seen.observedOn())
+                .withIfKnown("woundId", seen.woundId())
+                .withIfKnown("branchId", seen.branchId())
+                .withIfKnown("heightMm", seen.heightMm())
+                .withIfKnown("note", seen.note());
+    }
+}

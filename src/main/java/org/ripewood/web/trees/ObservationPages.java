@@ -1,0 +1,102 @@
+package org.ripewood.web.trees;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import io.quarkus.security.Authenticated;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.DefaultValue;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.condition.Trees;
+import org.ripewood.core.progress.Fact;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.problems.Inputs;
+import org.ripewood.platform.problems.Problem;
+import org.ripewood.records.NewObservation;
+import org.ripewood.web.kit.Answer;
+import org.ripewood.web.kit.OnceForms;
+import org.ripewood.web.kit.Typed;
+
+/** What was seen and measured on a tree, how to look, and the form for what is seen now. */
+@Path("/trees/{id: \\d{1,18}}/observations")
+@Authenticated
+class ObservationPages {
+
+    @CheckedTemplate
+    static class Templates {
+        static native TemplateInstance observations(ObservationSheet sheet);
+    }
+
+    private final CurrentUser user;
+    private final ObservationDesk desk;
+    private final TreeDesk treeDesk;
+    private final Trees trees;
+    private final Inputs inputs;
+    private final OnceForms onceForms;
+
+    ObservationPages(
+            CurrentUser user,
+            ObservationDesk desk,
+            TreeDesk treeDesk,
+            Trees trees,
+            Inputs inputs,
+            OnceForms onceForms) {
+        this.user = user;
+        this.desk = desk;
+        this.treeDesk = treeDesk;
+        this.trees = trees;
+        this.inputs = inputs;
+        this.onceForms = onceForms;
+    }
+
+    @GET
+    public Response observations(
+            long id,
+            @QueryParam("fact") @Nullable String fact,
+            @QueryParam("corrects") @Nullable Long corrects,
+            @QueryParam("page") @DefaultValue("0") int page) {
+        return Answer.page(page(id, fact, page, blank(corrects)));
+    }
+
+    @POST
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response observe(long id, MultivaluedMap<String, String> form) {
+        return onceForms.to(
+                form,
+                () -> {
+                    var seen = inputs.read(form, NewObservation.class);
+                    trees.observe(user.actor(), id, seen);
+                    return back(id, form);
+                },
+                problem -> again(id, form, problem));
+    }
+
+    private static Typed blank(@Nullable Long corrects) {
+        var blank = Typed.fresh("observation");
+        return corrects == null ? blank : blank.with("supersedes", corrects);
+    }
+
+    private static String back(long id, MultivaluedMap<String, String> form) {
+        return "/trees/" + id + ("reading".equals(form.getFirst("form")) ? "#wounds" : "#facts");
+    }
+
+    /** The page the form stood on: the tree's own, or that of one fact. */
+    private TemplateInstance again(long id, MultivaluedMap<String, String> form, Problem problem) {
+        var name = form.getFirst("form");
+        return name == null
+                ? page(id, form.getFirst("fact"), 0, Typed.refused("observation", form, problem))
+                : TreePages.Templates.tree(
+                        treeDesk.lay(user.actor(), id, Typed.refused(name, form, problem)));
+    }
+
+    private TemplateInstance page(long id, @Nullable String fact, int page, Typed typed) {
+        var asked = fact == null ? null : Fact.find(fact).orElse(null);
+        return Templates.observations(desk.lay(user.actor(), id, asked, page, typed));
+    }
+}

@@ -1,0 +1,94 @@
+package org.ripewood.web.trees;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import io.quarkus.security.Authenticated;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import org.ripewood.condition.Trees;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.problems.Inputs;
+import org.ripewood.records.NewBranch;
+import org.ripewood.records.NewContainer;
+import org.ripewood.records.NewWound;
+import org.ripewood.web.kit.Answer;
+import org.ripewood.web.kit.OnceForms;
+import org.ripewood.web.kit.Typed;
+
+/** A tree's page: what comes next, how everything stands, its record, and the forms for it. */
+@Path("/trees/{id: \\d{1,18}}")
+@Authenticated
+class TreePages {
+
+    @CheckedTemplate
+    static class Templates {
+        static native TemplateInstance tree(TreeSheet sheet);
+    }
+
+    private final CurrentUser user;
+    private final TreeDesk desk;
+    private final Trees trees;
+    private final Inputs inputs;
+    private final OnceForms onceForms;
+
+    TreePages(CurrentUser user, TreeDesk desk, Trees trees, Inputs inputs, OnceForms onceForms) {
+        this.user = user;
+        this.desk = desk;
+        this.trees = trees;
+        this.inputs = inputs;
+        this.onceForms = onceForms;
+    }
+
+    @GET
+    public Response tree(long id) {
+        return Answer.page(page(id, Typed.fresh("none")));
+    }
+
+    @POST
+    @Path("wounds")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response addWound(long id, MultivaluedMap<String, String> form) {
+        return onceForms.to(
+                form,
+                () -> {
+                    trees.addWound(user.actor(), id, inputs.read(form, NewWound.class));
+                    return "/trees/" + id + "#wounds";
+                },
+                problem -> page(id, Typed.refused("wound", form, problem)));
+    }
+
+    @POST
+    @Path("branches")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response addBranch(long id, MultivaluedMap<String, String> form) {
+        return onceForms.to(
+                form,
+                () -> {
+                    trees.addBranch(user.actor(), id, inputs.read(form, NewBranch.class));
+                    return "/trees/" + id + "#branches";
+                },
+                problem -> page(id, Typed.refused("branch", form, problem)));
+    }
+
+    @POST
+    @Path("containers")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response moveTo(long id, MultivaluedMap<String, String> form) {
+        return onceForms.to(
+                form,
+                () -> {
+                    trees.moveTo(user.actor(), id, inputs.read(form, NewContainer.class));
+                    return "/trees/" + id + "#containers";
+                },
+                problem -> page(id, Typed.refused("container", form, problem)));
+    }
+
+    private TemplateInstance page(long id, Typed typed) {
+        return Templates.tree(desk.lay(user.actor(), id, typed));
+    }
+}

@@ -1,0 +1,54 @@
+package org.ripewood.web.trees;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import io.quarkus.security.Authenticated;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+import org.ripewood.condition.Closing;
+import org.ripewood.condition.Trees;
+import org.ripewood.photos.Photo;
+import org.ripewood.photos.Photos;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.Today;
+import org.ripewood.trees.Tree;
+import org.ripewood.web.kit.Answer;
+import org.ripewood.web.kit.PictureShown;
+
+/** A wound's page: how it has closed, and when it will have. */
+@Path("/trees/{id: \\d{1,18}}/wounds/{woundId: \\d{1,18}}")
+@Authenticated
+class WoundPages {
+
+    @CheckedTemplate
+    static class Templates {
+        static native TemplateInstance wound(
+                Tree tree, Closing closing, PictureShown picture, List<Photo> photos);
+    }
+
+    private final CurrentUser user;
+    private final Trees trees;
+    private final Photos photos;
+    private final Today today;
+
+    WoundPages(CurrentUser user, Trees trees, Photos photos, Today today) {
+        this.user = user;
+        this.trees = trees;
+        this.photos = photos;
+        this.today = today;
+    }
+
+    @GET
+    public Response wound(long id, long woundId) {
+        var actor = user.actor();
+        var closing = trees.closing(actor, id, woundId, today.date());
+        return Answer.page(
+                Templates.wound(
+                        trees.get(actor, id),
+                        closing,
+                        PictureShown.of(sheet -> TreeDrawings.closing(closing, sheet)),
+                        photos.ofWound(actor, id, woundId)));
+    }
+}

@@ -1,0 +1,77 @@
+package org.ripewood.boards;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
+import jakarta.inject.Inject;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.ripewood.School;
+import org.ripewood.SchoolProfile;
+import org.ripewood.routes.Standings;
+import org.ripewood.standing.Elm;
+import org.ripewood.standing.TechniqueStanding;
+
+/** What a student reads of a tree, and what an instructor may give next. */
+@QuarkusTest
+@TestProfile(SchoolProfile.class)
+class ChecklistTest {
+
+    @Inject School school;
+    @Inject Standings standings;
+
+    School.Group group;
+
+    @BeforeEach
+    void openTheSchool() {
+        group = school.newGroup();
+    }
+
+    @Test
+    void theChecklistTellsWhatIsToDoAndWhatToMeasure() {
+        var tree = Elm.readyForWiring(school, group, standings);
+        var step = standings.assign(group.instructor(), tree.id(), Elm.wire());
+        var list = standings.checklist(group.student(), tree.id(), School.TODAY);
+        assertThat(list.doNow()).extracting(item -> item.step().id()).containsExactly(step.id());
+        assertThat(list.reported()).isEmpty();
+        assertThat(list.done())
+                .extracting(Checklist.Done::technique)
+                .containsExactly("branch_selection");
+        assertThat(list.waiting()).isNotEmpty();
+        assertThat(list.waiting())
+                .allSatisfy(waiting -> assertThat(waiting.against()).isNotEmpty());
+        var counts =
+                list.measureNext().stream().map(measure -> measure.waitingTitles().size()).toList();
+        assertThat(counts).isNotEmpty().isSortedAccordingTo((one, other) -> other - one);
+        assertThat(list.measureNext())
+                .extracting(Checklist.Measure::factCode)
+                .contains("soil_moist")
+                .doesNotContain("vigour_index");
+
+        standings.report(group.student(), step.id(), step.version(), Elm.wired());
+        var after = standings.checklist(group.student(), tree.id(), School.TODAY);
+        assertThat(after.doNow()).isEmpty();
+        assertThat(after.reported()).hasSize(1);
+        assertThat(after.care()).isNotEmpty();
+    }
+
+    @Test
+    void proposalsAreTheMostUsefulFirst() {
+        var tree = Elm.readyForWiring(school, group, standings);
+        Map.of("soil_moist", "yes", "firm_in_container", "yes")
+                .forEach(
+                        (fact, value) ->
+                                school.see(group.instructor(), tree, fact, value, School.TODAY));
+        var stages =
+                standings.proposals(group.instructor(), tree.id(), School.TODAY).stream()
+                        .map(TechniqueStanding::stage)
+                        .map(
+                                List.of("establish", "develop", "structure", "refine", "show")
+                                        ::indexOf)
+                        .toList();
+        assertThat(stages).hasSizeGreaterThan(1).isSorted();
+    }
+}
