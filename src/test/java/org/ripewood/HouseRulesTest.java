@@ -339,7 +339,10 @@ class HouseRulesTest {
     @Test
     void quteStaysInWebAndPrint() {
         noClasses()
-                .that(not(resideInAnyPackage(packages(both(both(WEB, PLATFORM), List.of("print"))))))
+                .that(
+                        not(
+                                resideInAnyPackage(
+                                        packages(both(both(WEB, PLATFORM), List.of("print"))))))
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("io.quarkus.qute..")
@@ -369,7 +372,6 @@ class HouseRulesTest {
                 .resideInAnyPackage(packages(DOORS))
                 .check(HOUSE);
     }
-
 
     private static String[] packages(List<String> rooms) {
         return rooms.stream().map(room -> ROOT + room).toArray(String[]::new);

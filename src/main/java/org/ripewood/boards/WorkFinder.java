@@ -14,7 +14,6 @@ import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.standing.SubjectGatherer;
 import org.ripewood.standing.TreeOnDay;
-import org.ripewood.standing.TreeOutlooks;
 import org.ripewood.steps.StepEntity;
 import org.ripewood.steps.WaiverBook;
 

@@ -16,8 +16,8 @@ import org.ripewood.platform.PageRequest;
 import org.ripewood.routes.Standings;
 import org.ripewood.web.kit.Clashes;
 import org.ripewood.web.kit.Label;
+import org.ripewood.web.kit.StepLine;
 import org.ripewood.web.kit.Typed;
-import org.ripewood.web.trees.TreeSheet;
 
 /** Lays out what the pages of photos show. */
 @ApplicationScoped
@@ -139,13 +139,12 @@ class PhotoDesk {
 
     private PhotoLists lists(Actor actor, long treeId) {
         var techniques = content.inForce().techniques();
-        List<TreeSheet.StepLine> steps =
+        List<StepLine> steps =
                 standings.steps(actor, treeId, STEPS).items().stream()
                         .map(
                                 step ->
-                                        new TreeSheet.StepLine(
-                                                step,
-                                                TreeSheet.title(techniques, step.technique())))
+                                        new StepLine(
+                                                step, StepLine.title(techniques, step.technique())))
                         .toList();
         return new PhotoLists(trees.wounds(actor, treeId), steps);
     }

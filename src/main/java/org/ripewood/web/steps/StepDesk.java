@@ -12,8 +12,8 @@ import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.routes.Standings;
 import org.ripewood.steps.Step;
+import org.ripewood.web.kit.StepLine;
 import org.ripewood.web.kit.Typed;
-import org.ripewood.web.trees.TreeSheet;
 
 /** Lays out what the page of a step shows. */
 @ApplicationScoped
@@ -54,7 +54,7 @@ class StepDesk {
                 tree,
                 people.get(tree.keeperId()).name(),
                 step,
-                TreeSheet.title(techniques, step.technique()),
+                StepLine.title(techniques, step.technique()),
                 techniques.get(step.technique()),
                 decisionId == null ? null : standings.getDecision(actor, decisionId),
                 trees.names(actor, step.treeId(), everybody(step)),

@@ -19,6 +19,7 @@ import org.ripewood.sites.SiteLine;
 import org.ripewood.steps.StepState;
 import org.ripewood.trees.EarlierWords;
 import org.ripewood.web.kit.PictureShown;
+import org.ripewood.web.kit.StepLine;
 import org.ripewood.web.kit.Typed;
 
 /** Lays out what the page of a tree shows. */
@@ -87,13 +88,10 @@ class TreeDesk {
                 typed);
     }
 
-    private List<TreeSheet.StepLine> steps(Actor actor, long treeId) {
+    private List<StepLine> steps(Actor actor, long treeId) {
         var techniques = content.inForce().techniques();
         return standings.steps(actor, treeId, STEPS).items().stream()
-                .map(
-                        step ->
-                                new TreeSheet.StepLine(
-                                        step, TreeSheet.title(techniques, step.technique())))
+                .map(step -> new StepLine(step, StepLine.title(techniques, step.technique())))
                 .toList();
     }
 
@@ -103,7 +101,7 @@ class TreeDesk {
                 .map(
                         done ->
                                 new TreeSheet.WorkLine(
-                                        done, TreeSheet.title(techniques, done.work().technique())))
+                                        done, StepLine.title(techniques, done.work().technique())))
                 .toList();
     }
 

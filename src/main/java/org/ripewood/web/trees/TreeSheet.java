@@ -6,18 +6,17 @@ import org.ripewood.aftercare.Care;
 import org.ripewood.condition.Closing;
 import org.ripewood.condition.Trunk;
 import org.ripewood.course.Species;
-import org.ripewood.course.Technique;
 import org.ripewood.records.Branch;
 import org.ripewood.records.BranchRole;
 import org.ripewood.records.ContainerStay;
 import org.ripewood.records.Wound;
 import org.ripewood.standing.TechniqueStanding;
 import org.ripewood.standing.TreeStanding;
-import org.ripewood.steps.Step;
 import org.ripewood.trees.Departure;
 import org.ripewood.trees.EarlierWords;
 import org.ripewood.trees.Tree;
 import org.ripewood.web.kit.PictureShown;
+import org.ripewood.web.kit.StepLine;
 import org.ripewood.web.kit.Typed;
 
 /**
@@ -49,19 +48,11 @@ public record TreeSheet(
         List<EarlierLine> earlier,
         Typed typed) {
 
-    /** A step and what it is called. */
-    public record StepLine(Step step, String title) {}
-
     /** Work done and what it is called. */
     record WorkLine(org.ripewood.records.WorkDone work, String title) {}
 
     /** Words that others have replaced, and who said them. */
     record EarlierLine(EarlierWords said, String by) {}
-
-    public static String title(java.util.Map<String, Technique> techniques, String code) {
-        var technique = techniques.get(code);
-        return technique == null ? code : technique.title();
-    }
 
     /** How it left; null while it is at the school. */
     public @Nullable Departure departure() {

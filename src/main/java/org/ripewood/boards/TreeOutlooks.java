@@ -1,4 +1,4 @@
-package org.ripewood.standing;
+package org.ripewood.boards;
 
 import org.ripewood.core.progress.Openings;
 import org.ripewood.trees.Tree;
