@@ -8,7 +8,6 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.accounts.People;
 import org.ripewood.assess.Assessments;
 import org.ripewood.assess.NewSkillJudgement;
-import org.ripewood.condition.Trees;
 import org.ripewood.people.Course;
 import org.ripewood.people.NewCourse;
 import org.ripewood.people.NewPerson;
@@ -16,12 +15,16 @@ import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.records.NewObservation;
 import org.ripewood.records.NewWound;
+import org.ripewood.records.Observations;
 import org.ripewood.records.Wound;
+import org.ripewood.records.Wounds;
 import org.ripewood.sites.NewSite;
 import org.ripewood.sites.Site;
 import org.ripewood.sites.SiteLine;
 import org.ripewood.trees.NewTree;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.TreeSites;
+import org.ripewood.trees.Trees;
 
 /** A small invented school for tests of rooms, on the fixed day of {@link SchoolProfile}. */
 @ApplicationScoped
@@ -34,11 +37,23 @@ public class School {
     private final AtomicInteger count = new AtomicInteger();
     private final People people;
     private final Trees trees;
+    private final Observations observations;
+    private final Wounds wounds;
+    private final TreeSites treeSites;
     private final Assessments assessments;
 
-    public School(People people, Trees trees, Assessments assessments) {
+    public School(
+            People people,
+            Trees trees,
+            Observations observations,
+            Wounds wounds,
+            TreeSites treeSites,
+            Assessments assessments) {
         this.people = people;
         this.trees = trees;
+        this.observations = observations;
+        this.wounds = wounds;
+        this.treeSites = treeSites;
         this.assessments = assessments;
     }
 
@@ -95,11 +110,11 @@ public class School {
     }
 
     public void see(Actor by, Tree tree, String fact, String value, LocalDate on) {
-        trees.observe(by, tree.id(), observation(fact, value, on, null, null));
+        observations.observe(by, tree.id(), observation(fact, value, on, null, null));
     }
 
     public void seeTrunk(Actor by, Tree tree, double heightMm, double diameterMm) {
-        trees.observe(
+        observations.observe(
                 by,
                 tree.id(),
                 observation(
@@ -115,14 +130,14 @@ public class School {
     }
 
     public Wound wound(Actor by, Tree tree, String place, double widthMm, LocalDate madeOn) {
-        return trees.addWound(
+        return wounds.add(
                 by,
                 tree.id(),
                 new NewWound(place, madeOn, widthMm, widthMm + 5, null, null, false));
     }
 
     public void readWound(Actor by, Tree tree, Wound wound, double openMm) {
-        trees.observe(
+        observations.observe(
                 by,
                 tree.id(),
                 observation("wound_open_mm", String.valueOf(openMm), TODAY, wound.id(), null));
@@ -145,13 +160,13 @@ public class School {
     }
 
     private synchronized Site site() {
-        return trees.sites(OFFICE).stream()
+        return treeSites.list(OFFICE).stream()
                 .map(SiteLine::place)
                 .filter(place -> place != null && place.schoolGround())
                 .findFirst()
                 .orElseGet(
                         () ->
-                                trees.enterSite(
+                                treeSites.enter(
                                         person("Orla Office", Role.REGISTRAR),
                                         new NewSite(
                                                 "Yard",

@@ -12,8 +12,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.accounts.People;
+import org.ripewood.condition.StatesUnchecked;
 import org.ripewood.condition.TreeState;
-import org.ripewood.condition.Trees;
+import org.ripewood.condition.TreeStates;
 import org.ripewood.core.season.CareState;
 import org.ripewood.core.season.Span;
 import org.ripewood.course.CourseContent;
@@ -23,6 +24,8 @@ import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
+import org.ripewood.trees.TreesUnchecked;
 
 /**
  * Care after work on trees. Tasks follow from the record and the content in force and are worked
@@ -39,6 +42,9 @@ public class Aftercare {
             Comparator.comparing(MeasuringDay::by).thenComparing(MeasuringDay::id);
 
     private final Trees trees;
+    private final TreeStates treeStates;
+    private final TreesUnchecked treesUnchecked;
+    private final StatesUnchecked statesUnchecked;
     private final People people;
     private final CourseContent content;
     private final WordRows rows;
@@ -47,12 +53,18 @@ public class Aftercare {
 
     Aftercare(
             Trees trees,
+            TreeStates treeStates,
+            TreesUnchecked treesUnchecked,
+            StatesUnchecked statesUnchecked,
             People people,
             CourseContent content,
             WordRows rows,
             WordBook book,
             Today today) {
         this.trees = trees;
+        this.treeStates = treeStates;
+        this.treesUnchecked = treesUnchecked;
+        this.statesUnchecked = statesUnchecked;
         this.people = people;
         this.content = content;
         this.rows = rows;
@@ -65,7 +77,7 @@ public class Aftercare {
      * only what is done, not needed or over.
      */
     public Care of(Actor actor, long treeId, LocalDate on) {
-        var state = trees.stateOn(actor, treeId, on);
+        var state = treeStates.on(actor, treeId, on);
         var tasks = tasks(state, words(List.of(treeId), on), on);
         var here = !state.tree().left();
         return new Care(
@@ -90,9 +102,9 @@ public class Aftercare {
         if (!people.reaches(actor, keeperId)) {
             throw Refused.notFound("person", keeperId);
         }
-        var ids = trees.ofKeepers(List.of(keeperId)).stream().map(Tree::id).toList();
+        var ids = treesUnchecked.ofKeepers(List.of(keeperId)).stream().map(Tree::id).toList();
         var on = today.date();
-        var states = trees.statesOn(ids, on).values();
+        var states = statesUnchecked.on(ids, on).values();
         var words = words(ids, on);
         var measuring = MeasuringDays.by(content.inForce());
         return new Care(
@@ -138,7 +150,7 @@ public class Aftercare {
             actor.require(Role.INSTRUCTOR, "speak of care of a tree they do not keep");
         }
         trees.requireHere(actor, treeId);
-        var state = trees.stateOn(actor, treeId, today.date());
+        var state = treeStates.on(actor, treeId, today.date());
         var before = tasks(state);
         var task = find(before, taskId);
         var key = keyOf(taskId);
@@ -167,7 +179,7 @@ public class Aftercare {
         var speakers = latest.values().stream().map(word -> word.byId).collect(Collectors.toSet());
         return speakers.isEmpty()
                 ? new Words(latest, Map.of(), Map.of())
-                : new Words(latest, people.names(speakers), trees.formerKeepers(treeIds));
+                : new Words(latest, people.names(speakers), treesUnchecked.formerKeepers(treeIds));
     }
 
     private static boolean isIn(CareTask task, Span span) {

@@ -21,7 +21,6 @@ import javax.sql.DataSource;
 import org.ripewood.accounts.People;
 import org.ripewood.audit.Audit;
 import org.ripewood.audit.Deed;
-import org.ripewood.condition.Trees;
 import org.ripewood.course.CourseContent;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
@@ -30,6 +29,7 @@ import org.ripewood.platform.problems.Problem;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.platform.records.KeptPictures;
 import org.ripewood.platform.records.KeptTables;
+import org.ripewood.trees.Trees;
 
 /**
  * The record as a file. It is written from one moment of the database and read back in one

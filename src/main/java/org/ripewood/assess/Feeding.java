@@ -4,28 +4,32 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.course.Rubric;
 import org.ripewood.platform.Actor;
 import org.ripewood.records.NewObservation;
+import org.ripewood.records.Observations;
+import org.ripewood.records.RecordsUnchecked;
 
 /** Makes an opened judgement count: as a fact of the tree, or as skills of the student. */
 @ApplicationScoped
 class Feeding {
 
-    private final Trees trees;
+    private final Observations observations;
+    private final RecordsUnchecked recordsUnchecked;
     private final SkillJudgements skills;
     private final JudgementRows rows;
     private final JudgementReach reach;
     private final People people;
 
     Feeding(
-            Trees trees,
+            Observations observations,
+            RecordsUnchecked recordsUnchecked,
             SkillJudgements skills,
             JudgementRows rows,
             JudgementReach reach,
             People people) {
-        this.trees = trees;
+        this.observations = observations;
+        this.recordsUnchecked = recordsUnchecked;
         this.skills = skills;
         this.rows = rows;
         this.reach = reach;
@@ -61,7 +65,7 @@ class Feeding {
                         null,
                         null,
                         observationCorrected(judgement));
-        return trees.observe(judge, judgement.of().id(), seen).id();
+        return observations.observe(judge, judgement.of().id(), seen).id();
     }
 
     /** The entry that the corrected judgement became, unless somebody corrected it meanwhile. */
@@ -70,7 +74,7 @@ class Feeding {
         if (earlier == null || earlier.observationId == null) {
             return null;
         }
-        return trees.isInForce(earlier.observationId) ? earlier.observationId : null;
+        return recordsUnchecked.isInForce(earlier.observationId) ? earlier.observationId : null;
     }
 
     private void show(JudgementEntity judgement, Rubric rubric, Rubric.Shows shows, String lesson) {

@@ -2,10 +2,10 @@ package org.ripewood.assess;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Refused;
+import org.ripewood.trees.Trees;
 
 /** Who may judge what, and who may read it. */
 @ApplicationScoped

@@ -14,7 +14,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.core.progress.Standing;
 import org.ripewood.core.progress.Verdict;
 import org.ripewood.people.Membership;
@@ -30,6 +29,7 @@ import org.ripewood.standing.Usefulness;
 import org.ripewood.steps.StepEntity;
 import org.ripewood.steps.StepState;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.TreesUnchecked;
 
 /**
  * Makes a course's board, in a number of queries that does not depend on how many trees it has: as
@@ -44,19 +44,19 @@ public class BoardMaker {
                     .thenComparing(tree -> tree.day().tree().id());
 
     private final People people;
-    private final Trees trees;
+    private final TreesUnchecked treesUnchecked;
     private final SubjectGatherer gatherer;
     private final StudentsUnseen unseen;
     private final Today today;
 
     BoardMaker(
             People people,
-            Trees trees,
+            TreesUnchecked treesUnchecked,
             SubjectGatherer gatherer,
             StudentsUnseen unseen,
             Today today) {
         this.people = people;
-        this.trees = trees;
+        this.treesUnchecked = treesUnchecked;
         this.gatherer = gatherer;
         this.unseen = unseen;
         this.today = today;
@@ -78,7 +78,8 @@ public class BoardMaker {
         var students =
                 people.members(courseId, Role.STUDENT).stream()
                         .collect(Collectors.toMap(Person::id, person -> person));
-        var kept = students.isEmpty() ? List.<Tree>of() : trees.ofKeepers(students.keySet());
+        var kept =
+                students.isEmpty() ? List.<Tree>of() : treesUnchecked.ofKeepers(students.keySet());
         var ids = kept.stream().map(Tree::id).toList();
         var gathered = gatherer.many(ids, students.values(), on);
         var unseen = unseen(actor, courseId, asked, students.values(), ids, on);

@@ -5,25 +5,25 @@ import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.standing.SubjectGatherer;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.TreesUnchecked;
 
 /** Finds which lessons trees wait for: a student's own, or those of a course. */
 @ApplicationScoped
 public class LessonFinder {
 
     private final People people;
-    private final Trees trees;
+    private final TreesUnchecked treesUnchecked;
     private final SubjectGatherer gatherer;
 
-    LessonFinder(People people, Trees trees, SubjectGatherer gatherer) {
+    LessonFinder(People people, TreesUnchecked treesUnchecked, SubjectGatherer gatherer) {
         this.people = people;
-        this.trees = trees;
+        this.treesUnchecked = treesUnchecked;
         this.gatherer = gatherer;
     }
 
@@ -42,7 +42,7 @@ public class LessonFinder {
 
     private List<LessonNeed> of(Collection<Person> students, LocalDate on) {
         var keepers = students.stream().map(Person::id).toList();
-        var kept = keepers.isEmpty() ? List.<Tree>of() : trees.ofKeepers(keepers);
+        var kept = keepers.isEmpty() ? List.<Tree>of() : treesUnchecked.ofKeepers(keepers);
         var gathered = gatherer.many(kept.stream().map(Tree::id).toList(), students, on);
         return gathered.isEmpty() ? List.of() : LessonsNext.of(gathered.get(0).content(), gathered);
     }

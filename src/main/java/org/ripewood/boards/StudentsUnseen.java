@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.assess.Assessments;
-import org.ripewood.condition.Trees;
 import org.ripewood.people.Person;
+import org.ripewood.records.RecordsUnchecked;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.steps.ReportBook;
 
@@ -23,13 +23,17 @@ import org.ripewood.steps.ReportBook;
 class StudentsUnseen {
 
     private final Sessions sessions;
-    private final Trees trees;
+    private final RecordsUnchecked recordsUnchecked;
     private final Assessments assessments;
     private final ReportBook reports;
 
-    StudentsUnseen(Sessions sessions, Trees trees, Assessments assessments, ReportBook reports) {
+    StudentsUnseen(
+            Sessions sessions,
+            RecordsUnchecked recordsUnchecked,
+            Assessments assessments,
+            ReportBook reports) {
         this.sessions = sessions;
-        this.trees = trees;
+        this.recordsUnchecked = recordsUnchecked;
         this.assessments = assessments;
         this.reports = reports;
     }
@@ -52,7 +56,7 @@ class StudentsUnseen {
         var sights = new EnumMap<Board.Sight, Map<Long, LocalDate>>(Board.Sight.class);
         sights.put(Board.Sight.SESSION, sessions.lastAttended(ids, on));
         sights.put(Board.Sight.REPORT, reports.lastBy(ids, treeIds, on));
-        sights.put(Board.Sight.OBSERVATION, trees.lastObservedBy(ids, treeIds, on));
+        sights.put(Board.Sight.OBSERVATION, recordsUnchecked.lastObservedBy(ids, treeIds, on));
         sights.put(Board.Sight.JUDGEMENT, assessments.lastJudged(ids, on));
         return students.stream()
                 .map(student -> unseen(student, sights, since, on))

@@ -12,7 +12,6 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.accounts.CalendarOwner;
 import org.ripewood.aftercare.Aftercare;
-import org.ripewood.condition.Trees;
 import org.ripewood.core.season.Span;
 import org.ripewood.course.CourseContent;
 import org.ripewood.platform.Actor;
@@ -20,6 +19,7 @@ import org.ripewood.platform.Today;
 import org.ripewood.sessions.Attendance;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.TreesUnchecked;
 
 /** Asks the rooms for what belongs into a person's calendar. */
 @ApplicationScoped
@@ -33,19 +33,19 @@ class DateGatherer {
 
     private final Sessions sessions;
     private final Aftercare aftercare;
-    private final Trees trees;
+    private final TreesUnchecked treesUnchecked;
     private final CourseContent content;
     private final Today today;
 
     DateGatherer(
             Sessions sessions,
             Aftercare aftercare,
-            Trees trees,
+            TreesUnchecked treesUnchecked,
             CourseContent content,
             Today today) {
         this.sessions = sessions;
         this.aftercare = aftercare;
-        this.trees = trees;
+        this.treesUnchecked = treesUnchecked;
         this.content = content;
         this.today = today;
     }
@@ -56,7 +56,7 @@ class DateGatherer {
         var actor = new Actor(person.id(), person.roles());
         var on = today.date();
         var labels =
-                trees.ofKeepers(List.of(person.id())).stream()
+                treesUnchecked.ofKeepers(List.of(person.id())).stream()
                         .collect(Collectors.toMap(Tree::id, Tree::label));
         return new Dates(
                 owner.seed(),

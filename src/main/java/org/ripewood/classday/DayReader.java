@@ -10,7 +10,6 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.accounts.People;
 import org.ripewood.boards.DayWork;
-import org.ripewood.condition.Trees;
 import org.ripewood.core.bench.DayChoice;
 import org.ripewood.core.bench.DayLimits;
 import org.ripewood.course.Content;
@@ -21,6 +20,7 @@ import org.ripewood.materials.StockSnapshot;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Refused;
+import org.ripewood.records.RecordsUnchecked;
 import org.ripewood.routes.Standings;
 import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
@@ -34,7 +34,7 @@ class DayReader {
     private final CourseContent content;
     private final Standings standings;
     private final Materials materials;
-    private final Trees trees;
+    private final RecordsUnchecked recordsUnchecked;
     private final WishBook wishes;
     private final BreakBook breaks;
     private final Today today;
@@ -45,7 +45,7 @@ class DayReader {
             CourseContent content,
             Standings standings,
             Materials materials,
-            Trees trees,
+            RecordsUnchecked recordsUnchecked,
             WishBook wishes,
             BreakBook breaks,
             Today today) {
@@ -54,7 +54,7 @@ class DayReader {
         this.content = content;
         this.standings = standings;
         this.materials = materials;
-        this.trees = trees;
+        this.recordsUnchecked = recordsUnchecked;
         this.wishes = wishes;
         this.breaks = breaks;
         this.today = today;
@@ -94,7 +94,7 @@ class DayReader {
         var ids = session.enrolments().stream().map(Session.Enrolment::treeId).toList();
         return new DayTakes(
                 stock,
-                trees.containersOn(ids, session.heldOn()),
+                recordsUnchecked.containersOn(ids, session.heldOn()),
                 session.heldOn().isAfter(today.date()));
     }
 

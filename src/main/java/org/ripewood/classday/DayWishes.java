@@ -3,7 +3,6 @@ package org.ripewood.classday;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Map;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.core.bench.TreeWork;
 import org.ripewood.course.CourseContent;
 import org.ripewood.platform.Actor;
@@ -11,6 +10,7 @@ import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.platform.problems.Suggestion;
 import org.ripewood.sessions.Sessions;
+import org.ripewood.trees.Trees;
 
 /** Takes down what instructors wish for the trees of a class day. */
 @ApplicationScoped

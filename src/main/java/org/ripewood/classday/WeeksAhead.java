@@ -11,7 +11,6 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.core.progress.ReadyWeeks;
 import org.ripewood.course.Content;
 import org.ripewood.course.CourseContent;
@@ -22,6 +21,7 @@ import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.routes.Standings;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.TreesUnchecked;
 
 /**
  * Counts the weeks ahead of a course in the background, some trees at a time, so that a school of a
@@ -45,7 +45,7 @@ class WeeksAhead {
             String rules) {}
 
     private final People people;
-    private final Trees trees;
+    private final TreesUnchecked treesUnchecked;
     private final Standings standings;
     private final CourseContent content;
     private final Today today;
@@ -61,9 +61,13 @@ class WeeksAhead {
                     });
 
     WeeksAhead(
-            People people, Trees trees, Standings standings, CourseContent content, Today today) {
+            People people,
+            TreesUnchecked treesUnchecked,
+            Standings standings,
+            CourseContent content,
+            Today today) {
         this.people = people;
-        this.trees = trees;
+        this.treesUnchecked = treesUnchecked;
         this.standings = standings;
         this.content = content;
         this.today = today;
@@ -123,7 +127,7 @@ class WeeksAhead {
         var ids =
                 students.isEmpty()
                         ? List.<Long>of()
-                        : trees.ofKeepers(students).stream().map(Tree::id).toList();
+                        : treesUnchecked.ofKeepers(students).stream().map(Tree::id).toList();
         var count = new WeeksCount(ids.size());
         var inForce = content.inForce();
         worker.execute(() -> count.run(step -> count(actor, asked, ids, inForce, step)));

@@ -14,8 +14,7 @@ import org.ripewood.core.growth.RateBelief;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Species;
 import org.ripewood.platform.Today;
-import org.ripewood.records.ObservationRows;
-import org.ripewood.records.Records;
+import org.ripewood.records.RecordsUnchecked;
 import org.ripewood.records.TreeRecord;
 import org.ripewood.sites.Seasons;
 
@@ -31,21 +30,14 @@ class ClosedWounds {
 
     private record Taught(Map<CallusPace, RateBelief> beliefs, long at) {}
 
-    private final Records records;
-    private final ObservationRows observations;
+    private final RecordsUnchecked records;
     private final CourseContent content;
     private final Seasons seasons;
     private final Today today;
     private volatile Taught taught = new Taught(Map.of(), 0);
 
-    ClosedWounds(
-            Records records,
-            ObservationRows observations,
-            CourseContent content,
-            Seasons seasons,
-            Today today) {
+    ClosedWounds(RecordsUnchecked records, CourseContent content, Seasons seasons, Today today) {
         this.records = records;
-        this.observations = observations;
         this.content = content;
         this.seasons = seasons;
         this.today = today;
@@ -74,7 +66,7 @@ class ClosedWounds {
     Map<CallusPace, RateBelief> learn() {
         var inForce = content.inForce();
         var rates = new EnumMap<CallusPace, List<Double>>(CallusPace.class);
-        var trees = Set.copyOf(observations.treesWithClosedWounds(MOST_TREES));
+        var trees = Set.copyOf(records.treesWithClosedWounds(MOST_TREES));
         for (var record : records.on(trees, today.date())) {
             var species = inForce.species().get(record.tree().species());
             if (species != null) {

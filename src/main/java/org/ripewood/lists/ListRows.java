@@ -14,7 +14,6 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.accounts.NewGuest;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.lists.ListText.Row;
 import org.ripewood.people.Course;
 import org.ripewood.platform.Actor;
@@ -24,9 +23,13 @@ import org.ripewood.platform.problems.Inputs;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.platform.problems.Suggestion;
 import org.ripewood.records.NewObservation;
+import org.ripewood.records.Observations;
 import org.ripewood.sites.SiteLine;
 import org.ripewood.trees.NewTree;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.TreeSites;
+import org.ripewood.trees.Trees;
+import org.ripewood.trees.TreesUnchecked;
 
 /** Enters single rows through the rooms, and tells what they have against one. */
 @Singleton
@@ -60,11 +63,23 @@ class ListRows {
 
     private final People people;
     private final Trees trees;
+    private final TreeSites treeSites;
+    private final TreesUnchecked treesUnchecked;
+    private final Observations observations;
     private final Inputs inputs;
 
-    ListRows(People people, Trees trees, Inputs inputs) {
+    ListRows(
+            People people,
+            Trees trees,
+            TreeSites treeSites,
+            TreesUnchecked treesUnchecked,
+            Observations observations,
+            Inputs inputs) {
         this.people = people;
         this.trees = trees;
+        this.treeSites = treeSites;
+        this.treesUnchecked = treesUnchecked;
+        this.observations = observations;
         this.inputs = inputs;
     }
 
@@ -72,7 +87,7 @@ class ListRows {
         var logins = people.loginsInReach(actor);
         return new Known(
                 logins,
-                trees.sites(actor).stream()
+                treeSites.list(actor).stream()
                         .filter(site -> site.place() != null)
                         .collect(
                                 Collectors.toMap(
@@ -83,7 +98,7 @@ class ListRows {
     }
 
     private Map<String, List<Long>> treesOf(Map<String, Long> logins) {
-        return trees.ofKeepers(logins.values()).stream()
+        return treesUnchecked.ofKeepers(logins.values()).stream()
                 .collect(
                         Collectors.groupingBy(
                                 tree -> tree.keeperId() + "/" + tree.label(),
@@ -200,7 +215,7 @@ class ListRows {
                                     .formatted(label, Suggestion.maybe(labels, label))
                             : "this keeper has %d trees “%s”".formatted(found.size(), label));
         }
-        trees.observe(
+        observations.observe(
                 actor,
                 found.get(0),
                 inputs.check(

@@ -1,12 +1,13 @@
 package org.ripewood.photos;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import org.ripewood.condition.Trees;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Refused;
+import org.ripewood.records.Wounds;
 import org.ripewood.routes.Standings;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
 
 /** Who reaches a photo: whoever reaches its tree. */
 @ApplicationScoped
@@ -15,11 +16,13 @@ class PhotoReach {
     private static final int NOT_FOUND = 404;
 
     private final Trees trees;
+    private final Wounds woundsOfSchool;
     private final Standings standings;
     private final PhotoRows rows;
 
-    PhotoReach(Trees trees, Standings standings, PhotoRows rows) {
+    PhotoReach(Trees trees, Wounds woundsOfSchool, Standings standings, PhotoRows rows) {
         this.trees = trees;
+        this.woundsOfSchool = woundsOfSchool;
         this.standings = standings;
         this.rows = rows;
     }
@@ -68,7 +71,8 @@ class PhotoReach {
     void belongs(Actor actor, long treeId, NewPhoto said) {
         var woundId = said.woundId();
         if (woundId != null
-                && trees.wounds(actor, treeId).stream().noneMatch(one -> one.id() == woundId)) {
+                && woundsOfSchool.of(actor, treeId).stream()
+                        .noneMatch(one -> one.id() == woundId)) {
             throw Refused.notFound("wound", woundId);
         }
         var stepId = said.stepId();

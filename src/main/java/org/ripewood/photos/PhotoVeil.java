@@ -3,9 +3,9 @@ package org.ripewood.photos;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import java.util.Set;
-import org.ripewood.condition.Trees;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.problems.Refused;
+import org.ripewood.trees.Trees;
 
 /**
  * Keeps what a former keeper wrote under a photo from those who do not reach them. Asked once a

@@ -8,7 +8,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.NoSuchFileException;
 import java.util.List;
 import org.jboss.logging.Logger;
-import org.ripewood.condition.Trees;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
@@ -16,6 +15,7 @@ import org.ripewood.platform.meters.Meter;
 import org.ripewood.platform.meters.Meters;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.routes.Standings;
+import org.ripewood.trees.Trees;
 
 /**
  * Photos of trees; whoever reaches the tree reaches them.

@@ -8,9 +8,9 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.UriInfo;
-import org.ripewood.condition.Trees;
 import org.ripewood.course.CourseContent;
 import org.ripewood.platform.CurrentUser;
+import org.ripewood.trees.Trees;
 
 /** The card that hangs on a tree. */
 @Path("/trees/{id: \\d{1,18}}/card")

@@ -10,11 +10,11 @@ import jakarta.ws.rs.core.MediaType;
 import org.ripewood.accounts.People;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.boards.Checklist;
-import org.ripewood.condition.Trees;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Today;
 import org.ripewood.routes.Standings;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
 
 /** A tree's checklist on paper, with boxes to tick and lines to write on. */
 @Path("/trees/{id: \\d{1,18}}/checklist/print")

@@ -14,7 +14,6 @@ import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.course.CourseContent;
 import org.ripewood.people.Course;
 import org.ripewood.people.Person;
@@ -22,6 +21,7 @@ import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.guards.RateLimited;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.TreesUnchecked;
 
 /** The cards of all trees of a course, several on a sheet, to be cut apart. */
 @Path("/courses/{id: \\d{1,18}}")
@@ -35,15 +35,19 @@ class CourseCardPages {
 
     private final CurrentUser user;
     private final People people;
-    private final Trees trees;
+    private final TreesUnchecked treesUnchecked;
     private final CourseContent content;
     private final UriInfo uris;
 
     CourseCardPages(
-            CurrentUser user, People people, Trees trees, CourseContent content, UriInfo uris) {
+            CurrentUser user,
+            People people,
+            TreesUnchecked treesUnchecked,
+            CourseContent content,
+            UriInfo uris) {
         this.user = user;
         this.people = people;
-        this.trees = trees;
+        this.treesUnchecked = treesUnchecked;
         this.content = content;
         this.uris = uris;
     }
@@ -58,7 +62,7 @@ class CourseCardPages {
         var students = people.members(id, Role.STUDENT).stream().map(Person::id).toList();
         var inForce = content.inForce();
         var cards =
-                trees.ofKeepers(students).stream()
+                treesUnchecked.ofKeepers(students).stream()
                         .sorted(Comparator.comparing(Tree::label).thenComparing(Tree::id))
                         .map(tree -> TreeCard.of(tree, inForce, uris.getBaseUri()))
                         .toList();

@@ -8,7 +8,7 @@ import org.ripewood.aftercare.Aftercare;
 import org.ripewood.aftercare.Care;
 import org.ripewood.aftercare.CareTask;
 import org.ripewood.boards.Checklist;
-import org.ripewood.condition.Trees;
+import org.ripewood.condition.TreeStates;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Facts;
 import org.ripewood.course.Content;
@@ -17,7 +17,11 @@ import org.ripewood.pictures.Sheet;
 import org.ripewood.pictures.TrunkPicture;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Today;
+import org.ripewood.records.Branches;
+import org.ripewood.records.Containers;
+import org.ripewood.records.WorksDone;
 import org.ripewood.routes.Standings;
+import org.ripewood.trees.Trees;
 
 /** Gathers what a tree's passport tells. */
 @ApplicationScoped
@@ -47,6 +51,10 @@ class PassportDesk {
                     Fact.RECOVERY_LOAD);
 
     private final Trees trees;
+    private final TreeStates treeStates;
+    private final Branches branchesOfSchool;
+    private final Containers containersOfSchool;
+    private final WorksDone worksDone;
     private final Standings standings;
     private final Aftercare aftercare;
     private final CourseContent content;
@@ -54,11 +62,19 @@ class PassportDesk {
 
     PassportDesk(
             Trees trees,
+            TreeStates treeStates,
+            Branches branchesOfSchool,
+            Containers containersOfSchool,
+            WorksDone worksDone,
             Standings standings,
             Aftercare aftercare,
             CourseContent content,
             Today today) {
         this.trees = trees;
+        this.treeStates = treeStates;
+        this.branchesOfSchool = branchesOfSchool;
+        this.containersOfSchool = containersOfSchool;
+        this.worksDone = worksDone;
         this.standings = standings;
         this.aftercare = aftercare;
         this.content = content;
@@ -69,14 +85,14 @@ class PassportDesk {
         var on = today.date();
         var inForce = content.inForce();
         var tree = trees.get(actor, treeId);
-        var growth = trees.growth(actor, treeId, on);
-        var branches = trees.branches(actor, treeId);
+        var growth = treeStates.growth(actor, treeId, on);
+        var branches = branchesOfSchool.of(actor, treeId);
         return new Passport(
                 tree,
                 inForce.species(tree.species()),
                 on,
-                seen(inForce, trees.stateOn(actor, treeId, on).facts()),
-                trees.containers(actor, treeId),
+                seen(inForce, treeStates.on(actor, treeId, on).facts()),
+                containersOfSchool.of(actor, treeId),
                 growth.trunk(),
                 TrunkPicture.of(TrunkOnPaper.of(tree, growth, branches), Sheet.PAPER),
                 growth.closings(),
@@ -113,7 +129,7 @@ class PassportDesk {
     }
 
     private List<Passport.Worked> works(Content content, Actor actor, long treeId) {
-        return trees.works(actor, treeId).stream()
+        return worksDone.of(actor, treeId).stream()
                 .map(work -> new Passport.Worked(work, content.titleOf(work.work().technique())))
                 .toList();
     }

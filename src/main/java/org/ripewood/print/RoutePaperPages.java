@@ -10,7 +10,6 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.pictures.Picture;
 import org.ripewood.pictures.RouteDrawing;
 import org.ripewood.pictures.RoutePicture;
@@ -20,6 +19,7 @@ import org.ripewood.platform.Today;
 import org.ripewood.routes.RouteView;
 import org.ripewood.routes.Standings;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
 
 /** A tree's years ahead on paper, to be kept with the tree and looked at again next year. */
 @Path("/trees/{id: \\d{1,18}}/route/print")

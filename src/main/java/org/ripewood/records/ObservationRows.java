@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 @ApplicationScoped
-public class ObservationRows implements PanacheRepositoryBase<ObservationEntity, Long> {
+class ObservationRows implements PanacheRepositoryBase<ObservationEntity, Long> {
 
     /**
      * Entries nobody has corrected. Told this way round because H2 takes the unique index of
@@ -38,7 +38,7 @@ public class ObservationRows implements PanacheRepositoryBase<ObservationEntity,
     }
 
     /** Trees with a wound read as closed, the latest first. */
-    public List<Long> treesWithClosedWounds(int most) {
+    List<Long> treesWithClosedWounds(int most) {
         return getEntityManager()
                 .createQuery(
                         "select o.treeId from ObservationEntity o where o.woundId is not null and"

@@ -16,7 +16,6 @@ import org.ripewood.boards.LessonFinder;
 import org.ripewood.boards.LessonNeed;
 import org.ripewood.boards.TreeOutlooks;
 import org.ripewood.boards.WorkFinder;
-import org.ripewood.condition.Trees;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
@@ -41,6 +40,7 @@ import org.ripewood.steps.StepBook;
 import org.ripewood.steps.StepReach;
 import org.ripewood.steps.StepTeller;
 import org.ripewood.steps.Waiting;
+import org.ripewood.trees.Trees;
 
 /** How trees stand, what is assigned, reported and signed off. */
 @ApplicationScoped

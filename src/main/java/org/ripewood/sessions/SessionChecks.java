@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.course.CourseContent;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
@@ -19,6 +18,8 @@ import org.ripewood.platform.problems.Fault;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.platform.problems.Suggestion;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
+import org.ripewood.trees.TreesUnchecked;
 
 /** What annotations cannot check of a class date and of an enrolment; all faults at once. */
 @ApplicationScoped
@@ -32,12 +33,19 @@ class SessionChecks {
     private final People people;
     private final CourseContent content;
     private final Trees trees;
+    private final TreesUnchecked treesUnchecked;
     private final Today today;
 
-    SessionChecks(People people, CourseContent content, Trees trees, Today today) {
+    SessionChecks(
+            People people,
+            CourseContent content,
+            Trees trees,
+            TreesUnchecked treesUnchecked,
+            Today today) {
         this.people = people;
         this.content = content;
         this.trees = trees;
+        this.treesUnchecked = treesUnchecked;
         this.today = today;
     }
 
@@ -97,7 +105,7 @@ class SessionChecks {
     }
 
     private boolean keeps(NewEnrolment enrolment) {
-        return trees.ofKeepers(List.of(enrolment.personId())).stream()
+        return treesUnchecked.ofKeepers(List.of(enrolment.personId())).stream()
                 .map(Tree::id)
                 .anyMatch(id -> id.equals(enrolment.treeId()));
     }

@@ -7,12 +7,12 @@ import java.time.LocalTime;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.trees.TreeHandedOver;
 import org.ripewood.trees.TreeLeft;
+import org.ripewood.trees.Trees;
 
 /**
  * What becomes of a tree's places in classes ahead when it gets another keeper or leaves. Written

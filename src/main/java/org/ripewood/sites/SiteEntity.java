@@ -20,24 +20,24 @@ import org.jspecify.annotations.Nullable;
 
 @Entity
 @Table(name = "site")
-public class SiteEntity {
+class SiteEntity {
 
     @Id
     @GeneratedValue(strategy = GenerationType.SEQUENCE, generator = "site_seq")
     @SequenceGenerator(name = "site_seq", sequenceName = "site_seq", allocationSize = 50)
-    public Long id;
+    Long id;
 
     @Version long version;
-    public String name;
+    String name;
     double latitude;
     double longitude;
     String zone;
 
     /** Null of sites entered before it was noted. */
     @Column(updatable = false)
-    public @Nullable Long enteredById;
+    @Nullable Long enteredById;
 
-    public boolean schoolGround;
+    boolean schoolGround;
 
     /**
      * Counts imports; it is raised by a statement of its own, since it is no version to compare.
@@ -52,7 +52,7 @@ public class SiteEntity {
     @ListIndexBase(1)
     List<MonthMeans> months = new ArrayList<>();
 
-    public Site toSite() {
+    Site toSite() {
         return new Site(
                 id,
                 name,
@@ -64,5 +64,9 @@ public class SiteEntity {
                 months.stream().map(month -> month.meanMaximumCelsius).toList(),
                 version,
                 readingsRevision);
+    }
+
+    SiteEntered toEntered() {
+        return new SiteEntered(toSite(), enteredById);
     }
 }

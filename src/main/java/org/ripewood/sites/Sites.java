@@ -4,7 +4,11 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.LockModeType;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
@@ -62,6 +66,24 @@ public class Sites {
         if (!actor.is(Role.REGISTRAR)) {
             actor.require(Role.INSTRUCTOR, what);
         }
+    }
+
+    /** Sites by id, in one query; ids of no site are absent. */
+    public Map<Long, Site> byIds(Collection<Long> ids) {
+        return rows.read(SiteRows.WITH_MONTHS + " where s.id in ?1", ids).stream()
+                .map(SiteEntity::toSite)
+                .collect(Collectors.toMap(Site::id, Function.identity()));
+    }
+
+    /** A site and who entered it; null when there is none. */
+    public @Nullable SiteEntered find(long siteId) {
+        var row = rows.findById(siteId);
+        return row == null ? null : row.toEntered();
+    }
+
+    /** All sites by name, and who entered them. */
+    public List<SiteEntered> byName() {
+        return rows.byName().stream().map(SiteEntity::toEntered).toList();
     }
 
     public Site get(long siteId) {

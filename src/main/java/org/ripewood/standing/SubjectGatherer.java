@@ -10,8 +10,9 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.accounts.People;
 import org.ripewood.assess.Assessments;
+import org.ripewood.condition.StatesUnchecked;
 import org.ripewood.condition.TreeState;
-import org.ripewood.condition.Trees;
+import org.ripewood.condition.TreeStates;
 import org.ripewood.core.progress.Subject;
 import org.ripewood.course.Content;
 import org.ripewood.course.CourseContent;
@@ -23,6 +24,7 @@ import org.ripewood.platform.meters.Meter;
 import org.ripewood.platform.meters.Meters;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.steps.StepBook;
+import org.ripewood.trees.Trees;
 
 /** Brings together what the engine has to know of trees, and asks it. */
 @ApplicationScoped
@@ -34,6 +36,8 @@ public class SubjectGatherer {
     static final int YEARS_AHEAD = 10;
 
     private final Trees trees;
+    private final TreeStates treeStates;
+    private final StatesUnchecked statesUnchecked;
     private final People people;
     private final Assessments assessments;
     private final CourseContent content;
@@ -43,6 +47,8 @@ public class SubjectGatherer {
 
     SubjectGatherer(
             Trees trees,
+            TreeStates treeStates,
+            StatesUnchecked statesUnchecked,
             People people,
             Assessments assessments,
             CourseContent content,
@@ -50,6 +56,8 @@ public class SubjectGatherer {
             Today today,
             Meters meters) {
         this.trees = trees;
+        this.treeStates = treeStates;
+        this.statesUnchecked = statesUnchecked;
         this.people = people;
         this.assessments = assessments;
         this.content = content;
@@ -62,7 +70,7 @@ public class SubjectGatherer {
     public TreeOnDay one(Actor actor, long treeId, LocalDate on) {
         trees.get(actor, treeId);
         requireDay(on);
-        var state = trees.stateOn(actor, treeId, on);
+        var state = treeStates.on(actor, treeId, on);
         var keeper = people.get(state.tree().keeperId());
         return gather(List.of(state), studentsOf(List.of(keeper)), on).get(0);
     }
@@ -77,7 +85,7 @@ public class SubjectGatherer {
         requireDay(on);
         return treeIds.isEmpty()
                 ? List.of()
-                : gather(trees.statesOn(treeIds, on).values(), studentsOf(keepers), on);
+                : gather(statesUnchecked.on(treeIds, on).values(), studentsOf(keepers), on);
     }
 
     private List<TreeOnDay> gather(Collection<TreeState> states, Set<Long> students, LocalDate on) {

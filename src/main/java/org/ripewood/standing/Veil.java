@@ -5,9 +5,9 @@ import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.platform.Actor;
 import org.ripewood.steps.Step;
+import org.ripewood.trees.Trees;
 
 /**
  * Lays what former keepers wrote, and who they are, out of sight of those who do not reach them.

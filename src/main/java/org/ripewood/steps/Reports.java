@@ -3,7 +3,7 @@ package org.ripewood.steps;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.condition.Trees;
+import org.ripewood.condition.TreeStates;
 import org.ripewood.course.Content;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Technique;
@@ -11,6 +11,7 @@ import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Refused;
+import org.ripewood.trees.Trees;
 
 /** Takes reports of steps done. */
 @ApplicationScoped
@@ -21,6 +22,7 @@ public class Reports {
     private final ReportBook reports;
     private final CourseContent content;
     private final Trees trees;
+    private final TreeStates treeStates;
     private final WoundsReported wounds;
     private final Today today;
 
@@ -30,6 +32,7 @@ public class Reports {
             ReportBook reports,
             CourseContent content,
             Trees trees,
+            TreeStates treeStates,
             WoundsReported wounds,
             Today today) {
         this.reach = reach;
@@ -37,6 +40,7 @@ public class Reports {
         this.reports = reports;
         this.content = content;
         this.trees = trees;
+        this.treeStates = treeStates;
         this.wounds = wounds;
         this.today = today;
     }
@@ -54,7 +58,7 @@ public class Reports {
         var technique = techniqueOf(inForce, step);
         ReportCheck.check(technique, report, step, today.date());
         wounds.check(actor, step.treeId, technique, entity.woundPlace);
-        var state = trees.stateOn(actor, step.treeId, report.doneOn());
+        var state = treeStates.on(actor, step.treeId, report.doneOn());
         var traits = inForce.species(state.tree().species()).traits();
         var note = DoseNote.of(technique, traits, state.ledger(), report.doneOn(), entity);
         return keep(actor, step, entity, note);

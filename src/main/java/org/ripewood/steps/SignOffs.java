@@ -4,7 +4,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.HashMap;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.condition.Trees;
 import org.ripewood.core.progress.DoseRule;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Value;
@@ -14,7 +13,11 @@ import org.ripewood.course.Technique;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Refused;
+import org.ripewood.records.Containers;
 import org.ripewood.records.NewContainer;
+import org.ripewood.records.Observations;
+import org.ripewood.records.WorksDone;
+import org.ripewood.trees.Trees;
 
 /** An instructor's look at reported work, and what follows from it for the tree. */
 @ApplicationScoped
@@ -25,6 +28,9 @@ public class SignOffs {
     private final ReportBook reports;
     private final CourseContent content;
     private final Trees trees;
+    private final WorksDone worksDone;
+    private final Containers containers;
+    private final Observations observations;
     private final WoundsReported wounds;
 
     SignOffs(
@@ -33,12 +39,18 @@ public class SignOffs {
             ReportBook reports,
             CourseContent content,
             Trees trees,
+            WorksDone worksDone,
+            Containers containers,
+            Observations observations,
             WoundsReported wounds) {
         this.reach = reach;
         this.writer = writer;
         this.reports = reports;
         this.content = content;
         this.trees = trees;
+        this.worksDone = worksDone;
+        this.containers = containers;
+        this.observations = observations;
         this.wounds = wounds;
     }
 
@@ -98,11 +110,11 @@ public class SignOffs {
      */
     private void record(Actor actor, StepEntity step, Technique technique, ReportEntity report) {
         var note = "“%s”, step %d".formatted(technique.title(), step.id());
-        trees.recordWork(
+        worksDone.record(
                 actor, step.treeId, work(technique, report), technique.startsClock(), note);
         var container = report.container();
         if (container != null) {
-            trees.moveTo(
+            containers.moveTo(
                     actor,
                     step.treeId,
                     new NewContainer(
@@ -118,7 +130,7 @@ public class SignOffs {
         var effects = new HashMap<Fact, Value>();
         technique.effects().forEach(effect -> effects.put(effect.fact(), effect.value()));
         if (!effects.isEmpty()) {
-            trees.setFacts(actor, step.treeId, effects, report.doneOn, note);
+            observations.setFacts(actor, step.treeId, effects, report.doneOn, note);
         }
     }
 

@@ -10,8 +10,8 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.accounts.People;
+import org.ripewood.condition.StatesUnchecked;
 import org.ripewood.condition.TreeState;
-import org.ripewood.condition.Trees;
 import org.ripewood.course.CourseContent;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
@@ -19,6 +19,7 @@ import org.ripewood.platform.Paged;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.TreesUnchecked;
 
 /** Reported steps an instructor may sign off: those of trees in reach that are not their own. */
 @ApplicationScoped
@@ -26,15 +27,22 @@ public class SignOffsWaiting {
 
     private final StepBook steps;
     private final People people;
-    private final Trees trees;
+    private final TreesUnchecked treesUnchecked;
+    private final StatesUnchecked statesUnchecked;
     private final CourseContent content;
     private final Today today;
 
     SignOffsWaiting(
-            StepBook steps, People people, Trees trees, CourseContent content, Today today) {
+            StepBook steps,
+            People people,
+            TreesUnchecked treesUnchecked,
+            StatesUnchecked statesUnchecked,
+            CourseContent content,
+            Today today) {
         this.steps = steps;
         this.people = people;
-        this.trees = trees;
+        this.treesUnchecked = treesUnchecked;
+        this.statesUnchecked = statesUnchecked;
         this.content = content;
         this.today = today;
     }
@@ -43,7 +51,7 @@ public class SignOffsWaiting {
         if (!actor.is(Role.INSTRUCTOR)) {
             return Paged.of(List.of(), page, 0);
         }
-        var own = idsOf(trees.ofKeepers(List.of(actor.personId())));
+        var own = idsOf(treesUnchecked.ofKeepers(List.of(actor.personId())));
         var reachable = treesInReach(actor);
         if (reachable != null && reachable.isEmpty()) {
             return Paged.of(List.of(), page, 0);
@@ -60,7 +68,7 @@ public class SignOffsWaiting {
         }
         var others = new ArrayList<>(keepers);
         others.remove(actor.personId());
-        return others.isEmpty() ? List.of() : idsOf(trees.ofKeepers(others));
+        return others.isEmpty() ? List.of() : idsOf(treesUnchecked.ofKeepers(others));
     }
 
     private List<Waiting> told(List<StepEntity> reported) {
@@ -69,7 +77,7 @@ public class SignOffsWaiting {
         }
         var ids = reported.stream().map(step -> step.treeId).distinct().toList();
         Map<Long, Tree> byId =
-                trees.statesOn(ids, today.date()).values().stream()
+                statesUnchecked.on(ids, today.date()).values().stream()
                         .map(TreeState::tree)
                         .collect(Collectors.toMap(Tree::id, tree -> tree));
         var keepers = byId.values().stream().map(Tree::keeperId).distinct().toList();

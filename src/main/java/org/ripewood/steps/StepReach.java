@@ -1,10 +1,10 @@
 package org.ripewood.steps;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import org.ripewood.condition.Trees;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
 
 /** Who reaches a step, a decision. What is out of reach is told as not there. */
 @ApplicationScoped

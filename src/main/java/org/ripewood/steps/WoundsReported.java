@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.condition.Trees;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Value;
 import org.ripewood.course.Technique;
@@ -17,7 +16,9 @@ import org.ripewood.platform.problems.Refused;
 import org.ripewood.platform.problems.Suggestion;
 import org.ripewood.records.NewObservation;
 import org.ripewood.records.NewWound;
+import org.ripewood.records.Observations;
 import org.ripewood.records.Wound;
+import org.ripewood.records.Wounds;
 
 /**
  * Wounds that reports speak of. Most techniques make one; those that are needed because of a wound
@@ -29,10 +30,12 @@ class WoundsReported {
     private static final Set<Fact> CALLS_FOR_TENDING =
             Set.of(Fact.FRESH_WOUNDS, Fact.WOUND_STALLED);
 
-    private final Trees trees;
+    private final Wounds woundsOfSchool;
+    private final Observations observations;
 
-    WoundsReported(Trees trees) {
-        this.trees = trees;
+    WoundsReported(Wounds woundsOfSchool, Observations observations) {
+        this.woundsOfSchool = woundsOfSchool;
+        this.observations = observations;
     }
 
     /**
@@ -44,7 +47,7 @@ class WoundsReported {
         if (place == null || !tends(technique)) {
             return;
         }
-        var wounds = trees.wounds(actor, treeId);
+        var wounds = woundsOfSchool.of(actor, treeId);
         if (find(wounds, place).isEmpty()) {
             var places = wounds.stream().map(Wound::place).distinct().toList();
             throw Refused.invalid(
@@ -68,13 +71,13 @@ class WoundsReported {
             String note) {
         var tended =
                 tends(technique)
-                        ? find(trees.wounds(actor, treeId), reported.place())
+                        ? find(woundsOfSchool.of(actor, treeId), reported.place())
                         : Optional.<Wound>empty();
         if (tended.isPresent()) {
-            trees.observe(
+            observations.observe(
                     actor, treeId, reading(tended.get().id(), reported.widthMm(), doneOn, note));
         } else {
-            trees.addWound(actor, treeId, wound(technique, reported, doneOn));
+            woundsOfSchool.add(actor, treeId, wound(technique, reported, doneOn));
         }
     }
 

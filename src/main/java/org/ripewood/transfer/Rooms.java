@@ -4,20 +4,39 @@ import jakarta.inject.Singleton;
 import org.ripewood.accounts.People;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.assess.Assessments;
-import org.ripewood.condition.Trees;
 import org.ripewood.course.CourseContent;
 import org.ripewood.materials.Materials;
 import org.ripewood.photos.Photos;
 import org.ripewood.platform.problems.Inputs;
+import org.ripewood.records.Branches;
+import org.ripewood.records.Containers;
+import org.ripewood.records.Observations;
+import org.ripewood.records.WorksDone;
+import org.ripewood.records.Wounds;
 import org.ripewood.routes.Standings;
 import org.ripewood.sessions.Sessions;
+import org.ripewood.trees.TreeSites;
+import org.ripewood.trees.Trees;
 
 /** The façades an import enters things through; a singleton, because a proxy has no fields. */
 @Singleton
 class Rooms {
 
     final People people;
+
     final Trees trees;
+
+    final TreeSites treeSites;
+
+    final Wounds wounds;
+
+    final Observations observations;
+
+    final Branches branches;
+
+    final Containers containers;
+
+    final WorksDone worksDone;
     final Aftercare aftercare;
     final Assessments assessments;
     final Sessions sessions;
@@ -30,6 +49,12 @@ class Rooms {
     Rooms(
             People people,
             Trees trees,
+            TreeSites treeSites,
+            Wounds wounds,
+            Observations observations,
+            Branches branches,
+            Containers containers,
+            WorksDone worksDone,
             Aftercare aftercare,
             Assessments assessments,
             Sessions sessions,
@@ -40,6 +65,12 @@ class Rooms {
             Inputs inputs) {
         this.people = people;
         this.trees = trees;
+        this.treeSites = treeSites;
+        this.wounds = wounds;
+        this.observations = observations;
+        this.branches = branches;
+        this.containers = containers;
+        this.worksDone = worksDone;
         this.aftercare = aftercare;
         this.assessments = assessments;
         this.sessions = sessions;

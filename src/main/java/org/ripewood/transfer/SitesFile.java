@@ -35,8 +35,8 @@ final class SitesFile {
                     register ->
                             register.put(
                                     site,
-                                    rooms.trees
-                                            .enterSite(register.actor(by), rooms.checked(input))
+                                    rooms.treeSites
+                                            .enter(register.actor(by), rooms.checked(input))
                                             .id()));
         }
         file.close();

@@ -92,7 +92,7 @@ final class TreeFile {
                 entry,
                 input.since(),
                 register ->
-                        rooms.trees.moveTo(
+                        rooms.containers.moveTo(
                                 register.actor(by), register.id(tree), rooms.checked(input)));
     }
 
@@ -114,8 +114,8 @@ final class TreeFile {
                 register ->
                         register.put(
                                 branch,
-                                rooms.trees
-                                        .addBranch(
+                                rooms.branches
+                                        .add(
                                                 register.actor(by),
                                                 register.id(tree),
                                                 rooms.checked(input))
@@ -149,8 +149,8 @@ final class TreeFile {
                 register ->
                         register.put(
                                 wound,
-                                rooms.trees
-                                        .addWound(
+                                rooms.wounds
+                                        .add(
                                                 register.actor(by),
                                                 register.id(tree),
                                                 rooms.checked(input))
@@ -276,7 +276,7 @@ final class TreeFile {
                                         branch == null ? null : register.id(branch),
                                         heightMm,
                                         null);
-                        rooms.trees.observe(
+                        rooms.observations.observe(
                                 register.actor(by), register.id(tree), rooms.checked(input));
                     });
         }

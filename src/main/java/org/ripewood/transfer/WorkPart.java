@@ -54,8 +54,8 @@ final class WorkPart {
                                     root);
                     register.put(
                             done,
-                            rooms.trees
-                                    .recordWork(
+                            rooms.worksDone
+                                    .record(
                                             register.actor(by),
                                             register.id(tree),
                                             work,

@@ -23,25 +23,23 @@ public class FormerKeepers {
     /** What stands in place of a former keeper's name. */
     public static final String NAME = "a former keeper";
 
-    private final TreeRows trees;
     private final TreeKeepingRows keepings;
     private final People people;
 
-    FormerKeepers(TreeRows trees, TreeKeepingRows keepings, People people) {
-        this.trees = trees;
+    FormerKeepers(TreeKeepingRows keepings, People people) {
         this.keepings = keepings;
         this.people = people;
     }
 
     /** Former keepers of a tree whom the actor does not reach. */
-    public Set<Long> hidden(Actor actor, TreeEntity tree) {
+    Set<Long> hidden(Actor actor, TreeEntity tree) {
         return of(List.of(tree)).getOrDefault(tree.id, Set.of()).stream()
                 .filter(keeper -> !people.reaches(actor, keeper))
                 .collect(Collectors.toSet());
     }
 
     /** The same of many trees; those of which nobody is hidden may be absent. */
-    public Map<Long, Set<Long>> hidden(Actor actor, Collection<TreeEntity> trees) {
+    Map<Long, Set<Long>> hidden(Actor actor, Collection<TreeEntity> trees) {
         var former = of(trees);
         if (former.isEmpty()) {
             return former;
@@ -54,9 +52,16 @@ public class FormerKeepers {
         return former;
     }
 
+    private Map<Long, Set<Long>> of(Collection<TreeEntity> trees) {
+        return of(trees.stream().collect(Collectors.toMap(tree -> tree.id, tree -> tree.keeperId)));
+    }
+
     /** Former keepers by tree, in one query; trees that had one keeper only are absent. */
-    public Map<Long, Set<Long>> of(Collection<TreeEntity> trees) {
-        var now = trees.stream().collect(Collectors.toMap(tree -> tree.id, tree -> tree.keeperId));
+    public Map<Long, Set<Long>> ofTrees(Collection<Tree> trees) {
+        return of(trees.stream().collect(Collectors.toMap(Tree::id, Tree::keeperId)));
+    }
+
+    private Map<Long, Set<Long>> of(Map<Long, Long> now) {
         var former = new HashMap<Long, Set<Long>>();
         for (var keeping : keepings.ofTrees(now.keySet())) {
             if (!Objects.equals(now.get(keeping.treeId), keeping.keeperId)) {
@@ -65,10 +70,6 @@ public class FormerKeepers {
             }
         }
         return former;
-    }
-
-    public Map<Long, Set<Long>> ofIds(Collection<Long> treeIds) {
-        return treeIds.isEmpty() ? Map.of() : of(trees.list("id in ?1", Set.copyOf(treeIds)));
     }
 
     /** Names by id, the hidden ones told as a former keeper. */

@@ -20,7 +20,7 @@ public class Reach {
     }
 
     /** A tree within reach; one out of reach is told like one that is not there. */
-    public TreeEntity tree(Actor actor, long treeId) {
+    TreeEntity tree(Actor actor, long treeId) {
         var tree = trees.findById(treeId);
         if (tree == null || !people.reaches(actor, tree.keeperId)) {
             throw Refused.notFound("tree", treeId);

@@ -3,15 +3,15 @@ package org.ripewood.trees;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Collection;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.accounts.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Refused;
-import org.ripewood.sites.SiteEntity;
+import org.ripewood.sites.SiteEntered;
 import org.ripewood.sites.SiteLine;
-import org.ripewood.sites.SiteRows;
 import org.ripewood.sites.Sites;
 
 /**
@@ -27,9 +27,9 @@ public class SiteReach {
 
     private final People people;
     private final TreeRows trees;
-    private final SiteRows sites;
+    private final Sites sites;
 
-    SiteReach(People people, TreeRows trees, SiteRows sites) {
+    SiteReach(People people, TreeRows trees, Sites sites) {
         this.people = people;
         this.trees = trees;
         this.sites = sites;
@@ -44,7 +44,7 @@ public class SiteReach {
 
     /** The same where it is named as the place of a tree. */
     void requireForTree(Actor actor, long siteId) {
-        if (sites.findById(siteId) == null || !includes(actor, siteId)) {
+        if (sites.find(siteId) == null || !includes(actor, siteId)) {
             throw Refused.invalid(
                     "siteId",
                     "there is no site %d at which you may enter a tree. Maybe ask an instructor to enter it there."
@@ -72,7 +72,7 @@ public class SiteReach {
             return actor.is(Role.REGISTRAR);
         }
         var reached = people.reachable(actor);
-        if (reached == null || isEnteredBy(actor, sites.findById(siteId))) {
+        if (reached == null || isEnteredBy(actor, sites.find(siteId))) {
             return true;
         }
         var keepers = trees.keepersAt(siteId);
@@ -86,14 +86,14 @@ public class SiteReach {
     }
 
     private boolean includes(Actor actor, long siteId, Collection<Long> keepers) {
-        var site = sites.findById(siteId);
-        return (site != null && (site.schoolGround || isEnteredBy(actor, site)))
+        var site = sites.find(siteId);
+        return (site != null && (site.site().schoolGround() || isEnteredBy(actor, site)))
                 || trees.count("siteId = ?1 and keeperId in ?2", siteId, keepers) > 0
                 || (actor.is(Role.INSTRUCTOR) && trees.count("siteId", siteId) == 0);
     }
 
-    private static boolean isEnteredBy(Actor actor, @Nullable SiteEntity site) {
-        return site != null && site.enteredById != null && site.enteredById == actor.personId();
+    private static boolean isEnteredBy(Actor actor, @Nullable SiteEntered site) {
+        return site != null && Objects.equals(site.enteredById(), actor.personId());
     }
 
     public List<SiteLine> lines(Actor actor) {
@@ -109,15 +109,16 @@ public class SiteReach {
                         site ->
                                 line(
                                         site,
-                                        site.schoolGround
+                                        site.site().schoolGround()
                                                 || isEnteredBy(actor, site)
-                                                || reached.contains(site.id)
+                                                || reached.contains(site.site().id())
                                                 || (actor.is(Role.INSTRUCTOR)
-                                                        && !taken.contains(site.id))))
+                                                        && !taken.contains(site.site().id()))))
                 .toList();
     }
 
-    private static SiteLine line(SiteEntity site, boolean seen) {
-        return new SiteLine(site.id, site.name, seen ? site.toSite() : null);
+    private static SiteLine line(SiteEntered entered, boolean seen) {
+        var site = entered.site();
+        return new SiteLine(site.id(), site.name(), seen ? site : null);
     }
 }

@@ -14,18 +14,18 @@ import org.jspecify.annotations.Nullable;
 
 @Entity
 @Table(name = "tree")
-public class TreeEntity {
+class TreeEntity {
 
     @Id
     @GeneratedValue(strategy = GenerationType.SEQUENCE, generator = "tree_seq")
     @SequenceGenerator(name = "tree_seq", sequenceName = "tree_seq", allocationSize = 50)
-    public Long id;
+    Long id;
 
     @Version long version;
     String label;
     String species;
     long keeperId;
-    public long siteId;
+    long siteId;
     LocalDate cameOn;
 
     /** As was said at its entry; what is said later stands in rows of its own. */
@@ -45,11 +45,11 @@ public class TreeEntity {
     @Nullable LocalDate leftOn;
 
     /** Without words, for those of whom nobody knows whether they may read them. */
-    public Tree toTree() {
+    Tree toTree() {
         return toTree(null, null);
     }
 
-    public Tree toTree(@Nullable String toldOrigin, @Nullable String toldNote) {
+    Tree toTree(@Nullable String toldOrigin, @Nullable String toldNote) {
         return new Tree(
                 id,
                 version,

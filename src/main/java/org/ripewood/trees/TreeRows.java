@@ -5,9 +5,10 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
+import org.hibernate.jpa.HibernateHints;
 
 @ApplicationScoped
-public class TreeRows implements PanacheRepositoryBase<TreeEntity, Long> {
+class TreeRows implements PanacheRepositoryBase<TreeEntity, Long> {
 
     /** No index serves it, so that each list goes on by the one it has: most trees are here. */
     static final String HERE = "leftOn is null";
@@ -16,6 +17,16 @@ public class TreeRows implements PanacheRepositoryBase<TreeEntity, Long> {
 
     /** Of the whole school they are found by their departures, which are few. */
     static final String ALL_LEFT = LEFT + " and id in (select d.treeId from DepartureEntity d)";
+
+    /** Read-only, so that nothing is compared again when the transaction ends. */
+    List<Tree> read(String query, Object... parameters) {
+        return find(query, parameters)
+                .withHint(HibernateHints.HINT_READ_ONLY, true)
+                .<TreeEntity>list()
+                .stream()
+                .map(TreeEntity::toTree)
+                .toList();
+    }
 
     Set<Long> sitesOf(Collection<Long> keepers) {
         return Set.copyOf(

@@ -17,7 +17,6 @@ import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.aftercare.MeasuringDay.Subject;
-import org.ripewood.condition.Trees;
 import org.ripewood.core.progress.Work;
 import org.ripewood.core.season.CareState;
 import org.ripewood.core.season.Span;
@@ -25,9 +24,12 @@ import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Problem;
 import org.ripewood.platform.problems.Refused;
+import org.ripewood.records.WorksDone;
 import org.ripewood.sites.NewSite;
 import org.ripewood.trees.NewTree;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.TreeSites;
+import org.ripewood.trees.Trees;
 
 /**
  * A garden at 51° north without temperatures: stages by half months (common practice). Today is 20
@@ -41,6 +43,8 @@ class AftercareRoomTest {
 
     @Inject School school;
     @Inject Trees trees;
+    @Inject TreeSites treeSites;
+    @Inject WorksDone worksDone;
     @Inject Aftercare aftercare;
     @Inject SessionFactory statistics;
 
@@ -84,7 +88,8 @@ class AftercareRoomTest {
     @Test
     void nothingOfATropicalTreeIsKeptFromFrost() {
         var site =
-                trees.enterSite(instructor, new NewSite("Warm", 4.0, 9.0, "UTC", null, null, null))
+                treeSites
+                        .enter(instructor, new NewSite("Warm", 4.0, 9.0, "UTC", null, null, null))
                         .id();
         tree =
                 trees.enter(
@@ -351,7 +356,7 @@ class AftercareRoomTest {
     }
 
     private void done(String technique, LocalDate on) {
-        trees.recordWork(instructor, tree.id(), new Work(technique, on, 0, 0, 0, 0), null, null);
+        worksDone.record(instructor, tree.id(), new Work(technique, on, 0, 0, 0, 0), null, null);
     }
 
     private static String code(CareTask task) {

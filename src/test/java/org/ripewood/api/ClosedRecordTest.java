@@ -12,10 +12,12 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.ripewood.condition.Trees;
 import org.ripewood.trees.Departure;
+import org.ripewood.trees.Departures;
 import org.ripewood.trees.NewDeparture;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
+import org.ripewood.trees.TreesUnchecked;
 
 /**
  * The record of a tree that left the school: everything that writes into it is refused, whoever
@@ -114,6 +116,8 @@ class ClosedRecordTest {
     @Inject School opening;
     @Inject Tables tables;
     @Inject Trees trees;
+    @Inject Departures departures;
+    @Inject TreesUnchecked treesUnchecked;
 
     private School school;
     private Calls calls;
@@ -191,7 +195,7 @@ class ClosedRecordTest {
         var made = kept().stream().filter(tree -> !before.contains(tree.id())).toList();
         for (var tree : made) {
             var now = trees.get(school.actor(Who.INSTRUCTOR), tree.id());
-            trees.leave(
+            departures.leave(
                     school.actor(Who.INSTRUCTOR),
                     now.id(),
                     now.version(),
@@ -201,7 +205,7 @@ class ClosedRecordTest {
     }
 
     private List<Tree> kept() {
-        return trees.ofKeepers(List.of(school.id(Who.STUDENT)));
+        return treesUnchecked.ofKeepers(List.of(school.id(Who.STUDENT)));
     }
 
     private static Set<Long> ids(List<Tree> trees) {

@@ -8,11 +8,12 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.ripewood.condition.Trees;
 import org.ripewood.trees.EarlierWords;
 import org.ripewood.trees.HandOver;
+import org.ripewood.trees.HandOvers;
 import org.ripewood.trees.NewTree;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
 
 /**
  * A tree's origin and note are the words of whoever wrote them: handed on to another course, nobody
@@ -23,6 +24,7 @@ class FormerKeepersWordsTest {
 
     @Inject School opening;
     @Inject Trees trees;
+    @Inject HandOvers handOvers;
 
     private School school;
     private String mark;
@@ -38,7 +40,7 @@ class FormerKeepersWordsTest {
                 trees.enter(keeper, said(school.tree(), "seed of my " + mark, "first " + mark));
         var again = said(entered, entered.origin(), "second " + mark);
         var changed = trees.change(keeper, entered.id(), entered.version(), again);
-        trees.handOver(
+        handOvers.handOver(
                 school.actor(Who.REGISTRAR),
                 changed.id(),
                 changed.version(),

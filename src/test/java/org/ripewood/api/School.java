@@ -37,7 +37,6 @@ import org.ripewood.assess.Judgements;
 import org.ripewood.assess.NewJudgement;
 import org.ripewood.classday.ClassDays;
 import org.ripewood.classday.NewTimetable;
-import org.ripewood.condition.Trees;
 import org.ripewood.core.progress.Work;
 import org.ripewood.materials.Goods;
 import org.ripewood.materials.Materials;
@@ -57,6 +56,9 @@ import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.records.NewObservation;
 import org.ripewood.records.NewWound;
+import org.ripewood.records.Observations;
+import org.ripewood.records.WorksDone;
+import org.ripewood.records.Wounds;
 import org.ripewood.routes.Standings;
 import org.ripewood.secondfactor.SecondFactors;
 import org.ripewood.sessions.NewCancellation;
@@ -71,8 +73,11 @@ import org.ripewood.standing.NewAssignment;
 import org.ripewood.steps.NewReport;
 import org.ripewood.steps.Step;
 import org.ripewood.trees.HandOver;
+import org.ripewood.trees.HandOvers;
 import org.ripewood.trees.NewTree;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.TreeSites;
+import org.ripewood.trees.Trees;
 
 /** A small school to test on: two courses, each with an instructor and a student. */
 @Singleton
@@ -85,6 +90,11 @@ class School {
 
     private final People people;
     private final Trees trees;
+    private final TreeSites treeSites;
+    private final Observations observations;
+    private final Wounds wounds;
+    private final WorksDone worksDone;
+    private final HandOvers handOvers;
     private final Sessions sessions;
     private final Standings standings;
     private final ClassDays days;
@@ -114,6 +124,11 @@ class School {
     public School(
             People people,
             Trees trees,
+            TreeSites treeSites,
+            Observations observations,
+            Wounds wounds,
+            WorksDone worksDone,
+            HandOvers handOvers,
             Sessions sessions,
             Standings standings,
             ClassDays days,
@@ -129,6 +144,11 @@ class School {
             Today today) {
         this.people = people;
         this.trees = trees;
+        this.treeSites = treeSites;
+        this.observations = observations;
+        this.wounds = wounds;
+        this.worksDone = worksDone;
+        this.handOvers = handOvers;
         this.sessions = sessions;
         this.standings = standings;
         this.days = days;
@@ -241,7 +261,7 @@ class School {
     }
 
     private Site newSite(boolean schoolGround) {
-        return trees.enterSite(
+        return treeSites.enter(
                 actor(Who.REGISTRAR),
                 new NewSite(unique("Yard"), 48.0, 11.0, "Europe/Berlin", schoolGround, null, null));
     }
@@ -284,7 +304,7 @@ class School {
 
     /** The instructor's word on a fact, as of today. */
     void see(long treeId, String fact, String value) {
-        trees.observe(
+        observations.observe(
                 actor(Who.INSTRUCTOR),
                 treeId,
                 new NewObservation(fact, value, today.date(), null, null, null, null, null));
@@ -293,7 +313,7 @@ class School {
     /** A new cut of 24 mm on a tree. */
     long freshCut(Tree tree) {
         var cut = new NewWound("left", today.date(), 24.0, 30.0, null, null, false);
-        return trees.addWound(actor(Who.INSTRUCTOR), tree.id(), cut).id();
+        return wounds.add(actor(Who.INSTRUCTOR), tree.id(), cut).id();
     }
 
     /** A photo of a new tree, sent by its keeper. */
@@ -308,7 +328,7 @@ class School {
     /** A task of shading that root work of today on a tree asks for. */
     String careTask(long treeId) {
         var work = new Work("root_check", today.date(), 0, 0, 0, 0);
-        trees.recordWork(actor(Who.INSTRUCTOR), treeId, work, null, null);
+        worksDone.record(actor(Who.INSTRUCTOR), treeId, work, null, null);
         return aftercare.of(actor(Who.STUDENT), treeId, today.date()).now().get(0).id();
     }
 
@@ -547,7 +567,7 @@ class School {
     /** Gives a tree to the student of the other course. */
     void handOn(long treeId) {
         var registrar = actor(Who.REGISTRAR);
-        trees.handOver(
+        handOvers.handOver(
                 registrar,
                 treeId,
                 trees.get(registrar, treeId).version(),

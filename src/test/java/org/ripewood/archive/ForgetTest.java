@@ -23,7 +23,6 @@ import org.ripewood.accounts.CalendarLinks;
 import org.ripewood.accounts.People;
 import org.ripewood.assess.Assessments;
 import org.ripewood.assess.NewSkillJudgement;
-import org.ripewood.condition.Trees;
 import org.ripewood.people.NewPerson;
 import org.ripewood.photos.NewPhoto;
 import org.ripewood.photos.Photo;
@@ -34,13 +33,16 @@ import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.records.NewObservation;
+import org.ripewood.records.Observations;
 import org.ripewood.routes.Standings;
 import org.ripewood.secondfactor.SecondFactors;
 import org.ripewood.standing.NewAssignment;
 import org.ripewood.steps.NewReport;
 import org.ripewood.trees.HandOver;
+import org.ripewood.trees.HandOvers;
 import org.ripewood.trees.NewTree;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
 
 /** A person's record goes out to them, and they can be forgotten. */
 @QuarkusTest
@@ -53,6 +55,8 @@ class ForgetTest {
     @Inject School school;
     @Inject People people;
     @Inject Trees trees;
+    @Inject Observations observing;
+    @Inject HandOvers handOvers;
     @Inject Standings standings;
     @Inject Assessments assessments;
     @Inject CalendarLinks links;
@@ -150,7 +154,7 @@ class ForgetTest {
     }
 
     private void observe(Actor by, String note) {
-        trees.observe(
+        observing.observe(
                 by,
                 tree.id(),
                 new NewObservation(
@@ -227,7 +231,8 @@ class ForgetTest {
             assertThat(after.get(at).verdict()).isEqualTo(before.get(at).verdict());
         }
         assertThat(
-                        trees.observations(
+                        observing
+                                .list(
                                         group.instructor(),
                                         tree.id(),
                                         new org.ripewood.platform.PageRequest(0, 50))
@@ -357,7 +362,7 @@ class ForgetTest {
     }
 
     private void handOn() {
-        trees.handOver(
+        handOvers.handOver(
                 group.instructor(),
                 tree.id(),
                 trees.get(group.instructor(), tree.id()).version(),

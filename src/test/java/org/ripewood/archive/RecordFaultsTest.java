@@ -22,12 +22,13 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.ripewood.condition.Trees;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Fault;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.trees.NewTree;
+import org.ripewood.trees.TreeSites;
+import org.ripewood.trees.Trees;
 
 /** What is wrong with a file is told with where it stands, and nothing of the file stays. */
 @QuarkusTest
@@ -39,6 +40,7 @@ class RecordFaultsTest {
     @Inject Archive archive;
     @Inject DataSource database;
     @Inject Trees rooms;
+    @Inject TreeSites treeSites;
 
     private String tree;
     private long trees;
@@ -224,7 +226,7 @@ class RecordFaultsTest {
     /** Both take their numbers from the same sequences, in blocks. */
     @Test
     void whatComesInAndWhatIsEnteredNeverMeet() throws SQLException {
-        var site = rooms.sites(REGISTRAR).get(0).id();
+        var site = treeSites.list(REGISTRAR).get(0).id();
         for (int round = 0; round < 3; round++) {
             assertThat(archive.take(REGISTRAR, sent(tree)).tables()).containsEntry("tree", 1);
             for (int each = 0; each < 30; each++) {

@@ -16,7 +16,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
-import org.ripewood.condition.Trees;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Value;
 import org.ripewood.platform.Actor;
@@ -25,6 +24,7 @@ import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Problem;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.records.Observation;
+import org.ripewood.records.Observations;
 import org.ripewood.trees.Tree;
 
 @QuarkusTest
@@ -38,7 +38,7 @@ class JudgementsTest {
     @Inject School school;
     @Inject Judgements judgements;
     @Inject Assessments assessments;
-    @Inject Trees trees;
+    @Inject Observations observing;
 
     School.Group group;
     Actor first;
@@ -306,7 +306,7 @@ class JudgementsTest {
     }
 
     private List<Observation> vigour() {
-        return trees.observations(first, tree.id(), FIRST).items().stream()
+        return observing.list(first, tree.id(), FIRST).items().stream()
                 .filter(seen -> seen.fact() == Fact.VIGOUR_INDEX)
                 .toList();
     }

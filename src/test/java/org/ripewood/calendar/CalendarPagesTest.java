@@ -22,10 +22,10 @@ import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.accounts.CalendarLinks;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.core.progress.Work;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
+import org.ripewood.records.WorksDone;
 import org.ripewood.sessions.NewCancellation;
 import org.ripewood.sessions.NewEnrolment;
 import org.ripewood.sessions.NewSession;
@@ -42,7 +42,7 @@ class CalendarPagesTest {
     @Inject People people;
     @Inject CalendarLinks links;
     @Inject Sessions sessions;
-    @Inject Trees trees;
+    @Inject WorksDone worksDone;
     @Inject DataSource database;
 
     private School.Group group;
@@ -70,7 +70,7 @@ class CalendarPagesTest {
                                 List.of(instructor.personId())));
         sessions.enrol(
                 instructor, session.id(), new NewEnrolment(student.personId(), tree.id(), "A1"));
-        trees.recordWork(
+        worksDone.record(
                 instructor,
                 tree.id(),
                 new Work("root_pruning_repot", School.TODAY.minusDays(10), 0, 0, 0, 0),

@@ -17,13 +17,21 @@ import org.ripewood.course.CourseContent;
 import org.ripewood.platform.Today;
 import org.ripewood.records.NewObservation;
 import org.ripewood.records.NewWound;
+import org.ripewood.records.Observations;
+import org.ripewood.records.Wounds;
 import org.ripewood.trees.School;
+import org.ripewood.trees.TreeSites;
+import org.ripewood.trees.Trees;
 
 /** What closed wounds teach of the next one, and what of them was known when. */
 @QuarkusTest
 class ClosedWoundsTest {
 
+    @Inject TreeSites treeSites;
     @Inject Trees trees;
+    @Inject TreeStates treeStates;
+    @Inject Wounds woundsOfSchool;
+    @Inject Observations observations;
     @Inject People people;
     @Inject Today today;
     @Inject CourseContent content;
@@ -35,7 +43,7 @@ class ClosedWoundsTest {
     @BeforeEach
     void openSchool() {
         day = today.date();
-        school = new School(people, trees, day);
+        school = new School(people, trees, treeSites, day);
         assertThat(content.inForce().species("acer_palmatum").callusPace()).isEqualTo("good");
     }
 
@@ -61,12 +69,13 @@ class ClosedWoundsTest {
     void aDayGoneByIsToldFromWhatWasKnownThen() {
         var treeId = wound(40, 20, 0);
         var before = day.minusYears(2).plusMonths(10);
-        var then = trees.growth(school.teacher, treeId, before).closings().get(0);
+        var then = treeStates.growth(school.teacher, treeId, before).closings().get(0);
         assertThat(then.wound().openMm()).isEqualTo(20);
         assertThat(then.forecast().readings()).isEqualTo(1);
         assertThat(then.closed()).isInstanceOf(Outlook.Expected.class);
-        assertThat(trees.growth(school.teacher, treeId, day.minusYears(3)).closings()).isEmpty();
-        assertThat(trees.growth(school.teacher, treeId, day).closings().get(0).closed())
+        assertThat(treeStates.growth(school.teacher, treeId, day.minusYears(3)).closings())
+                .isEmpty();
+        assertThat(treeStates.growth(school.teacher, treeId, day).closings().get(0).closed())
                 .isEqualTo(new Outlook.Already());
     }
 
@@ -78,10 +87,10 @@ class ClosedWoundsTest {
         var tree = school.tree();
         var made = day.minusYears(2);
         var cut = new NewWound("left", made, firstMm, firstMm, null, null, false);
-        var wound = trees.addWound(school.teacher, tree.id(), cut);
+        var wound = woundsOfSchool.add(school.teacher, tree.id(), cut);
         for (int i = 0; i < openMm.length; i++) {
             var on = made.plusMonths(8L * (i + 1));
-            trees.observe(
+            observations.observe(
                     school.teacher,
                     tree.id(),
                     new NewObservation(

@@ -28,19 +28,26 @@ import org.ripewood.platform.problems.Problem;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.records.Branch;
 import org.ripewood.records.BranchRole;
+import org.ripewood.records.Branches;
 import org.ripewood.records.ContainerStay;
+import org.ripewood.records.Containers;
 import org.ripewood.records.NewBranch;
 import org.ripewood.records.NewContainer;
 import org.ripewood.records.NewObservation;
 import org.ripewood.records.NewWound;
 import org.ripewood.records.Observation;
+import org.ripewood.records.Observations;
+import org.ripewood.records.WorksDone;
 import org.ripewood.records.Wound;
+import org.ripewood.records.Wounds;
 import org.ripewood.sites.NewSite;
 import org.ripewood.sites.Site;
 import org.ripewood.sites.SiteLine;
 import org.ripewood.trees.NewTree;
 import org.ripewood.trees.School;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.TreeSites;
+import org.ripewood.trees.Trees;
 
 @QuarkusTest
 class TreesTest {
@@ -48,6 +55,13 @@ class TreesTest {
     private static final PageRequest FIRST = new PageRequest(0, 200);
 
     @Inject Trees trees;
+    @Inject Observations observing;
+    @Inject Wounds woundsOfSchool;
+    @Inject Branches branchesOfSchool;
+    @Inject Containers containersOfSchool;
+    @Inject WorksDone worksDone;
+    @Inject TreeStates treeStates;
+    @Inject TreeSites treeSites;
     @Inject People people;
     @Inject Today today;
 
@@ -57,7 +71,7 @@ class TreesTest {
     @BeforeEach
     void openSchool() {
         day = today.date();
-        school = new School(people, trees, day);
+        school = new School(people, trees, treeSites, day);
     }
 
     @Test
@@ -87,18 +101,18 @@ class TreesTest {
         var asked = new LinkedHashMap<String, Consumer<Actor>>();
         asked.put("get", actor -> trees.get(actor, id));
         asked.put("change", actor -> trees.change(actor, id, 0, school.newTree("Mine now")));
-        asked.put("observe", actor -> trees.observe(actor, id, pests("1")));
-        asked.put("observations", actor -> trees.observations(actor, id, FIRST));
-        asked.put("addWound", actor -> trees.addWound(actor, id, wound(20)));
-        asked.put("wounds", actor -> trees.wounds(actor, id));
-        asked.put("addBranch", actor -> trees.addBranch(actor, id, branch()));
-        asked.put("takeOffBranch", actor -> trees.takeOffBranch(actor, id, 1, day));
-        asked.put("branches", actor -> trees.branches(actor, id));
-        asked.put("moveTo", actor -> trees.moveTo(actor, id, container("show")));
-        asked.put("containers", actor -> trees.containers(actor, id));
-        asked.put("recordWork", actor -> trees.recordWork(actor, id, work(), "chop", null));
-        asked.put("works", actor -> trees.works(actor, id));
-        asked.put("stateOn", actor -> trees.stateOn(actor, id, day));
+        asked.put("observe", actor -> observing.observe(actor, id, pests("1")));
+        asked.put("observations", actor -> observing.list(actor, id, FIRST));
+        asked.put("addWound", actor -> woundsOfSchool.add(actor, id, wound(20)));
+        asked.put("wounds", actor -> woundsOfSchool.of(actor, id));
+        asked.put("addBranch", actor -> branchesOfSchool.add(actor, id, branch()));
+        asked.put("takeOffBranch", actor -> branchesOfSchool.takeOff(actor, id, 1, day));
+        asked.put("branches", actor -> branchesOfSchool.of(actor, id));
+        asked.put("moveTo", actor -> containersOfSchool.moveTo(actor, id, container("show")));
+        asked.put("containers", actor -> containersOfSchool.of(actor, id));
+        asked.put("recordWork", actor -> worksDone.record(actor, id, work(), "chop", null));
+        asked.put("works", actor -> worksDone.of(actor, id));
+        asked.put("stateOn", actor -> treeStates.on(actor, id, day));
         return asked;
     }
 
@@ -143,7 +157,7 @@ class TreesTest {
         assertStatus(
                 403,
                 () ->
-                        trees.enterSite(
+                        treeSites.enter(
                                 school.keeper,
                                 new NewSite("Balcony", 1.0, 1.0, "UTC", null, null, null)));
     }
@@ -153,7 +167,7 @@ class TreesTest {
         var minima = List.of(-3.0, -2.0, 0.5, 4.0, 8.0, 11.0, 13.0, 12.5, 9.0, 5.0, 1.0, -2.0);
         var maxima = minima.stream().map(minimum -> minimum + 9).toList();
         var entered =
-                trees.enterSite(
+                treeSites.enter(
                         school.teacher,
                         new NewSite(
                                 "Hill yard",
@@ -164,7 +178,7 @@ class TreesTest {
                                 minima,
                                 maxima));
         var kept =
-                trees.sites(school.registrar).stream()
+                treeSites.list(school.registrar).stream()
                         .filter(site -> site.id() == entered.id())
                         .map(SiteLine::place)
                         .findFirst();
@@ -267,46 +281,47 @@ class TreesTest {
     @Test
     void anEntrySaysWhoSawItAndWhatTheyAre() {
         var tree = school.tree();
-        var byKeeper = trees.observe(school.keeper, tree.id(), pests("1"));
-        var byTeacher = trees.observe(school.teacher, tree.id(), pests("2"));
+        var byKeeper = observing.observe(school.keeper, tree.id(), pests("1"));
+        var byTeacher = observing.observe(school.teacher, tree.id(), pests("2"));
         assertThat(byKeeper.source()).hasToString("STUDENT");
         assertThat(byKeeper.byId()).isEqualTo(school.keeper.personId());
         assertThat(byTeacher.source()).hasToString("INSTRUCTOR");
-        assertThat(trees.observe(school.registrar, tree.id(), pests("3")).source())
+        assertThat(observing.observe(school.registrar, tree.id(), pests("3")).source())
                 .hasToString("STUDENT");
     }
 
     @Test
     void aCorrectionStandsBesideWhatItCorrects() {
         var tree = school.tree();
-        var wrong = trees.observe(school.keeper, tree.id(), pests("4"));
-        var right = trees.observe(school.keeper, tree.id(), correcting(wrong, "1"));
-        var kept = trees.observations(school.keeper, tree.id(), FIRST).items();
+        var wrong = observing.observe(school.keeper, tree.id(), pests("4"));
+        var right = observing.observe(school.keeper, tree.id(), correcting(wrong, "1"));
+        var kept = observing.list(school.keeper, tree.id(), FIRST).items();
         assertThat(kept).extracting(Observation::id).containsExactly(right.id(), wrong.id());
         assertThat(kept.get(1).supersededBy()).isEqualTo(right.id());
         assertThat(kept.get(1).value()).isEqualTo(Value.of(4.0));
-        assertThat(trees.stateOn(school.keeper, tree.id(), day).facts().number(Fact.PEST_LEVEL))
+        assertThat(treeStates.on(school.keeper, tree.id(), day).facts().number(Fact.PEST_LEVEL))
                 .isEqualTo(1);
     }
 
     @Test
     void anEntryIsCorrectedOnce() {
         var tree = school.tree();
-        var wrong = trees.observe(school.keeper, tree.id(), pests("4"));
-        var right = trees.observe(school.keeper, tree.id(), correcting(wrong, "1"));
+        var wrong = observing.observe(school.keeper, tree.id(), pests("4"));
+        var right = observing.observe(school.keeper, tree.id(), correcting(wrong, "1"));
         var problem =
-                problemOf(() -> trees.observe(school.keeper, tree.id(), correcting(wrong, "2")));
+                problemOf(
+                        () -> observing.observe(school.keeper, tree.id(), correcting(wrong, "2")));
         assertThat(problem.status()).isEqualTo(409);
         assertThat(problem.maybe()).contains(String.valueOf(right.id()));
-        assertThat(trees.observations(school.keeper, tree.id(), FIRST).total()).isEqualTo(2);
+        assertThat(observing.list(school.keeper, tree.id(), FIRST).total()).isEqualTo(2);
     }
 
     @Test
     void onlyAnInstructorCorrectsAnInstructor() {
         var tree = school.tree();
-        var seen = trees.observe(school.teacher, tree.id(), pests("3"));
-        assertStatus(403, () -> trees.observe(school.keeper, tree.id(), correcting(seen, "0")));
-        assertThat(trees.observe(school.teacher, tree.id(), correcting(seen, "2")).value())
+        var seen = observing.observe(school.teacher, tree.id(), pests("3"));
+        assertStatus(403, () -> observing.observe(school.keeper, tree.id(), correcting(seen, "0")));
+        assertThat(observing.observe(school.teacher, tree.id(), correcting(seen, "2")).value())
                 .isEqualTo(Value.of(2.0));
     }
 
@@ -314,9 +329,9 @@ class TreesTest {
     void vigourAsAWholeIsJudgedByInstructorsAlone() {
         var tree = school.tree();
         var judged = seen("vigour_index", "80");
-        assertStatus(403, () -> trees.observe(school.keeper, tree.id(), judged));
-        trees.observe(school.teacher, tree.id(), judged);
-        assertThat(trees.stateOn(school.keeper, tree.id(), day).facts().number(Fact.VIGOUR_INDEX))
+        assertStatus(403, () -> observing.observe(school.keeper, tree.id(), judged));
+        observing.observe(school.teacher, tree.id(), judged);
+        assertThat(treeStates.on(school.keeper, tree.id(), day).facts().number(Fact.VIGOUR_INDEX))
                 .isEqualTo(80);
     }
 
@@ -324,12 +339,12 @@ class TreesTest {
     List<DynamicTest> anEntryThatCannotBeIsRefusedAndNothingIsWritten() {
         var tree = school.tree();
         var other = school.tree("Another");
-        var wound = trees.addWound(school.teacher, tree.id(), wound(20)).id();
-        var foreignWound = trees.addWound(school.teacher, other.id(), wound(20)).id();
-        var branch = trees.addBranch(school.teacher, tree.id(), branch()).id();
-        var foreignBranch = trees.addBranch(school.teacher, other.id(), branch()).id();
-        var entry = trees.observe(school.teacher, tree.id(), pests("1"));
-        var foreignEntry = trees.observe(school.teacher, other.id(), pests("1"));
+        var wound = woundsOfSchool.add(school.teacher, tree.id(), wound(20)).id();
+        var foreignWound = woundsOfSchool.add(school.teacher, other.id(), wound(20)).id();
+        var branch = branchesOfSchool.add(school.teacher, tree.id(), branch()).id();
+        var foreignBranch = branchesOfSchool.add(school.teacher, other.id(), branch()).id();
+        var entry = observing.observe(school.teacher, tree.id(), pests("1"));
+        var foreignEntry = observing.observe(school.teacher, other.id(), pests("1"));
         var faults =
                 List.of(
                         fault("vigor_index", "80", "fact", "Maybe “vigour_index”"),
@@ -392,12 +407,13 @@ class TreesTest {
                                                     faulty.field(),
                                                     faulty.told(),
                                                     () ->
-                                                            trees.observe(
+                                                            observing.observe(
                                                                     school.teacher,
                                                                     tree.id(),
                                                                     faulty.seen()));
                                             assertThat(
-                                                            trees.observations(
+                                                            observing
+                                                                    .list(
                                                                             school.teacher,
                                                                             tree.id(),
                                                                             FIRST)
@@ -416,16 +432,16 @@ class TreesTest {
     @Test
     void aWoundMayOpenAgainAndItsFirstWidthStays() {
         var tree = school.tree();
-        var made = trees.addWound(school.keeper, tree.id(), wound(20));
+        var made = woundsOfSchool.add(school.keeper, tree.id(), wound(20));
         read(tree, made, "12", 200);
         read(tree, made, "26", 10);
-        var wound = trees.wounds(school.keeper, tree.id()).get(0);
+        var wound = woundsOfSchool.of(school.keeper, tree.id()).get(0);
         assertThat(wound.firstWidthMm()).isEqualTo(20);
         assertThat(wound.openMm()).isEqualTo(26);
         assertThat(wound.readings())
                 .extracting(Observation::value)
                 .containsExactly(Value.of(12.0), Value.of(26.0));
-        var facts = trees.stateOn(school.keeper, tree.id(), day).facts();
+        var facts = treeStates.on(school.keeper, tree.id(), day).facts();
         assertThat(facts.number(Fact.LARGEST_OPENING_MM)).isEqualTo(26);
         assertThat(facts.find(Fact.WOUND_STALLED).value()).isEqualTo(Value.of(true));
     }
@@ -433,21 +449,21 @@ class TreesTest {
     @Test
     void theStateOfADayKnowsNothingOfLaterDays() {
         var tree = school.tree();
-        var made = trees.addWound(school.teacher, tree.id(), wound(20));
+        var made = woundsOfSchool.add(school.teacher, tree.id(), wound(20));
         read(tree, made, "12", 200);
         read(tree, made, "0", 10);
-        trees.moveTo(school.teacher, tree.id(), container("training"));
-        trees.recordWork(school.teacher, tree.id(), work(), "chop", "behind the first branch");
-        var before = trees.stateOn(school.keeper, tree.id(), day.minusDays(11));
+        containersOfSchool.moveTo(school.teacher, tree.id(), container("training"));
+        worksDone.record(school.teacher, tree.id(), work(), "chop", "behind the first branch");
+        var before = treeStates.on(school.keeper, tree.id(), day.minusDays(11));
         assertThat(before.facts().number(Fact.LARGEST_OPENING_MM)).isEqualTo(12);
         assertThat(before.facts().find(Fact.CONTAINER_KIND)).isNull();
         assertThat(before.ledger().works()).isEmpty();
-        var now = trees.stateOn(school.keeper, tree.id(), day);
+        var now = treeStates.on(school.keeper, tree.id(), day);
         assertThat(now.facts().number(Fact.OPEN_WOUNDS)).isZero();
         assertThat(now.facts().find(Fact.CONTAINER_KIND).value()).isEqualTo(Value.of("training"));
         assertThat(now.facts().number(Fact.DAYS_SINCE_CHOP)).isZero();
         assertThat(now.ledger().works()).containsExactly(work());
-        var ahead = trees.stateOn(school.keeper, tree.id(), day.plusDays(50));
+        var ahead = treeStates.on(school.keeper, tree.id(), day.plusDays(50));
         assertThat(ahead.facts().number(Fact.DAYS_SINCE_CHOP)).isEqualTo(50);
     }
 
@@ -455,25 +471,25 @@ class TreesTest {
     void aDayNobodyCanTellOfIsRefused() {
         var tree = school.tree();
         for (var asked : List.of(LocalDate.MIN, LocalDate.MAX, day.plusYears(51))) {
-            assertFault("on", asked + "", () -> trees.stateOn(school.keeper, tree.id(), asked));
+            assertFault("on", asked + "", () -> treeStates.on(school.keeper, tree.id(), asked));
         }
     }
 
     @Test
     void whoSawItIsToldByName() {
         var tree = school.tree();
-        trees.observe(school.keeper, tree.id(), pests("1"));
-        var pests = trees.stateOn(school.keeper, tree.id(), day).facts().find(Fact.PEST_LEVEL);
+        observing.observe(school.keeper, tree.id(), pests("1"));
+        var pests = treeStates.on(school.keeper, tree.id(), day).facts().find(Fact.PEST_LEVEL);
         assertThat(pests.by()).isEqualTo(people.get(school.keeper.personId()).name());
     }
 
     @Test
     void theStageSomebodySawShiftsTheTypicalYear() {
         var tree = school.tree();
-        var typical = trees.stateOn(school.keeper, tree.id(), day).stages();
+        var typical = treeStates.on(school.keeper, tree.id(), day).stages();
         int seen = typical.stageOn(day) == 35 ? 31 : 35;
-        trees.observe(school.keeper, tree.id(), seen("growth_stage", String.valueOf(seen)));
-        var shifted = trees.stateOn(school.keeper, tree.id(), day).stages();
+        observing.observe(school.keeper, tree.id(), seen("growth_stage", String.valueOf(seen)));
+        var shifted = treeStates.on(school.keeper, tree.id(), day).stages();
         assertThat(shifted.stageOn(day)).isEqualTo(seen);
         assertThat(shifted.stageOn(day.minusDays(1))).isEqualTo(typical.stageOn(day.minusDays(1)));
     }
@@ -481,13 +497,13 @@ class TreesTest {
     @Test
     void signedOffWorkSetsFacts() {
         var tree = school.tree();
-        trees.setFacts(
+        observing.setFacts(
                 school.teacher,
                 tree.id(),
                 Map.of(Fact.WIRE_ON, Value.of(true), Fact.FRONT_MARK, Value.of("settled")),
                 day,
                 "Wiring signed off");
-        var facts = trees.stateOn(school.keeper, tree.id(), day).facts();
+        var facts = treeStates.on(school.keeper, tree.id(), day).facts();
         assertThat(facts.find(Fact.WIRE_ON).value()).isEqualTo(Value.of(true));
         assertThat(facts.find(Fact.FRONT_MARK).value()).isEqualTo(Value.of("settled"));
         assertThat(facts.find(Fact.WIRE_ON).source()).hasToString("INSTRUCTOR");
@@ -499,7 +515,7 @@ class TreesTest {
         assertStatus(
                 403,
                 () ->
-                        trees.setFacts(
+                        observing.setFacts(
                                 school.keeper,
                                 tree.id(),
                                 Map.of(Fact.WIRE_ON, Value.of(true)),
@@ -508,7 +524,7 @@ class TreesTest {
         assertStatus(
                 404,
                 () ->
-                        trees.setFacts(
+                        observing.setFacts(
                                 school.otherTeacher,
                                 tree.id(),
                                 Map.of(Fact.WIRE_ON, Value.of(true)),
@@ -519,7 +535,7 @@ class TreesTest {
                     fact.code(),
                     "cannot be set",
                     () ->
-                            trees.setFacts(
+                            observing.setFacts(
                                     school.teacher,
                                     tree.id(),
                                     Map.of(fact, Value.of(1.0)),
@@ -531,15 +547,16 @@ class TreesTest {
     @Test
     void branchesTellTheirLatestReadings() {
         var tree = school.tree();
-        var branch = trees.addBranch(school.teacher, tree.id(), branch());
+        var branch = branchesOfSchool.add(school.teacher, tree.id(), branch());
         readBranch(tree, branch, "branch_diameter_mm", "8", 30);
         readBranch(tree, branch, "branch_diameter_mm", "9", 0);
         readBranch(tree, branch, "trunk_at_branch_mm", "30", 0);
-        var told = trees.branches(school.keeper, tree.id()).get(0);
+        var told = branchesOfSchool.of(school.keeper, tree.id()).get(0);
         assertThat(told.diameterMm()).isEqualTo(9);
         assertThat(told.trunkAtNodeMm()).isEqualTo(30);
         assertThat(
-                        trees.stateOn(school.keeper, tree.id(), day)
+                        treeStates
+                                .on(school.keeper, tree.id(), day)
                                 .facts()
                                 .number(Fact.GIRTH_RATIO_MAX))
                 .isEqualTo(0.3);
@@ -548,37 +565,38 @@ class TreesTest {
     @Test
     void aBranchTakenOffStaysInTheRecord() {
         var tree = school.tree();
-        var branch = trees.addBranch(school.teacher, tree.id(), branch());
+        var branch = branchesOfSchool.add(school.teacher, tree.id(), branch());
         assertThat(primaryBranches(tree)).isEqualTo(1);
-        trees.takeOffBranch(school.teacher, tree.id(), branch.id(), day);
+        branchesOfSchool.takeOff(school.teacher, tree.id(), branch.id(), day);
         assertThat(primaryBranches(tree)).isZero();
-        assertThat(trees.branches(school.keeper, tree.id()))
+        assertThat(branchesOfSchool.of(school.keeper, tree.id()))
                 .singleElement()
                 .satisfies(told -> assertThat(told.removedOn()).isEqualTo(day));
-        assertStatus(409, () -> trees.takeOffBranch(school.teacher, tree.id(), branch.id(), day));
+        assertStatus(
+                409, () -> branchesOfSchool.takeOff(school.teacher, tree.id(), branch.id(), day));
     }
 
     @Test
     void containersAndWorksAreToldLatestFirst() {
         var tree = school.tree();
-        trees.moveTo(school.keeper, tree.id(), container("training"));
-        trees.moveTo(
+        containersOfSchool.moveTo(school.keeper, tree.id(), container("training"));
+        containersOfSchool.moveTo(
                 school.keeper,
                 tree.id(),
                 new NewContainer("nursery", "plastic", 4.0, day.minusDays(700)));
-        assertThat(trees.containers(school.keeper, tree.id()))
+        assertThat(containersOfSchool.of(school.keeper, tree.id()))
                 .extracting(ContainerStay::kind)
                 .containsExactly("training", "nursery");
-        var done = trees.recordWork(school.teacher, tree.id(), work(), "chop", "low");
-        assertThat(trees.works(school.keeper, tree.id())).containsExactly(done);
+        var done = worksDone.record(school.teacher, tree.id(), work(), "chop", "low");
+        assertThat(worksDone.of(school.keeper, tree.id())).containsExactly(done);
         assertFault(
                 "clock",
                 "Maybe “chop”",
-                () -> trees.recordWork(school.teacher, tree.id(), work(), "chopp", null));
+                () -> worksDone.record(school.teacher, tree.id(), work(), "chopp", null));
     }
 
     private double primaryBranches(Tree tree) {
-        return trees.stateOn(school.keeper, tree.id(), day).facts().number(Fact.PRIMARY_BRANCHES);
+        return treeStates.on(school.keeper, tree.id(), day).facts().number(Fact.PRIMARY_BRANCHES);
     }
 
     private List<String> labels(Actor actor, Long keeperId, Long courseId) {
@@ -588,12 +606,12 @@ class TreesTest {
     }
 
     private Site site(String zone, List<Double> minima, List<Double> maxima) {
-        return trees.enterSite(
+        return treeSites.enter(
                 school.teacher, new NewSite("Yard", 50.0, 8.0, zone, true, minima, maxima));
     }
 
     private void read(Tree tree, Wound wound, String openMm, int daysAgo) {
-        trees.observe(
+        observing.observe(
                 school.keeper,
                 tree.id(),
                 new NewObservation(
@@ -608,7 +626,7 @@ class TreesTest {
     }
 
     private void readBranch(Tree tree, Branch branch, String fact, String mm, int daysAgo) {
-        trees.observe(
+        observing.observe(
                 school.keeper,
                 tree.id(),
                 new NewObservation(

@@ -14,11 +14,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Refused;
+import org.ripewood.trees.TreeSites;
+import org.ripewood.trees.Trees;
 
 /** Lists are looked through by line and column, and entered whole or in part. */
 @QuarkusTest
@@ -32,6 +33,7 @@ class ListsTest {
     @Inject Lists lists;
     @Inject People people;
     @Inject Trees trees;
+    @Inject TreeSites treeSites;
 
     private School.Group group;
     private Actor registrar;
@@ -45,7 +47,7 @@ class ListsTest {
         keeper = people.get(group.student().personId()).login();
         var tree = school.tree(group.student(), group.student(), "acer_palmatum");
         site =
-                trees.sites(group.instructor()).stream()
+                treeSites.list(group.instructor()).stream()
                         .filter(each -> each.id() == tree.siteId())
                         .findFirst()
                         .orElseThrow()

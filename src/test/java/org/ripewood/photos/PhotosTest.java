@@ -24,14 +24,15 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
-import org.ripewood.condition.Trees;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.routes.Standings;
 import org.ripewood.trees.HandOver;
+import org.ripewood.trees.HandOvers;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
 
 /** Photos of a tree: who may, what is kept, and that files and rows agree. */
 @QuarkusTest
@@ -47,6 +48,7 @@ class PhotosTest {
     @Inject Sweep sweep;
     @Inject Standings standings;
     @Inject Trees trees;
+    @Inject HandOvers handOvers;
     @Inject SessionFactory sessions;
 
     @ConfigProperty(name = "ripewood.photos.folder")
@@ -181,7 +183,7 @@ class PhotosTest {
         var next = school.person("Nora Next", Role.STUDENT);
         school.join(group, next, Role.STUDENT);
         var to = new HandOver(next.personId(), TODAY);
-        trees.handOver(student, tree.id(), trees.get(student, tree.id()).version(), to);
+        handOvers.handOver(student, tree.id(), trees.get(student, tree.id()).version(), to);
         return next;
     }
 

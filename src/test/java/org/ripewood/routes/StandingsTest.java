@@ -13,13 +13,15 @@ import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.boards.Checklist;
-import org.ripewood.condition.Trees;
+import org.ripewood.condition.TreeStates;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Value;
 import org.ripewood.core.progress.Verdict;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
+import org.ripewood.records.WorksDone;
+import org.ripewood.records.Wounds;
 import org.ripewood.standing.Elm;
 import org.ripewood.standing.NewAssignment;
 import org.ripewood.standing.TechniqueStanding;
@@ -35,7 +37,9 @@ class StandingsTest {
 
     @Inject School school;
     @Inject Standings standings;
-    @Inject Trees trees;
+    @Inject WorksDone worksDone;
+    @Inject TreeStates treeStates;
+    @Inject Wounds woundsOfSchool;
 
     School.Group group;
     Actor instructor;
@@ -93,11 +97,11 @@ class StandingsTest {
         assertThat(step.events())
                 .extracting(Step.Event::became)
                 .containsExactly(StepState.ASSIGNED, StepState.REPORTED, StepState.SIGNED_OFF);
-        var work = trees.works(instructor, tree.id()).get(0).work();
+        var work = worksDone.of(instructor, tree.id()).get(0).work();
         assertThat(work.technique()).isEqualTo(Elm.WIRING);
         assertThat(work.stress()).isEqualTo(4);
         assertThat(work.recoveryDays()).isEqualTo(84);
-        var facts = trees.stateOn(instructor, tree.id(), School.TODAY).facts();
+        var facts = treeStates.on(instructor, tree.id(), School.TODAY).facts();
         assertThat(facts.find(Fact.WIRE_ON).value()).isEqualTo(Value.of(true));
         assertThat(facts.number(Fact.DAYS_SINCE_WIRING)).isZero();
         assertThat(wiring(tree.id()).verdict()).isEqualTo(Verdict.DONE);
@@ -115,7 +119,7 @@ class StandingsTest {
         var stale = step.version() - 1;
         assertThat(refusalOf(() -> standings.signOff(instructor, id, stale, null)).status())
                 .isEqualTo(412);
-        assertThat(trees.works(instructor, tree.id())).isEmpty();
+        assertThat(worksDone.of(instructor, tree.id())).isEmpty();
         assertThat(standings.getStep(instructor, id)).isEqualTo(step);
     }
 
@@ -251,7 +255,7 @@ class StandingsTest {
                                 + " season; at most 25 % in all.");
         assertThat(reported.report().foliageShare()).isEqualTo(0.4);
         standings.signOff(instructor, reported.id(), reported.version(), null);
-        assertThat(trees.works(instructor, tree.id()).get(0).work().foliageShare()).isEqualTo(0.4);
+        assertThat(worksDone.of(instructor, tree.id()).get(0).work().foliageShare()).isEqualTo(0.4);
     }
 
     @Test
@@ -268,7 +272,7 @@ class StandingsTest {
         var reported =
                 standings.report(student, step.id(), step.version(), dressed("Left of the front"));
         standings.signOff(instructor, reported.id(), reported.version(), null);
-        var wounds = trees.wounds(instructor, tree.id());
+        var wounds = woundsOfSchool.of(instructor, tree.id());
         assertThat(wounds).hasSize(1);
         assertThat(wounds.get(0).openMm()).isEqualTo(11.5);
     }

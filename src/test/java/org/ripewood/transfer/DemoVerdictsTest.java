@@ -15,6 +15,7 @@ import java.util.Objects;
 import java.util.function.Predicate;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ripewood.condition.TreeStates;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Facts;
 import org.ripewood.core.progress.Value;
@@ -37,6 +38,7 @@ class DemoVerdictsTest {
 
     private static final String FIRST_WIRING = "wiring_primary";
 
+    @Inject TreeStates treeStates;
     @Inject SchoolImport schoolImport;
     @Inject Rooms rooms;
     @Inject Today today;
@@ -119,7 +121,7 @@ class DemoVerdictsTest {
     private void assertFacts(Actor registrar, List<Tree> trees, LocalDate day) {
         var facts =
                 trees.stream()
-                        .map(tree -> rooms.trees.stateOn(registrar, tree.id(), day).facts())
+                        .map(tree -> treeStates.on(registrar, tree.id(), day).facts())
                         .toList();
         assertSeen(facts, "a stalled wound", known -> yes(known, Fact.WOUND_STALLED));
         assertSeen(facts, "reverse taper", known -> yes(known, Fact.REVERSE_TAPER));
@@ -166,11 +168,11 @@ class DemoVerdictsTest {
                 .extracting(ReasonView::factCode)
                 .containsExactly("largest_opening_mm");
         var wound =
-                rooms.trees.wounds(registrar, tree.id()).stream()
+                rooms.wounds.of(registrar, tree.id()).stream()
                         .filter(open -> open.openMm() > 8)
                         .findFirst()
                         .orElseThrow();
-        rooms.trees.observe(
+        rooms.observations.observe(
                 registrar,
                 tree.id(),
                 new NewObservation(

@@ -290,11 +290,11 @@ class SchoolImportTest {
         assertThat(trees).hasSize(1);
         var tree = trees.get(0);
         assertThat(tree.cameOn()).isEqualTo(LOADING_DAY.minusDays(400));
-        var wound = rooms.trees.wounds(actor, tree.id()).get(0);
+        var wound = rooms.wounds.of(actor, tree.id()).get(0);
         assertThat(wound.madeOn()).isEqualTo(LOADING_DAY.minusDays(300));
         assertThat(wound.openMm()).isEqualTo(7);
         assertThat(wound.readings().get(0).observedOn()).isEqualTo(LOADING_DAY.minusDays(100));
-        assertThat(rooms.trees.works(actor, tree.id()).get(0).work().rootShare()).isEqualTo(0.2);
+        assertThat(rooms.worksDone.of(actor, tree.id()).get(0).work().rootShare()).isEqualTo(0.2);
         assertThat(rooms.photos.ofTree(actor, tree.id()))
                 .extracting(Photo::takenOn, Photo::byId, Photo::woundId)
                 .containsExactly(
@@ -355,7 +355,7 @@ class SchoolImportTest {
     private void assertNothingStayed() {
         assertThat(rooms.people.findByLogin("import-teacher")).isEmpty();
         var registrar = new Actor(0, java.util.Set.of(Role.REGISTRAR));
-        assertThat(rooms.trees.sites(registrar))
+        assertThat(rooms.treeSites.list(registrar))
                 .extracting(org.ripewood.sites.SiteLine::name)
                 .doesNotContain("Imported yard");
         assertThat(rooms.materials.findByName(registrar, StockKind.TOOL, "imported saw")).isEmpty();

@@ -13,11 +13,11 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.records.NewObservation;
+import org.ripewood.records.Observations;
 
 /** What two people do to one tree at the same moment. */
 @QuarkusTest
@@ -26,7 +26,9 @@ class AtOnceTest {
     private static final int PEOPLE = 4;
     private static final int DONE = 200;
 
+    @Inject TreeSites treeSites;
     @Inject Trees trees;
+    @Inject Observations observing;
     @Inject People people;
     @Inject Today today;
 
@@ -36,16 +38,17 @@ class AtOnceTest {
     @BeforeEach
     void openSchool() {
         day = today.date();
-        school = new School(people, trees, day);
+        school = new School(people, trees, treeSites, day);
     }
 
     @Test
     void ofManyCorrectionsOneStandsAndTheOthersHearOfIt() throws Exception {
         var tree = school.tree();
-        var wrong = trees.observe(school.teacher, tree.id(), seen("4", null));
-        var answers = atOnce(() -> trees.observe(school.teacher, tree.id(), seen("1", wrong.id())));
+        var wrong = observing.observe(school.teacher, tree.id(), seen("4", null));
+        var answers =
+                atOnce(() -> observing.observe(school.teacher, tree.id(), seen("1", wrong.id())));
         assertThat(answers).containsExactlyInAnyOrder(DONE, 409, 409, 409);
-        var kept = trees.observations(school.teacher, tree.id(), new PageRequest(0, 10));
+        var kept = observing.list(school.teacher, tree.id(), new PageRequest(0, 10));
         assertThat(kept.total()).isEqualTo(2);
     }
 

@@ -20,7 +20,6 @@ import org.ripewood.SchoolProfile;
 import org.ripewood.accounts.People;
 import org.ripewood.archive.Archive;
 import org.ripewood.archive.RecordForm;
-import org.ripewood.condition.Trees;
 import org.ripewood.photos.NewPhoto;
 import org.ripewood.photos.Photos;
 import org.ripewood.photos.Pictures;
@@ -30,6 +29,7 @@ import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.records.NewObservation;
+import org.ripewood.records.Observations;
 import org.ripewood.routes.Standings;
 import org.ripewood.standing.NewAssignment;
 import org.ripewood.steps.NewReport;
@@ -45,6 +45,9 @@ class HandOverTest {
 
     @Inject School school;
     @Inject Trees trees;
+    @Inject Observations observing;
+    @Inject HandOvers handOvers;
+    @Inject Departures departures;
     @Inject People people;
     @Inject Standings standings;
     @Inject Archive archive;
@@ -60,7 +63,7 @@ class HandOverTest {
         next = school.person("Nora Next", Role.STUDENT);
         school.join(group, next, Role.STUDENT);
         tree = school.tree(group.student(), group.student(), "acer_palmatum");
-        trees.observe(
+        observing.observe(
                 group.student(),
                 tree.id(),
                 new NewObservation(
@@ -78,7 +81,7 @@ class HandOverTest {
     }
 
     private Tree handOver(Actor by) {
-        return trees.handOver(
+        return handOvers.handOver(
                 by, tree.id(), tree.version(), new HandOver(next.personId(), School.TODAY));
     }
 
@@ -97,14 +100,14 @@ class HandOverTest {
     void aFormerKeepersNameAndWordsStayBehind() {
         handOver(group.student());
         var former = group.student().personId();
-        var seen = trees.observations(next, tree.id(), ALL).items();
+        var seen = observing.list(next, tree.id(), ALL).items();
         assertThat(seen).hasSize(4).allSatisfy(each -> assertThat(each.note()).isNull());
         assertThat(trees.names(next, tree.id(), List.of(former)))
                 .containsEntry(former, "a former keeper");
         assertThat(standings.of(next, tree.id(), School.TODAY).techniques().toString())
                 .doesNotContain("Stan Student");
         // Their instructor reaches both, and reads on.
-        assertThat(trees.observations(group.instructor(), tree.id(), ALL).items())
+        assertThat(observing.list(group.instructor(), tree.id(), ALL).items())
                 .anyMatch(each -> MARK.equals(each.note()));
         assertThat(trees.names(group.instructor(), tree.id(), List.of(former)).get(former))
                 .startsWith("Stan Student");
@@ -235,7 +238,7 @@ class HandOverTest {
         assertThat(ownRecord(group.student())).contains(MARK);
         var handed = handOver(group.student());
         var here = ownRecord(next);
-        trees.leave(
+        departures.leave(
                 next,
                 handed.id(),
                 handed.version(),
@@ -262,16 +265,16 @@ class HandOverTest {
         var stranger = school.person("Sam Stranger", Role.STUDENT);
         var to = new HandOver(stranger.personId(), School.TODAY);
         for (var by : List.of(group.student(), group.instructor())) {
-            assertThatThrownBy(() -> trees.handOver(by, tree.id(), tree.version(), to))
+            assertThatThrownBy(() -> handOvers.handOver(by, tree.id(), tree.version(), to))
                     .isInstanceOf(Refused.class)
                     .hasMessageContaining("There is no person");
-            assertThat(trees.receivers(by, tree.id()))
+            assertThat(handOvers.receivers(by, tree.id()))
                     .noneMatch(person -> person.id() == stranger.personId());
         }
-        assertThatThrownBy(() -> trees.handOver(stranger, tree.id(), tree.version(), to))
+        assertThatThrownBy(() -> handOvers.handOver(stranger, tree.id(), tree.version(), to))
                 .hasMessageContaining("There is no tree");
         var registrar = school.person("Rae Registrar", Role.REGISTRAR);
-        assertThat(trees.handOver(registrar, tree.id(), tree.version(), to).keeperId())
+        assertThat(handOvers.handOver(registrar, tree.id(), tree.version(), to).keeperId())
                 .isEqualTo(stranger.personId());
     }
 
@@ -279,7 +282,7 @@ class HandOverTest {
     void aTreeIsHandedOverOnceAndNotBackInTime() {
         assertThatThrownBy(
                         () ->
-                                trees.handOver(
+                                handOvers.handOver(
                                         group.student(),
                                         tree.id(),
                                         tree.version(),

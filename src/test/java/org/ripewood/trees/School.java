@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.people.NewCourse;
 import org.ripewood.people.NewPerson;
 import org.ripewood.platform.Actor;
@@ -20,6 +19,7 @@ public final class School {
 
     private final People people;
     private final Trees trees;
+    private final TreeSites treeSites;
     private final LocalDate today;
 
     public final Actor registrar;
@@ -30,9 +30,10 @@ public final class School {
     public final long courseId;
     final Site site;
 
-    public School(People people, Trees trees, LocalDate today) {
+    public School(People people, Trees trees, TreeSites treeSites, LocalDate today) {
         this.people = people;
         this.trees = trees;
+        this.treeSites = treeSites;
         this.today = today;
         this.registrar = person(Role.REGISTRAR);
         this.teacher = person(Role.INSTRUCTOR);
@@ -42,7 +43,7 @@ public final class School {
         this.courseId = course(teacher, List.of(keeper, otherStudent));
         course(otherTeacher, List.of(person(Role.STUDENT)));
         this.site =
-                trees.enterSite(
+                treeSites.enter(
                         teacher, new NewSite("Lower yard", 50.0, 8.0, "UTC", true, null, null));
     }
 

@@ -18,20 +18,23 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
+import org.ripewood.condition.TreeStates;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Fault;
 import org.ripewood.platform.problems.Problem;
 import org.ripewood.platform.problems.Refused;
+import org.ripewood.records.MeasurementSeries;
 import org.ripewood.records.NewObservation;
 import org.ripewood.records.NewSeries;
 import org.ripewood.records.NewWound;
 import org.ripewood.records.Observation;
+import org.ripewood.records.Observations;
 import org.ripewood.records.Question;
 import org.ripewood.records.SeriesOutcome;
 import org.ripewood.records.Wound;
+import org.ripewood.records.Wounds;
 
 /** A series is kept as a whole, as if each value had been recorded alone, or asked about. */
 @QuarkusTest
@@ -39,7 +42,12 @@ class SeriesTest {
 
     private static final PageRequest ALL = new PageRequest(0, 200);
 
+    @Inject TreeSites treeSites;
     @Inject Trees trees;
+    @Inject MeasurementSeries measurementSeries;
+    @Inject Observations observing;
+    @Inject TreeStates treeStates;
+    @Inject Wounds woundsOfSchool;
     @Inject People people;
     @Inject Today today;
 
@@ -51,7 +59,7 @@ class SeriesTest {
     @BeforeEach
     void openSchool() {
         day = today.date();
-        school = new School(people, trees, day);
+        school = new School(people, trees, treeSites, day);
         tree = school.tree();
         wound = wound(tree);
     }
@@ -86,9 +94,11 @@ class SeriesTest {
     void aTreeOutOfReachIsNotFound() {
         var series = series(List.of(at(40, 32)), List.of(), List.of());
         for (var stranger : List.of(school.otherStudent, school.otherTeacher)) {
-            assertThat(problemOf(() -> trees.recordSeries(stranger, tree.id(), series)).status())
+            assertThat(
+                            problemOf(() -> measurementSeries.record(stranger, tree.id(), series))
+                                    .status())
                     .isEqualTo(404);
-            assertThat(problemOf(() -> trees.lastReadings(stranger, tree.id())).status())
+            assertThat(problemOf(() -> measurementSeries.last(stranger, tree.id())).status())
                     .isEqualTo(404);
         }
         assertThat(onRecord()).isEmpty();
@@ -158,7 +168,7 @@ class SeriesTest {
         var problem =
                 problemOf(
                         () ->
-                                trees.recordSeries(
+                                measurementSeries.record(
                                         school.teacher,
                                         tree.id(),
                                         new NewSeries(
@@ -225,7 +235,9 @@ class SeriesTest {
     @Test
     void aStudentDoesNotJudgeStrengthInASeries() {
         var series = series(List.of(), List.of(), List.of(whole("vigour_index", "80")));
-        assertThat(problemOf(() -> trees.recordSeries(school.keeper, tree.id(), series)).status())
+        assertThat(
+                        problemOf(() -> measurementSeries.record(school.keeper, tree.id(), series))
+                                .status())
                 .isEqualTo(403);
         assertThat(onRecord()).isEmpty();
     }
@@ -316,7 +328,7 @@ class SeriesTest {
     void aCorrectedReadingIsNotHeldAgainstTheNext() {
         var wrong =
                 observe(school.keeper, tree, day.minusDays(9), "trunk_base_mm", "410", null, null);
-        trees.observe(
+        observing.observe(
                 school.keeper,
                 tree.id(),
                 new NewObservation(
@@ -338,7 +350,7 @@ class SeriesTest {
         observe(school.keeper, tree, day.minusDays(3), "trunk_diameter_mm", "33", null, 40.2);
         var closed = wound(tree);
         observe(school.keeper, tree, day.minusDays(3), "wound_open_mm", "0", closed.id(), null);
-        var last = trees.lastReadings(school.keeper, tree.id());
+        var last = measurementSeries.last(school.keeper, tree.id());
         assertThat(last.marks()).extracting(Observation::heightMm).containsExactly(40.2, 80.0);
         assertThat(last.wounds()).extracting(Wound::id).containsExactly(wound.id());
         assertThat(last.whole().keySet())
@@ -350,7 +362,7 @@ class SeriesTest {
     void aMarkAboveAChoppedTrunkIsNotAskedForAgain() {
         measuredBefore();
         observe(school.keeper, tree, day, "height_mm", "60", null, null);
-        assertThat(trees.lastReadings(school.keeper, tree.id()).marks())
+        assertThat(measurementSeries.last(school.keeper, tree.id()).marks())
                 .extracting(Observation::heightMm)
                 .containsExactly(40.0);
     }
@@ -384,26 +396,26 @@ class SeriesTest {
             Tree of,
             Actor actor) {
         var series = new NewSeries(on, "before watering", diameters, wounds, whole, null);
-        var outcome = trees.recordSeries(actor, of.id(), series);
+        var outcome = measurementSeries.record(actor, of.id(), series);
         if (outcome instanceof SeriesOutcome.Asked asked) {
             var keys = asked.questions().stream().map(Question::key).toList();
             series = new NewSeries(on, "before watering", diameters, wounds, whole, keys);
-            outcome = trees.recordSeries(actor, of.id(), series);
+            outcome = measurementSeries.record(actor, of.id(), series);
         }
         return (SeriesOutcome.Stored) outcome;
     }
 
     private SeriesOutcome record(NewSeries series) {
-        return trees.recordSeries(school.teacher, tree.id(), series);
+        return measurementSeries.record(school.teacher, tree.id(), series);
     }
 
     private SeriesOutcome.Stored stored(Actor actor, NewSeries series) {
-        return (SeriesOutcome.Stored) trees.recordSeries(actor, tree.id(), series);
+        return (SeriesOutcome.Stored) measurementSeries.record(actor, tree.id(), series);
     }
 
     /** What is known of a tree, without the number of the entry it is known from. */
     private List<List<Object>> factsOf(Tree of) {
-        return trees.stateOn(school.teacher, of.id(), day).facts().all().stream()
+        return treeStates.on(school.teacher, of.id(), day).facts().all().stream()
                 .map(
                         known ->
                                 Arrays.<Object>asList(
@@ -416,7 +428,7 @@ class SeriesTest {
     }
 
     private List<Long> onRecord() {
-        return trees.observations(school.teacher, tree.id(), ALL).items().stream()
+        return observing.list(school.teacher, tree.id(), ALL).items().stream()
                 .map(Observation::id)
                 .toList();
     }
@@ -429,7 +441,7 @@ class SeriesTest {
             String value,
             Long woundId,
             Double heightMm) {
-        return trees.observe(
+        return observing.observe(
                 by,
                 of.id(),
                 new NewObservation(
@@ -437,7 +449,7 @@ class SeriesTest {
     }
 
     private Wound wound(Tree of) {
-        return trees.addWound(
+        return woundsOfSchool.add(
                 school.teacher,
                 of.id(),
                 new NewWound("left", day.minusDays(400), 20.0, 30.0, null, null, false));

@@ -12,7 +12,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.SchoolProfile;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.core.season.Habit;
 import org.ripewood.lists.Choice;
 import org.ripewood.lists.ListKind;
@@ -31,6 +30,8 @@ class SiteReachTest {
 
     @Inject org.ripewood.School school;
     @Inject Trees trees;
+    @Inject TreeSites treeSites;
+    @Inject HandOvers handOvers;
     @Inject People people;
     @Inject Lists lists;
 
@@ -61,7 +62,7 @@ class SiteReachTest {
         others = school.newGroup();
         var name = "Garden of " + group.course().name();
         garden =
-                trees.enterSite(
+                treeSites.enter(
                         group.instructor(),
                         new NewSite(name, 48.0, 11.0, "Europe/Berlin", null, null, null));
     }
@@ -69,8 +70,8 @@ class SiteReachTest {
     @Test
     void itsKeeperAndWhoTeachesThemSeeIt() {
         plant();
-        assertThat(trees.site(group.student(), garden.id()).site()).isEqualTo(garden);
-        assertThat(trees.site(group.instructor(), garden.id()).site()).isEqualTo(garden);
+        assertThat(treeSites.get(group.student(), garden.id()).site()).isEqualTo(garden);
+        assertThat(treeSites.get(group.instructor(), garden.id()).site()).isEqualTo(garden);
         assertThat(line(group.student()).place()).isEqualTo(garden);
     }
 
@@ -78,19 +79,27 @@ class SiteReachTest {
     void othersSeeItsNameOnly() {
         plant();
         for (var stranger : new Actor[] {others.student(), others.instructor()}) {
-            assertThat(status(() -> trees.site(stranger, garden.id()))).isEqualTo(404);
-            assertThat(status(() -> trees.season(stranger, garden.id(), "acer_palmatum")))
+            assertThat(status(() -> treeSites.get(stranger, garden.id()))).isEqualTo(404);
+            assertThat(status(() -> treeSites.season(stranger, garden.id(), "acer_palmatum")))
                     .isEqualTo(404);
-            assertThat(status(() -> trees.season(stranger, garden.id(), Habit.DECIDUOUS, 5, null)))
+            assertThat(
+                            status(
+                                    () ->
+                                            treeSites.season(
+                                                    stranger,
+                                                    garden.id(),
+                                                    Habit.DECIDUOUS,
+                                                    5,
+                                                    null)))
                     .isEqualTo(404);
             assertThat(line(stranger)).isEqualTo(new SiteLine(garden.id(), garden.name(), null));
         }
-        assertThat(status(() -> trees.changeSite(others.instructor(), garden.id(), 0, MOVED)))
+        assertThat(status(() -> treeSites.change(others.instructor(), garden.id(), 0, MOVED)))
                 .isEqualTo(404);
         assertThat(
                         status(
                                 () ->
-                                        trees.importReadings(
+                                        treeSites.importReadings(
                                                 others.instructor(),
                                                 garden.id(),
                                                 "date,tmin,tmax\n2024-01-01,1,2")))
@@ -99,9 +108,9 @@ class SiteReachTest {
 
     @Test
     void aSiteWithoutTreesIsForInstructorsToLookAfter() {
-        assertThat(trees.site(others.instructor(), garden.id()).site()).isEqualTo(garden);
+        assertThat(treeSites.get(others.instructor(), garden.id()).site()).isEqualTo(garden);
         assertThat(line(others.instructor()).place()).isEqualTo(garden);
-        assertThat(status(() -> trees.site(group.student(), garden.id()))).isEqualTo(404);
+        assertThat(status(() -> treeSites.get(group.student(), garden.id()))).isEqualTo(404);
     }
 
     /** A tree opens its site to all who reach it, so nobody plants where they may not look. */
@@ -111,7 +120,7 @@ class SiteReachTest {
         for (var stranger : new Actor[] {others.student(), others.instructor()}) {
             assertThat(fault(() -> enter(stranger, others.student(), garden)))
                     .isEqualTo(fault(() -> enter(stranger, others.student(), NOWHERE)));
-            assertThat(status(() -> trees.site(stranger, garden.id()))).isEqualTo(404);
+            assertThat(status(() -> treeSites.get(stranger, garden.id()))).isEqualTo(404);
         }
         // a fellow of the course is a stranger in this garden as well
         var fellow = school.person("Fay Fellow", Role.STUDENT);
@@ -120,7 +129,7 @@ class SiteReachTest {
                 .startsWith("siteId: there is no site");
         enter(group.student(), group.student(), garden);
         enter(group.instructor(), fellow, garden);
-        assertThat(trees.site(fellow, garden.id()).site()).isEqualTo(garden);
+        assertThat(treeSites.get(fellow, garden.id()).site()).isEqualTo(garden);
     }
 
     @Test
@@ -161,21 +170,21 @@ class SiteReachTest {
         enter(group.instructor(), group.student(), garden);
         var terrace = enterSite(others.instructor(), false);
         enter(group.instructor(), group.student(), terrace);
-        assertThat(trees.site(others.instructor(), terrace.id()).site()).isEqualTo(terrace);
+        assertThat(treeSites.get(others.instructor(), terrace.id()).site()).isEqualTo(terrace);
         assertThat(line(others.instructor(), terrace).place()).isEqualTo(terrace);
-        assertThat(trees.keepsSite(others.instructor(), terrace.id())).isTrue();
-        trees.changeSite(others.instructor(), terrace.id(), 0, MOVED);
+        assertThat(treeSites.mayChange(others.instructor(), terrace.id())).isTrue();
+        treeSites.change(others.instructor(), terrace.id(), 0, MOVED);
     }
 
     @Test
     void theSchoolsOwnGroundIsSeenByEverybodyAndTakesTheirTrees() {
         var ground = enterSite(group.instructor(), true);
         for (var anybody : new Actor[] {others.student(), others.instructor(), group.student()}) {
-            assertThat(trees.site(anybody, ground.id()).site()).isEqualTo(ground);
+            assertThat(treeSites.get(anybody, ground.id()).site()).isEqualTo(ground);
             assertThat(line(anybody, ground).place()).isEqualTo(ground);
         }
         enter(others.student(), others.student(), ground);
-        assertThat(status(() -> trees.changeSite(others.student(), ground.id(), 0, MOVED)))
+        assertThat(status(() -> treeSites.change(others.student(), ground.id(), 0, MOVED)))
                 .isEqualTo(403);
     }
 
@@ -188,21 +197,21 @@ class SiteReachTest {
         enter(others.student(), others.student(), ground);
         enter(others.student(), others.student(), ground);
         for (var half : new Actor[] {group.instructor(), others.instructor()}) {
-            assertThat(trees.keepsSite(half, ground.id())).isFalse();
-            assertThat(status(() -> trees.changeSite(half, ground.id(), 0, MOVED))).isEqualTo(403);
-            assertThat(status(() -> trees.importReadings(half, ground.id(), READINGS)))
+            assertThat(treeSites.mayChange(half, ground.id())).isFalse();
+            assertThat(status(() -> treeSites.change(half, ground.id(), 0, MOVED))).isEqualTo(403);
+            assertThat(status(() -> treeSites.importReadings(half, ground.id(), READINGS)))
                     .isEqualTo(403);
         }
         var fellow = school.person("Fay Fellow", Role.STUDENT);
         school.join(group, fellow, Role.STUDENT);
         enter(fellow, fellow, ground);
-        assertThat(status(() -> trees.changeSite(others.instructor(), ground.id(), 0, MOVED)))
+        assertThat(status(() -> treeSites.change(others.instructor(), ground.id(), 0, MOVED)))
                 .isEqualTo(403);
-        assertThat(trees.keepsSite(group.instructor(), ground.id())).isTrue();
-        trees.importReadings(group.instructor(), ground.id(), READINGS);
-        var moved = trees.changeSite(group.instructor(), ground.id(), 0, MOVED);
+        assertThat(treeSites.mayChange(group.instructor(), ground.id())).isTrue();
+        treeSites.importReadings(group.instructor(), ground.id(), READINGS);
+        var moved = treeSites.change(group.instructor(), ground.id(), 0, MOVED);
         assertThat(moved.site().latitude()).isEqualTo(1);
-        trees.changeSite(office, ground.id(), moved.site().version(), MOVED);
+        treeSites.change(office, ground.id(), moved.site().version(), MOVED);
     }
 
     /** Whoever gives a tree away sees its site, and gives that away with it. */
@@ -211,14 +220,14 @@ class SiteReachTest {
         plant();
         var tree = enter(group.student(), group.student(), garden);
         var registrar = school.person("Rae Registrar", Role.REGISTRAR);
-        assertThat(status(() -> trees.site(others.student(), garden.id()))).isEqualTo(404);
-        trees.handOver(
+        assertThat(status(() -> treeSites.get(others.student(), garden.id()))).isEqualTo(404);
+        handOvers.handOver(
                 registrar,
                 tree.id(),
                 tree.version(),
                 new HandOver(others.student().personId(), org.ripewood.School.TODAY));
-        assertThat(trees.site(others.student(), garden.id()).site()).isEqualTo(garden);
-        assertThat(trees.keepsSite(others.instructor(), garden.id())).isFalse();
+        assertThat(treeSites.get(others.student(), garden.id()).site()).isEqualTo(garden);
+        assertThat(treeSites.mayChange(others.instructor(), garden.id())).isFalse();
     }
 
     private void plant() {
@@ -254,12 +263,12 @@ class SiteReachTest {
     }
 
     private Site enterSite(Actor by, boolean schoolGround) {
-        return trees.enterSite(
+        return treeSites.enter(
                 by, new NewSite("A yard", 48.0, 11.0, "Europe/Berlin", schoolGround, null, null));
     }
 
     private SiteLine line(Actor actor, Site of) {
-        return trees.sites(actor).stream()
+        return treeSites.list(actor).stream()
                 .filter(site -> site.id() == of.id())
                 .findFirst()
                 .orElseThrow();

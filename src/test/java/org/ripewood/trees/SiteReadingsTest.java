@@ -17,13 +17,14 @@ import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
+import org.ripewood.condition.TreeStates;
 import org.ripewood.core.season.Habit;
 import org.ripewood.core.season.Outlook;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Problem;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.records.NewWound;
+import org.ripewood.records.Wounds;
 import org.ripewood.sites.NewSite;
 import org.ripewood.sites.ReadingsFault;
 import org.ripewood.sites.ReadingsImport;
@@ -38,6 +39,9 @@ class SiteReadingsTest {
     private static final String HEADER = "date,tmin,tmax\n";
 
     @Inject Trees trees;
+    @Inject TreeSites treeSites;
+    @Inject Wounds wounds;
+    @Inject TreeStates treeStates;
     @Inject People people;
     @Inject Today today;
 
@@ -48,7 +52,7 @@ class SiteReadingsTest {
     @BeforeEach
     void openSchool() {
         day = today.date();
-        school = new School(people, trees, day);
+        school = new School(people, trees, treeSites, day);
         site = school.site.id();
     }
 
@@ -63,7 +67,7 @@ class SiteReadingsTest {
         assertThat(told.faults())
                 .extracting(ReadingsFault::line, ReadingsFault::found)
                 .containsExactly(tuple(3L, "soon"), tuple(5L, "minimum 9.0, maximum 2.0"));
-        assertThat(trees.site(school.registrar, site).readings())
+        assertThat(treeSites.get(school.registrar, site).readings())
                 .isEqualTo(
                         new ReadingsKnown(
                                 LocalDate.of(2024, 5, 1), LocalDate.of(2024, 5, 4), 2, 2));
@@ -90,7 +94,7 @@ class SiteReadingsTest {
         var again = take(HEADER + "2024-05-02,3,7\n2024-05-03,1,9\n");
         assertThat(again.kept()).isEqualTo(2);
         assertThat(again.changed()).isEqualTo(2);
-        assertThat(trees.site(school.registrar, site).readings())
+        assertThat(treeSites.get(school.registrar, site).readings())
                 .extracting(ReadingsKnown::days)
                 .isEqualTo(3);
         assertThat(take(HEADER + "2024-05-02,3,7\n").changed()).isZero();
@@ -105,7 +109,7 @@ class SiteReadingsTest {
         assertThat(problemOf(() -> take(HEADER + "soon,1,2\n")).faults())
                 .extracting("field")
                 .containsExactly("line 2");
-        var known = trees.site(school.registrar, site);
+        var known = treeSites.get(school.registrar, site);
         assertThat(known.readings()).isNull();
         assertThat(known.site()).isEqualTo(school.site);
     }
@@ -113,37 +117,38 @@ class SiteReadingsTest {
     @Test
     void onlyWhoTeachesOrKeepsTheRegisterWrites() {
         var text = HEADER + "2024-05-01,1,9\n";
-        assertThat(problemOf(() -> trees.importReadings(school.keeper, site, text)).status())
+        assertThat(problemOf(() -> treeSites.importReadings(school.keeper, site, text)).status())
                 .isEqualTo(403);
-        assertThat(problemOf(() -> trees.changeSite(school.keeper, site, 0, means(5))).status())
+        assertThat(problemOf(() -> treeSites.change(school.keeper, site, 0, means(5))).status())
                 .isEqualTo(403);
-        assertThat(trees.importReadings(school.registrar, site, text).kept()).isEqualTo(1);
-        assertThat(problemOf(() -> trees.importReadings(school.teacher, -5, text)).status())
+        assertThat(treeSites.importReadings(school.registrar, site, text).kept()).isEqualTo(1);
+        assertThat(problemOf(() -> treeSites.importReadings(school.teacher, -5, text)).status())
                 .isEqualTo(404);
     }
 
     @Test
     void aSiteIsChangedByTheVersionThatWasSeen() {
-        var changed = trees.changeSite(school.teacher, site, 0, means(10));
+        var changed = treeSites.change(school.teacher, site, 0, means(10));
         assertThat(changed.basis()).isEqualTo(SeasonBasis.MONTHLY_MEANS);
         assertThat(changed.site().version()).isEqualTo(1);
-        assertThat(problemOf(() -> trees.changeSite(school.teacher, site, 0, means(9))).status())
+        assertThat(problemOf(() -> treeSites.change(school.teacher, site, 0, means(9))).status())
                 .isEqualTo(412);
         take(HEADER + "2024-05-01,1,9\n");
-        assertThat(trees.site(school.registrar, site).site().version())
+        assertThat(treeSites.get(school.registrar, site).site().version())
                 .as("readings are no change")
                 .isEqualTo(1);
-        assertThat(trees.changeSite(school.teacher, site, 1, means(11)).basis())
+        assertThat(treeSites.change(school.teacher, site, 1, means(11)).basis())
                 .isEqualTo(SeasonBasis.READINGS_AND_MEANS);
     }
 
     @Test
     void aFewReadingsMakeNoSeasonAndAYearOfThemDoes() {
         take(yearsOf(1, 0).substring(0, 3000));
-        assertThat(trees.site(school.registrar, site).basis()).isEqualTo(SeasonBasis.TYPICAL_YEAR);
+        assertThat(treeSites.get(school.registrar, site).basis())
+                .isEqualTo(SeasonBasis.TYPICAL_YEAR);
         assertThat(season().days().get(0).degreeDays()).isNull();
         take(yearsOf(1, 0));
-        assertThat(trees.site(school.registrar, site).basis()).isEqualTo(SeasonBasis.READINGS);
+        assertThat(treeSites.get(school.registrar, site).basis()).isEqualTo(SeasonBasis.READINGS);
         assertThat(season().days())
                 .hasSizeBetween(365, 366)
                 .allSatisfy(one -> assertThat(one.degreeDays()).isNotNull());
@@ -152,11 +157,11 @@ class SiteReadingsTest {
     @Test
     void aYearWarmerThanUsualBringsClosingNearer() {
         var tree = school.tree();
-        trees.addWound(
+        wounds.add(
                 school.teacher,
                 tree.id(),
                 new NewWound("behind", day.minusDays(400), 24.0, 30.0, null, null, false));
-        trees.changeSite(school.teacher, site, 0, usual());
+        treeSites.change(school.teacher, site, 0, usual());
         take(yearsOf(2, 0));
         var cool = likelyClosed(tree);
         double coolDays = sumOf(season());
@@ -169,7 +174,7 @@ class SiteReadingsTest {
     @Test
     void anOpenRecordGivesTheSeasonItsOwnDegreeDays() throws IOException {
         take(open());
-        var known = trees.site(school.registrar, site);
+        var known = treeSites.get(school.registrar, site);
         assertThat(known.basis()).isEqualTo(SeasonBasis.READINGS);
         assertThat(Objects.requireNonNull(known.readings()).missing()).isZero();
         assertThat(known.readings().days()).isEqualTo(1461);
@@ -213,7 +218,7 @@ class SiteReadingsTest {
     }
 
     private SiteSeason season() {
-        return trees.season(school.registrar, site, Habit.DECIDUOUS, 5, null);
+        return treeSites.season(school.registrar, site, Habit.DECIDUOUS, 5, null);
     }
 
     private static double sumOf(SiteSeason season) {
@@ -222,7 +227,7 @@ class SiteReadingsTest {
     }
 
     private LocalDate likelyClosed(Tree tree) {
-        var closing = trees.growth(school.teacher, tree.id(), day).closings().get(0);
+        var closing = treeStates.growth(school.teacher, tree.id(), day).closings().get(0);
         return ((Outlook.Expected) closing.closed()).likely();
     }
 
@@ -238,7 +243,7 @@ class SiteReadingsTest {
     }
 
     private ReadingsImport take(String text) {
-        return trees.importReadings(school.teacher, site, text);
+        return treeSites.importReadings(school.teacher, site, text);
     }
 
     private static Problem problemOf(ThrowingCallable call) {

@@ -11,15 +11,20 @@ import org.hibernate.SessionFactory;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
+import org.ripewood.condition.StatesUnchecked;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Work;
 import org.ripewood.platform.Today;
 import org.ripewood.records.BranchRole;
+import org.ripewood.records.Branches;
+import org.ripewood.records.Containers;
 import org.ripewood.records.NewBranch;
 import org.ripewood.records.NewContainer;
 import org.ripewood.records.NewObservation;
 import org.ripewood.records.NewWound;
+import org.ripewood.records.Observations;
+import org.ripewood.records.WorksDone;
+import org.ripewood.records.Wounds;
 import org.ripewood.sites.NewSite;
 
 @QuarkusTest
@@ -32,6 +37,13 @@ class StatesQueriesTest {
     private static final long QUERIES = 9;
 
     @Inject Trees trees;
+    @Inject StatesUnchecked statesUnchecked;
+    @Inject TreeSites treeSites;
+    @Inject Observations observing;
+    @Inject Wounds woundsOfSchool;
+    @Inject Branches branchesOfSchool;
+    @Inject Containers containersOfSchool;
+    @Inject WorksDone worksDone;
     @Inject People people;
     @Inject Today today;
     @Inject SessionFactory sessions;
@@ -42,7 +54,7 @@ class StatesQueriesTest {
     @BeforeEach
     void openSchool() {
         day = today.date();
-        school = new School(people, trees, day);
+        school = new School(people, trees, treeSites, day);
         sessions.getStatistics().setStatisticsEnabled(true);
     }
 
@@ -55,20 +67,20 @@ class StatesQueriesTest {
 
     @Test
     void noTreesTakeNoQueries() {
-        assertThat(trees.statesOn(List.of(), day)).isEmpty();
+        assertThat(statesUnchecked.on(List.of(), day)).isEmpty();
         assertThat(queriesFor(List.of())).isZero();
     }
 
     @Test
     void idsOfNoTreeArePassedOver() {
         long known = treeWithARecord(1);
-        assertThat(trees.statesOn(List.of(known, -7L), day)).containsOnlyKeys(known);
+        assertThat(statesUnchecked.on(List.of(known, -7L), day)).containsOnlyKeys(known);
     }
 
     private long queriesFor(List<Long> ids) {
         var statistics = sessions.getStatistics();
         statistics.clear();
-        var states = trees.statesOn(ids, day);
+        var states = statesUnchecked.on(ids, day);
         long queries = statistics.getPrepareStatementCount();
         assertThat(states).hasSize(ids.size());
         assertThat(states.values())
@@ -87,7 +99,7 @@ class StatesQueriesTest {
     private long treeWithARecord(int number) {
         var months = IntStream.range(0, 12).mapToObj(i -> (double) i).toList();
         var site =
-                trees.enterSite(
+                treeSites.enter(
                         school.teacher,
                         new NewSite("Yard " + number, 50.0, 8.0, "UTC", null, months, months));
         var tree =
@@ -102,22 +114,23 @@ class StatesQueriesTest {
                                 null,
                                 null));
         long id = tree.id();
-        trees.observe(
+        observing.observe(
                 school.keeper,
                 id,
                 new NewObservation("pest_level", "2", day, null, null, null, null, null));
         var wound =
-                trees.addWound(
+                woundsOfSchool.add(
                         school.teacher,
                         id,
                         new NewWound("left", day.minusDays(90), 20.0, 25.0, null, null, false));
-        trees.observe(
+        observing.observe(
                 school.teacher,
                 id,
                 new NewObservation("wound_open_mm", "11", day, null, wound.id(), null, null, null));
-        trees.addBranch(school.teacher, id, new NewBranch("first", BranchRole.PRIMARY, null, null));
-        trees.moveTo(school.keeper, id, new NewContainer("training", null, 6.0, day));
-        trees.recordWork(school.keeper, id, new Work("feed_up", day, 0, 0, 0, 0), "feeding", null);
+        branchesOfSchool.add(
+                school.teacher, id, new NewBranch("first", BranchRole.PRIMARY, null, null));
+        containersOfSchool.moveTo(school.keeper, id, new NewContainer("training", null, 6.0, day));
+        worksDone.record(school.keeper, id, new Work("feed_up", day, 0, 0, 0, 0), "feeding", null);
         return id;
     }
 }

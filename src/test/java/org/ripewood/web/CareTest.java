@@ -13,9 +13,9 @@ import org.ripewood.SchoolProfile;
 import org.ripewood.accounts.People;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.aftercare.CareTask;
-import org.ripewood.condition.Trees;
 import org.ripewood.core.progress.Work;
 import org.ripewood.core.season.CareState;
+import org.ripewood.records.WorksDone;
 import org.ripewood.trees.Tree;
 
 /** Care after work where its keeper looks for it. */
@@ -25,7 +25,7 @@ class CareTest {
 
     @Inject School school;
     @Inject People people;
-    @Inject Trees trees;
+    @Inject WorksDone worksDone;
     @Inject Aftercare aftercare;
 
     private School.Group group;
@@ -39,7 +39,7 @@ class CareTest {
         tree = school.tree(group.instructor(), group.student(), "acer_palmatum");
         pupil = Visitor.of(people, group.student());
         at = "/trees/" + tree.id();
-        trees.recordWork(
+        worksDone.record(
                 group.instructor(),
                 tree.id(),
                 new Work("wiring_primary", School.TODAY.minusDays(60), 0, 0, 0, 0),

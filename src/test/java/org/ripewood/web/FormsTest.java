@@ -14,10 +14,12 @@ import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
+import org.ripewood.records.Branches;
+import org.ripewood.records.Observations;
+import org.ripewood.records.Wounds;
 import org.ripewood.routes.Standings;
 import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Sessions;
@@ -37,7 +39,9 @@ class FormsTest {
 
     @Inject School school;
     @Inject People people;
-    @Inject Trees trees;
+    @Inject Wounds woundsOfSchool;
+    @Inject Branches branchesOfSchool;
+    @Inject Observations observing;
     @Inject Sessions sessions;
     @Inject Standings standings;
 
@@ -71,7 +75,7 @@ class FormsTest {
                                 "firstLengthMm", "30",
                                 "deadwoodByDesign", "true"));
         leadsTo(answer, page + "#wounds");
-        var wound = trees.wounds(instructor, tree.id()).get(0);
+        var wound = woundsOfSchool.of(instructor, tree.id()).get(0);
         assertThat(wound.firstWidthMm()).isEqualTo(24.5);
         assertThat(wound.deadwoodByDesign()).isTrue();
         assertThat(teacher.get(page).asString()).contains("first branch, left");
@@ -98,7 +102,7 @@ class FormsTest {
                 .contains("id=\"wound-firstWidthMm-fault\"")
                 .contains("aria-describedby=\"wound-firstLengthMm-hint wound-firstLengthMm-fault\"")
                 .contains("found 9000");
-        assertThat(trees.wounds(instructor, tree.id())).isEmpty();
+        assertThat(woundsOfSchool.of(instructor, tree.id())).isEmpty();
     }
 
     @Test
@@ -178,13 +182,13 @@ class FormsTest {
         var answer =
                 teacher.post(page + "/branches", Map.of("name", "first left", "role", "PRIMARY"));
         assertThat(answer.statusCode()).isEqualTo(400);
-        assertThat(trees.branches(instructor, tree.id())).isEmpty();
+        assertThat(branchesOfSchool.of(instructor, tree.id())).isEmpty();
     }
 
     @Test
     void aCorrectionBeginsWithWhatItCorrects() {
         school.see(instructor, tree, "pest_level", "3");
-        var seen = trees.observations(instructor, tree.id(), new PageRequest(0, 1)).items().get(0);
+        var seen = observing.list(instructor, tree.id(), new PageRequest(0, 1)).items().get(0);
         var form = page + "/observations?fact=pest_level&corrects=" + seen.id();
         assertThat(teacher.get(form).asString())
                 .contains("name=\"supersedes\" value=\"" + seen.id() + "\"")

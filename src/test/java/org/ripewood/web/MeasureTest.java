@@ -15,11 +15,11 @@ import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.core.progress.Value;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.records.Observation;
+import org.ripewood.records.Observations;
 import org.ripewood.records.Wound;
 import org.ripewood.trees.Tree;
 
@@ -32,7 +32,7 @@ class MeasureTest {
 
     @Inject School school;
     @Inject People people;
-    @Inject Trees trees;
+    @Inject Observations observing;
 
     private Actor instructor;
     private Tree tree;
@@ -232,7 +232,7 @@ class MeasureTest {
     }
 
     private List<Observation> today() {
-        return trees.observations(instructor, tree.id(), new PageRequest(0, 100)).items().stream()
+        return observing.list(instructor, tree.id(), new PageRequest(0, 100)).items().stream()
                 .filter(seen -> seen.observedOn().equals(School.TODAY))
                 .toList();
     }

@@ -13,9 +13,9 @@ import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.core.progress.Work;
 import org.ripewood.platform.Role;
+import org.ripewood.records.WorksDone;
 import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.trees.Tree;
@@ -31,7 +31,7 @@ class PagesTest {
     @Inject School school;
     @Inject People people;
     @Inject Sessions sessions;
-    @Inject Trees trees;
+    @Inject WorksDone worksDone;
 
     private School.Group group;
     private Tree tree;
@@ -43,7 +43,7 @@ class PagesTest {
         group = school.newGroup();
         tree = school.tree(group.instructor(), group.student(), "ulmus_parvifolia");
         school.wound(group.instructor(), tree, "first branch", 24);
-        trees.recordWork(
+        worksDone.record(
                 group.instructor(),
                 tree.id(),
                 new Work("wiring_primary", School.TODAY.minusDays(60), 0, 0, 0, 0),

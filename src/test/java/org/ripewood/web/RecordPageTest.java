@@ -14,13 +14,13 @@ import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.photos.NewPhoto;
 import org.ripewood.photos.Photos;
 import org.ripewood.photos.Pictures;
 import org.ripewood.photos.Viewpoint;
 import org.ripewood.platform.Role;
 import org.ripewood.trees.HandOver;
+import org.ripewood.trees.HandOvers;
 import org.ripewood.trees.Tree;
 
 /** The record with its photos on pages: taken out, brought in, and told of before forgetting. */
@@ -31,7 +31,7 @@ class RecordPageTest {
     @Inject School school;
     @Inject People people;
     @Inject Photos photos;
-    @Inject Trees trees;
+    @Inject HandOvers handOvers;
 
     private School.Group group;
     private Tree tree;
@@ -84,7 +84,7 @@ class RecordPageTest {
 
     @Test
     void beforeSomebodyIsForgottenTheirPhotosAreCounted() {
-        trees.handOver(
+        handOvers.handOver(
                 group.instructor(),
                 tree.id(),
                 tree.version(),

@@ -17,7 +17,6 @@ import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.platform.Actor;
 import org.ripewood.routes.Standings;
 import org.ripewood.sessions.NewSession;
@@ -34,7 +33,6 @@ class SentTwiceTest {
 
     @Inject School school;
     @Inject People people;
-    @Inject Trees trees;
     @Inject Sessions sessions;
     @Inject Standings standings;
     @Inject DataSource database;

@@ -18,7 +18,6 @@ import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.materials.Goods;
 import org.ripewood.materials.Materials;
 import org.ripewood.photos.NewPhoto;
@@ -34,6 +33,8 @@ import org.ripewood.sessions.Sessions;
 import org.ripewood.sites.NewSite;
 import org.ripewood.standing.NewAssignment;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.TreeSites;
+import org.ripewood.trees.Trees;
 
 /**
  * Two browsers open the same form; the first sends it, the second hears of it, sees what stands now
@@ -63,6 +64,7 @@ class SomeoneChangedThisTest {
     @Inject School school;
     @Inject People people;
     @Inject Trees trees;
+    @Inject TreeSites treeSites;
     @Inject Photos photos;
     @Inject Sessions sessions;
     @Inject Standings standings;
@@ -113,7 +115,7 @@ class SomeoneChangedThisTest {
     void aSite() {
         var other = school.person("Olga Office", Role.REGISTRAR);
         var site =
-                trees.enterSite(
+                treeSites.enter(
                         instructor,
                         new NewSite("Long terrace", 51.0, 7.0, "UTC", null, null, null));
         var page = "/sites/" + site.id();

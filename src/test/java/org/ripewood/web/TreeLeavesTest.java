@@ -28,7 +28,6 @@ import org.ripewood.archive.RecordForm;
 import org.ripewood.assess.Judged;
 import org.ripewood.assess.Judgements;
 import org.ripewood.assess.NewJudgement;
-import org.ripewood.condition.Trees;
 import org.ripewood.core.progress.Work;
 import org.ripewood.lists.Choice;
 import org.ripewood.lists.ListKind;
@@ -39,7 +38,10 @@ import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Problem;
 import org.ripewood.platform.problems.Refused;
+import org.ripewood.records.Branches;
 import org.ripewood.records.NewObservation;
+import org.ripewood.records.Observations;
+import org.ripewood.records.WorksDone;
 import org.ripewood.routes.Standings;
 import org.ripewood.sessions.NewEnrolment;
 import org.ripewood.sessions.NewSession;
@@ -50,9 +52,13 @@ import org.ripewood.steps.NewReport;
 import org.ripewood.steps.Step;
 import org.ripewood.steps.StepState;
 import org.ripewood.trees.Departure;
+import org.ripewood.trees.Departures;
 import org.ripewood.trees.HandOver;
+import org.ripewood.trees.HandOvers;
 import org.ripewood.trees.NewDeparture;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
+import org.ripewood.trees.TreesUnchecked;
 
 /** A tree leaves the school, is gone from what is done there, stays to be read, and comes back. */
 @QuarkusTest
@@ -65,6 +71,12 @@ class TreeLeavesTest {
     @Inject School school;
     @Inject People people;
     @Inject Trees trees;
+    @Inject Departures departuresOfSchool;
+    @Inject HandOvers handOvers;
+    @Inject WorksDone worksDone;
+    @Inject TreesUnchecked treesUnchecked;
+    @Inject Observations observing;
+    @Inject Branches branches;
     @Inject Sessions sessions;
     @Inject Standings standings;
     @Inject Aftercare aftercare;
@@ -93,13 +105,13 @@ class TreeLeavesTest {
 
     private Tree leave(Actor by, LocalDate on, @Nullable String note) {
         var version = trees.get(by, tree.id()).version();
-        return trees.leave(
+        return departuresOfSchool.leave(
                 by, tree.id(), version, new NewDeparture(on, Departure.How.WITH_KEEPER, note));
     }
 
     private Tree takeIn(Actor by, Actor to, LocalDate since) {
         var version = trees.get(by, tree.id()).version();
-        return trees.handOver(by, tree.id(), version, new HandOver(to.personId(), since));
+        return handOvers.handOver(by, tree.id(), version, new HandOver(to.personId(), since));
     }
 
     private static Problem problem(Runnable act) {
@@ -167,7 +179,7 @@ class TreeLeavesTest {
             var left = leave(actor, TODAY.minusDays(1), " to the coast ");
             assertThat(left.leftOn()).isEqualTo(TODAY.minusDays(1));
             assertThat(trees.get(actor, tree.id())).isEqualTo(left);
-            assertThat(trees.departures(actor, tree.id()))
+            assertThat(departuresOfSchool.of(actor, tree.id()))
                     .singleElement()
                     .satisfies(told -> assertThat(told.note()).isEqualTo("to the coast"));
             var again = problem(() -> leave(actor, TODAY, null));
@@ -191,9 +203,11 @@ class TreeLeavesTest {
         var other = school.newGroup();
         for (var stranger : List.of(other.student(), other.instructor())) {
             var going = new NewDeparture(TODAY, Departure.How.DIED, null);
-            assertThat(problem(() -> trees.leave(stranger, tree.id(), 0, going)).status())
+            assertThat(
+                            problem(() -> departuresOfSchool.leave(stranger, tree.id(), 0, going))
+                                    .status())
                     .isEqualTo(404);
-            assertThat(problem(() -> trees.departures(stranger, tree.id())).status())
+            assertThat(problem(() -> departuresOfSchool.of(stranger, tree.id())).status())
                     .isEqualTo(404);
         }
         assertThat(trees.get(keeper, tree.id()).left()).isFalse();
@@ -218,7 +232,7 @@ class TreeLeavesTest {
         var session = classOn(TODAY.plusDays(2), 9);
         reported();
         var repotting = new Work("root_pruning_repot", TODAY.minusDays(3), 0, 0, 0, 0);
-        trees.recordWork(teacher, tree.id(), repotting, null, null);
+        worksDone.record(teacher, tree.id(), repotting, null, null);
         school.wound(teacher, tree, "left", 20, TODAY.minusDays(100));
         var calendar = "/calendar/" + links.make(keeper) + ".ics";
         var course = "/courses/" + group.course().id();
@@ -262,7 +276,7 @@ class TreeLeavesTest {
 
     private List<List<Tree>> lists() {
         return List.of(
-                trees.ofKeepers(List.of(keeper.personId())),
+                treesUnchecked.ofKeepers(List.of(keeper.personId())),
                 trees.list(keeper, null, null, ALL).items(),
                 trees.list(teacher, keeper.personId(), null, ALL).items(),
                 trees.list(teacher, null, group.course().id(), ALL).items(),
@@ -372,7 +386,7 @@ class TreeLeavesTest {
         assertThat(archive.forgetting(office, keeper.personId()).trees()).isEmpty();
         forget();
         assertThat(people.get(keeper.personId()).active()).isFalse();
-        assertThat(trees.departures(office, tree.id()).get(0).note()).isNull();
+        assertThat(departuresOfSchool.of(office, tree.id()).get(0).note()).isNull();
         assertThat(Visitor.of(people, office).get(page).statusCode()).isEqualTo(200);
         assertThat(problem(() -> takeIn(office, keeper, TODAY)).status())
                 .as("back to somebody forgotten")
@@ -397,7 +411,7 @@ class TreeLeavesTest {
         school.see(keeper, tree, "pest_level", "1", TODAY);
         assertThat(trees.list(keeper, null, null, ALL).items()).contains(back);
         assertThat(trees.left(keeper, null, null, ALL).items()).isEmpty();
-        assertThat(trees.departures(keeper, tree.id())).hasSize(1);
+        assertThat(departuresOfSchool.of(keeper, tree.id())).hasSize(1);
         assertThat(Visitor.of(people, keeper).get(page).asString()).contains("came back");
         assertThat(problem(() -> takeIn(keeper, keeper, TODAY)).status())
                 .as("here it is kept by that keeper already")
@@ -406,7 +420,7 @@ class TreeLeavesTest {
                 .as("the new keeping counts")
                 .isEqualTo(400);
         assertThat(leave(keeper, TODAY, null).left()).isTrue();
-        assertThat(trees.departures(keeper, tree.id())).hasSize(2);
+        assertThat(departuresOfSchool.of(keeper, tree.id())).hasSize(2);
     }
 
     @Test
@@ -415,8 +429,8 @@ class TreeLeavesTest {
         var next = school.person("Nora Next", Role.STUDENT);
         school.join(group, next, Role.STUDENT);
         takeIn(teacher, next, TODAY);
-        assertThat(trees.departures(next, tree.id()).get(0).note()).isNull();
-        assertThat(trees.departures(teacher, tree.id()).get(0).note()).isEqualTo("to my aunt");
+        assertThat(departuresOfSchool.of(next, tree.id()).get(0).note()).isNull();
+        assertThat(departuresOfSchool.of(teacher, tree.id()).get(0).note()).isEqualTo("to my aunt");
     }
 
     @Test
@@ -471,10 +485,10 @@ class TreeLeavesTest {
         var id = tree.id();
         for (var write :
                 List.<Runnable>of(
-                        () -> trees.recordWork(teacher, id, work, null, null),
-                        () -> trees.setFacts(teacher, id, Map.of(), TODAY, ""),
-                        () -> trees.takeOffBranch(teacher, id, 1, TODAY),
-                        () -> trees.observe(teacher, id, seen))) {
+                        () -> worksDone.record(teacher, id, work, null, null),
+                        () -> observing.setFacts(teacher, id, Map.of(), TODAY, ""),
+                        () -> branches.takeOff(teacher, id, 1, TODAY),
+                        () -> observing.observe(teacher, id, seen))) {
             assertThat(problem(write).status()).isEqualTo(409);
         }
     }

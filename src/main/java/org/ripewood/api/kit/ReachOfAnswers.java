@@ -5,13 +5,13 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.materials.Materials;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.StillReached;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.routes.Standings;
 import org.ripewood.sessions.Sessions;
+import org.ripewood.trees.Trees;
 
 /**
  * Asks the rooms whether somebody reaches what an address names: the request's own, or, where that

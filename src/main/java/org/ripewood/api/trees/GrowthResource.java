@@ -15,7 +15,7 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.api.kit.Asked;
-import org.ripewood.condition.Trees;
+import org.ripewood.condition.TreeStates;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Today;
 
@@ -26,12 +26,12 @@ import org.ripewood.platform.Today;
 @Tag(name = "Growth")
 class GrowthResource {
 
-    private final Trees trees;
+    private final TreeStates treeStates;
     private final CurrentUser user;
     private final Today today;
 
-    GrowthResource(Trees trees, CurrentUser user, Today today) {
-        this.trees = trees;
+    GrowthResource(TreeStates treeStates, CurrentUser user, Today today) {
+        this.treeStates = treeStates;
         this.user = user;
         this.today = today;
     }
@@ -44,7 +44,7 @@ class GrowthResource {
             @PathParam("woundId") long woundId,
             @QueryParam("on") @Nullable String on) {
         var day = Asked.day("on", on, today.date());
-        return ClosingAnswer.of(trees.closing(user.actor(), id, woundId, day));
+        return ClosingAnswer.of(treeStates.closing(user.actor(), id, woundId, day));
     }
 
     @GET
@@ -52,6 +52,6 @@ class GrowthResource {
     @Operation(summary = "The trunk's profile, and when its base is likely to be as planned")
     public TrunkAnswer trunk(@PathParam("id") long id, @QueryParam("on") @Nullable String on) {
         var day = Asked.day("on", on, today.date());
-        return TrunkAnswer.of(trees.growth(user.actor(), id, day).trunk());
+        return TrunkAnswer.of(treeStates.growth(user.actor(), id, day).trunk());
     }
 }

@@ -23,7 +23,6 @@ import org.jboss.resteasy.reactive.RestResponse;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.api.kit.Answers;
 import org.ripewood.api.kit.Asked;
-import org.ripewood.condition.Trees;
 import org.ripewood.core.season.Habit;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.http.Versions;
@@ -33,6 +32,7 @@ import org.ripewood.sites.NewSite;
 import org.ripewood.sites.ReadingsImport;
 import org.ripewood.sites.Site;
 import org.ripewood.sites.SiteLine;
+import org.ripewood.trees.TreeSites;
 
 /** Where trees stand. */
 @Path("/api/v1")
@@ -46,12 +46,12 @@ class SiteResource {
     /** The base most often used for trees of temperate woods; common practice, no source. */
     private static final double BASE_UNLESS_ASKED = 5;
 
-    private final Trees trees;
+    private final TreeSites treeSites;
     private final CurrentUser user;
     private final Inputs inputs;
 
-    SiteResource(Trees trees, CurrentUser user, Inputs inputs) {
-        this.trees = trees;
+    SiteResource(TreeSites treeSites, CurrentUser user, Inputs inputs) {
+        this.treeSites = treeSites;
         this.user = user;
         this.inputs = inputs;
     }
@@ -61,7 +61,7 @@ class SiteResource {
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "All sites, by name, and the place of those within reach")
     public List<SiteLine> list() {
-        return trees.sites(user.actor());
+        return treeSites.list(user.actor());
     }
 
     @POST
@@ -74,7 +74,7 @@ class SiteResource {
                             + " (schoolGround, no unless said).")
     @APIResponseSchema(value = Site.class, responseCode = "201", responseDescription = "Entered")
     public RestResponse<Site> enter(@Nullable NewSite site) {
-        var entered = trees.enterSite(user.actor(), inputs.check(site));
+        var entered = treeSites.enter(user.actor(), inputs.check(site));
         return Answers.created("sites", entered);
     }
 
@@ -83,7 +83,7 @@ class SiteResource {
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "A site and what is known of its temperatures, with its version as ETag")
     public RestResponse<KnownSite> get(@PathParam("id") long id) {
-        var known = trees.site(user.actor(), id);
+        var known = treeSites.get(user.actor(), id);
         return Answers.versioned(known.site().version(), known);
     }
 
@@ -100,7 +100,7 @@ class SiteResource {
             @HeaderParam("If-Match") @Nullable String ifMatch,
             @Nullable NewSite site) {
         var version = Versions.required(ifMatch);
-        var changed = trees.changeSite(user.actor(), id, version, inputs.check(site));
+        var changed = treeSites.change(user.actor(), id, version, inputs.check(site));
         return Answers.versioned(changed.site().version(), changed);
     }
 
@@ -115,7 +115,7 @@ class SiteResource {
                             + " layout by station; UTF-8. Good lines are kept, faulty ones told;"
                             + " a day imported before is read anew. At most 5 MB.")
     public ReadingsImport importReadings(@PathParam("id") long id, @Nullable String text) {
-        return trees.importReadings(user.actor(), id, text == null ? "" : text);
+        return treeSites.importReadings(user.actor(), id, text == null ? "" : text);
     }
 
     @GET
@@ -134,7 +134,7 @@ class SiteResource {
             @QueryParam("year") @Nullable String year) {
         var asked = Asked.oneOf("habit", habit, Habit.class);
         return SeasonAnswer.of(
-                trees.season(
+                treeSites.season(
                         user.actor(),
                         id,
                         asked == null ? Habit.DECIDUOUS : asked,

@@ -24,20 +24,25 @@ import org.jboss.resteasy.reactive.RestResponse;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.api.kit.Answers;
 import org.ripewood.api.kit.Asked;
-import org.ripewood.condition.Trees;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Paged;
 import org.ripewood.platform.once.AnsweredOnce;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.records.Branch;
+import org.ripewood.records.Branches;
 import org.ripewood.records.ContainerStay;
+import org.ripewood.records.Containers;
+import org.ripewood.records.MeasurementSeries;
 import org.ripewood.records.NewBranch;
 import org.ripewood.records.NewContainer;
 import org.ripewood.records.NewObservation;
 import org.ripewood.records.NewSeries;
 import org.ripewood.records.NewWound;
+import org.ripewood.records.Observations;
 import org.ripewood.records.SeriesOutcome;
 import org.ripewood.records.WorkDone;
+import org.ripewood.records.WorksDone;
+import org.ripewood.records.Wounds;
 
 /** What is written down about a tree; nothing in it is overwritten. */
 @Path("/api/v1")
@@ -47,12 +52,30 @@ import org.ripewood.records.WorkDone;
 @Tag(name = "Trees")
 class TreeRecordResource {
 
-    private final Trees trees;
+    private final Observations observing;
+    private final MeasurementSeries measurementSeries;
+    private final Wounds woundsOfSchool;
+    private final Branches branchesOfSchool;
+    private final Containers containersOfSchool;
+    private final WorksDone worksDone;
     private final CurrentUser user;
     private final Inputs inputs;
 
-    TreeRecordResource(Trees trees, CurrentUser user, Inputs inputs) {
-        this.trees = trees;
+    TreeRecordResource(
+            Observations observing,
+            MeasurementSeries measurementSeries,
+            Wounds woundsOfSchool,
+            Branches branchesOfSchool,
+            Containers containersOfSchool,
+            WorksDone worksDone,
+            CurrentUser user,
+            Inputs inputs) {
+        this.observing = observing;
+        this.measurementSeries = measurementSeries;
+        this.woundsOfSchool = woundsOfSchool;
+        this.branchesOfSchool = branchesOfSchool;
+        this.containersOfSchool = containersOfSchool;
+        this.worksDone = worksDone;
         this.user = user;
         this.inputs = inputs;
     }
@@ -64,7 +87,7 @@ class TreeRecordResource {
             @PathParam("id") long id,
             @QueryParam("page") @Nullable String page,
             @QueryParam("size") @Nullable String size) {
-        return ObservationAnswer.of(trees.observations(user.actor(), id, Asked.page(page, size)));
+        return ObservationAnswer.of(observing.list(user.actor(), id, Asked.page(page, size)));
     }
 
     @POST
@@ -77,7 +100,7 @@ class TreeRecordResource {
             responseDescription = "Recorded")
     public RestResponse<ObservationAnswer> observe(
             @PathParam("id") long id, @Nullable NewObservation observation) {
-        var seen = trees.observe(user.actor(), id, inputs.check(observation));
+        var seen = observing.observe(user.actor(), id, inputs.check(observation));
         return Answers.created("trees/" + id + "/observations", ObservationAnswer.of(seen));
     }
 
@@ -103,7 +126,7 @@ class TreeRecordResource {
     @Produces({MediaType.APPLICATION_JSON, OddValues.MEDIA_TYPE})
     public RestResponse<Object> recordSeries(@PathParam("id") long id, @Nullable NewSeries series) {
         var path = "trees/%d/series".formatted(id);
-        var outcome = trees.recordSeries(user.actor(), id, inputs.check(series));
+        var outcome = measurementSeries.record(user.actor(), id, inputs.check(series));
         if (outcome instanceof SeriesOutcome.Asked asked) {
             return OddValues.answer(Answers.ROOT + path, asked.questions());
         }
@@ -117,7 +140,7 @@ class TreeRecordResource {
     @Path("trees/{id}/wounds")
     @Operation(summary = "Wounds with their readings, oldest first")
     public List<WoundAnswer> wounds(@PathParam("id") long id) {
-        return trees.wounds(user.actor(), id).stream().map(WoundAnswer::of).toList();
+        return woundsOfSchool.of(user.actor(), id).stream().map(WoundAnswer::of).toList();
     }
 
     @POST
@@ -129,7 +152,7 @@ class TreeRecordResource {
             responseCode = "201",
             responseDescription = "Entered")
     public RestResponse<WoundAnswer> addWound(@PathParam("id") long id, @Nullable NewWound wound) {
-        var entered = trees.addWound(user.actor(), id, inputs.check(wound));
+        var entered = woundsOfSchool.add(user.actor(), id, inputs.check(wound));
         return Answers.created("trees/" + id + "/wounds", WoundAnswer.of(entered));
     }
 
@@ -137,7 +160,7 @@ class TreeRecordResource {
     @Path("trees/{id}/branches")
     @Operation(summary = "Branches that matter to the design, with their latest readings")
     public List<Branch> branches(@PathParam("id") long id) {
-        return trees.branches(user.actor(), id);
+        return branchesOfSchool.of(user.actor(), id);
     }
 
     @POST
@@ -146,7 +169,7 @@ class TreeRecordResource {
     @Operation(summary = "Enter a branch")
     @APIResponseSchema(value = Branch.class, responseCode = "201", responseDescription = "Entered")
     public RestResponse<Branch> addBranch(@PathParam("id") long id, @Nullable NewBranch branch) {
-        var entered = trees.addBranch(user.actor(), id, inputs.check(branch));
+        var entered = branchesOfSchool.add(user.actor(), id, inputs.check(branch));
         return Answers.created("trees/" + id + "/branches", entered);
     }
 
@@ -154,7 +177,7 @@ class TreeRecordResource {
     @Path("trees/{id}/containers")
     @Operation(summary = "What the tree has stood in, latest first")
     public List<ContainerStay> containers(@PathParam("id") long id) {
-        return trees.containers(user.actor(), id);
+        return containersOfSchool.of(user.actor(), id);
     }
 
     @POST
@@ -167,7 +190,7 @@ class TreeRecordResource {
             responseDescription = "Moved")
     public RestResponse<ContainerStay> moveTo(
             @PathParam("id") long id, @Nullable NewContainer container) {
-        var stay = trees.moveTo(user.actor(), id, inputs.check(container));
+        var stay = containersOfSchool.moveTo(user.actor(), id, inputs.check(container));
         return Answers.created("trees/" + id + "/containers", stay);
     }
 
@@ -175,6 +198,6 @@ class TreeRecordResource {
     @Path("trees/{id}/works")
     @Operation(summary = "Work done on the tree, latest first")
     public List<WorkDone> works(@PathParam("id") long id) {
-        return trees.works(user.actor(), id);
+        return worksDone.of(user.actor(), id);
     }
 }

@@ -23,18 +23,20 @@ import org.jboss.resteasy.reactive.RestResponse;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.api.kit.Answers;
 import org.ripewood.api.kit.Asked;
-import org.ripewood.condition.Trees;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Paged;
 import org.ripewood.platform.http.Versions;
 import org.ripewood.platform.once.AnsweredOnce;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.trees.Departure;
+import org.ripewood.trees.Departures;
 import org.ripewood.trees.EarlierWords;
 import org.ripewood.trees.HandOver;
+import org.ripewood.trees.HandOvers;
 import org.ripewood.trees.NewDeparture;
 import org.ripewood.trees.NewTree;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
 
 /** Trees in training. */
 @Path("/api/v1")
@@ -45,11 +47,20 @@ import org.ripewood.trees.Tree;
 class TreeResource {
 
     private final Trees trees;
+    private final HandOvers handOvers;
+    private final Departures departuresOfSchool;
     private final CurrentUser user;
     private final Inputs inputs;
 
-    TreeResource(Trees trees, CurrentUser user, Inputs inputs) {
+    TreeResource(
+            Trees trees,
+            HandOvers handOvers,
+            Departures departuresOfSchool,
+            CurrentUser user,
+            Inputs inputs) {
         this.trees = trees;
+        this.handOvers = handOvers;
+        this.departuresOfSchool = departuresOfSchool;
         this.user = user;
         this.inputs = inputs;
     }
@@ -106,7 +117,7 @@ class TreeResource {
             @Nullable HandOver to) {
         var version = Versions.required(ifMatch);
         var checked = inputs.check(to);
-        var tree = trees.handOver(user.actor(), id, version, checked);
+        var tree = handOvers.handOver(user.actor(), id, version, checked);
         return Answers.versioned(
                 tree.version(), new HandedOver(tree.id(), tree.keeperId(), checked.since()));
     }
@@ -124,7 +135,7 @@ class TreeResource {
             @HeaderParam("If-Match") @Nullable String ifMatch,
             @Nullable NewDeparture going) {
         var version = Versions.required(ifMatch);
-        var left = trees.leave(user.actor(), id, version, inputs.check(going));
+        var left = departuresOfSchool.leave(user.actor(), id, version, inputs.check(going));
         return Answers.versioned(left.version(), left);
     }
 
@@ -132,7 +143,7 @@ class TreeResource {
     @Path("trees/{id}/departures")
     @Operation(summary = "When a tree left the school and how, the last time first")
     public List<Departure> departures(@PathParam("id") long id) {
-        return trees.departures(user.actor(), id);
+        return departuresOfSchool.of(user.actor(), id);
     }
 
     @GET

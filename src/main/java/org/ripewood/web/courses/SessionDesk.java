@@ -10,7 +10,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.course.CourseContent;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
@@ -22,6 +21,8 @@ import org.ripewood.sessions.Rolls;
 import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
+import org.ripewood.trees.TreesUnchecked;
 import org.ripewood.web.kit.Clashes;
 import org.ripewood.web.kit.Label;
 import org.ripewood.web.kit.Typed;
@@ -34,6 +35,7 @@ class SessionDesk {
 
     private final People people;
     private final Trees trees;
+    private final TreesUnchecked treesUnchecked;
     private final Sessions sessions;
     private final Rolls rolls;
     private final CourseContent content;
@@ -43,12 +45,14 @@ class SessionDesk {
     SessionDesk(
             People people,
             Trees trees,
+            TreesUnchecked treesUnchecked,
             Sessions sessions,
             Rolls rolls,
             CourseContent content,
             Clashes clashes) {
         this.people = people;
         this.trees = trees;
+        this.treesUnchecked = treesUnchecked;
         this.sessions = sessions;
         this.rolls = rolls;
         this.content = content;
@@ -73,7 +77,7 @@ class SessionDesk {
                 people.getCourse(actor, session.courseId()),
                 code == null ? null : content.inForce().lessons().get(code),
                 names,
-                trees.labels(enrolled),
+                treesUnchecked.labels(enrolled),
                 runs
                         ? ofCourse.stream().filter(tree -> !enrolled.contains(tree.id())).toList()
                         : List.of(),
@@ -138,7 +142,9 @@ class SessionDesk {
                         .map(Person::id)
                         .collect(Collectors.toSet());
         session.enrolments().forEach(enrolment -> keepers.add(enrolment.personId()));
-        return trees.ofKeepers(keepers).stream().sorted(Comparator.comparing(Tree::label)).toList();
+        return treesUnchecked.ofKeepers(keepers).stream()
+                .sorted(Comparator.comparing(Tree::label))
+                .toList();
     }
 
     private static Set<Long> everybody(Session session, List<Tree> ofCourse, Roll roll) {

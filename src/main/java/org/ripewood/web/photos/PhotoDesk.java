@@ -6,14 +6,15 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.condition.Trees;
 import org.ripewood.course.CourseContent;
 import org.ripewood.photos.Photo;
 import org.ripewood.photos.Photos;
 import org.ripewood.photos.Viewpoint;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
+import org.ripewood.records.Wounds;
 import org.ripewood.routes.Standings;
+import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Clashes;
 import org.ripewood.web.kit.Label;
 import org.ripewood.web.kit.StepLine;
@@ -28,6 +29,7 @@ class PhotoDesk {
 
     private final Photos photos;
     private final Trees trees;
+    private final Wounds woundsOfSchool;
     private final Standings standings;
     private final CourseContent content;
     private final Clashes clashes;
@@ -35,11 +37,13 @@ class PhotoDesk {
     PhotoDesk(
             Photos photos,
             Trees trees,
+            Wounds woundsOfSchool,
             Standings standings,
             CourseContent content,
             Clashes clashes) {
         this.photos = photos;
         this.trees = trees;
+        this.woundsOfSchool = woundsOfSchool;
         this.standings = standings;
         this.content = content;
         this.clashes = clashes;
@@ -146,6 +150,6 @@ class PhotoDesk {
                                         new StepLine(
                                                 step, StepLine.title(techniques, step.technique())))
                         .toList();
-        return new PhotoLists(trees.wounds(actor, treeId), steps);
+        return new PhotoLists(woundsOfSchool.of(actor, treeId), steps);
     }
 }

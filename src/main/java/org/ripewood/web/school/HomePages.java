@@ -18,7 +18,6 @@ import org.ripewood.boards.Board;
 import org.ripewood.boards.BoardAsked;
 import org.ripewood.boards.Checklist;
 import org.ripewood.boards.LessonNeed;
-import org.ripewood.condition.Trees;
 import org.ripewood.core.season.Span;
 import org.ripewood.course.CourseContent;
 import org.ripewood.people.Course;
@@ -35,6 +34,7 @@ import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.steps.Waiting;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
 
 /** Where everybody starts: what waits for them. */

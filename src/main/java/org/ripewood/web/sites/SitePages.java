@@ -21,13 +21,13 @@ import java.util.Map;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.condition.Trees;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.sites.NewSite;
 import org.ripewood.sites.SiteLine;
+import org.ripewood.trees.TreeSites;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.Typed;
 import org.ripewood.web.kit.Versioned;
@@ -47,20 +47,20 @@ class SitePages {
     private static final int NOT_FOUND = 404;
 
     private final CurrentUser user;
-    private final Trees trees;
+    private final TreeSites treeSites;
     private final SiteSheets sheets;
     private final Inputs inputs;
 
-    SitePages(CurrentUser user, Trees trees, SiteSheets sheets, Inputs inputs) {
+    SitePages(CurrentUser user, TreeSites treeSites, SiteSheets sheets, Inputs inputs) {
         this.user = user;
-        this.trees = trees;
+        this.treeSites = treeSites;
         this.sheets = sheets;
         this.inputs = inputs;
     }
 
     @GET
     public Response sites() {
-        return Answer.page(Templates.sites(trees.sites(user.actor())));
+        return Answer.page(Templates.sites(treeSites.list(user.actor())));
     }
 
     @GET
@@ -78,7 +78,7 @@ class SitePages {
         return Answer.to(
                 () -> {
                     var version = inputs.read(form, Versioned.class).version();
-                    trees.changeSite(user.actor(), id, version, inputs.read(form, NewSite.class));
+                    treeSites.change(user.actor(), id, version, inputs.read(form, NewSite.class));
                     return "/sites/" + id;
                 },
                 problem -> page(id, Typed.refused("site", form, problem)));
@@ -96,7 +96,7 @@ class SitePages {
         var typed = text == null ? "" : text;
         var sent = file == null || file.size() == 0 ? typed : read(file);
         try {
-            var taken = trees.importReadings(user.actor(), id, sent);
+            var taken = treeSites.importReadings(user.actor(), id, sent);
             return taken.faultCount() == 0
                     ? Answer.seeOther("/sites/" + id + "#readings")
                     : Answer.page(

@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Species;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.sites.ReadingsImport;
+import org.ripewood.trees.TreeSites;
 import org.ripewood.web.kit.Clashes;
 import org.ripewood.web.kit.Label;
 import org.ripewood.web.kit.Typed;
@@ -34,14 +34,19 @@ class SiteSheets {
                     Label.of("meanMinimaCelsius", "Mean minima, °C, January to December"),
                     Label.of("meanMaximaCelsius", "Mean maxima, °C, January to December"));
 
-    private final Trees trees;
+    private final TreeSites treeSites;
     private final People people;
     private final Clashes clashes;
     private final CourseContent content;
     private final Today today;
 
-    SiteSheets(Trees trees, People people, Clashes clashes, CourseContent content, Today today) {
-        this.trees = trees;
+    SiteSheets(
+            TreeSites treeSites,
+            People people,
+            Clashes clashes,
+            CourseContent content,
+            Today today) {
+        this.treeSites = treeSites;
         this.people = people;
         this.clashes = clashes;
         this.content = content;
@@ -57,7 +62,7 @@ class SiteSheets {
             @Nullable String species,
             Typed typed,
             @Nullable ReadingsImport taken) {
-        var known = trees.site(actor, siteId);
+        var known = treeSites.get(actor, siteId);
         var all = content.inForce().species();
         var here = known.species().stream().map(all::get).filter(Objects::nonNull).toList();
         var others =
@@ -71,11 +76,11 @@ class SiteSheets {
         }
         return new SiteSheet(
                 known,
-                trees.keepsSite(actor, siteId),
+                treeSites.mayChange(actor, siteId),
                 here,
                 others,
                 chosen,
-                trees.season(actor, siteId, chosen.code()),
+                treeSites.season(actor, siteId, chosen.code()),
                 today.date(),
                 clashes.mend(
                         typed,

@@ -4,10 +4,10 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.boards.Checklist;
-import org.ripewood.condition.Trees;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
+import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Typed;
 
 /** Lays out what pages show of a tree's care. */

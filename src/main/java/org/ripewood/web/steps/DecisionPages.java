@@ -7,11 +7,11 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.routes.Standings;
 import org.ripewood.standing.Decision;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
 
 /** A decision as it was, by the criteria and the evidence of that day. */

@@ -4,7 +4,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.HashSet;
 import java.util.Set;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.course.CourseContent;
 import org.ripewood.photos.Photos;
 import org.ripewood.platform.Actor;
@@ -12,6 +11,7 @@ import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.routes.Standings;
 import org.ripewood.steps.Step;
+import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.StepLine;
 import org.ripewood.web.kit.Typed;
 

@@ -12,7 +12,6 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
-import org.ripewood.condition.Trees;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Lesson;
 import org.ripewood.course.Technique;
@@ -27,6 +26,7 @@ import org.ripewood.standing.NewAssignment;
 import org.ripewood.standing.ReasonView;
 import org.ripewood.standing.TechniqueStanding;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.Typed;
 

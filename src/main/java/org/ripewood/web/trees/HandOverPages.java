@@ -13,7 +13,6 @@ import jakarta.ws.rs.core.Response;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Objects;
-import org.ripewood.condition.Trees;
 import org.ripewood.people.Person;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Today;
@@ -21,7 +20,9 @@ import org.ripewood.platform.problems.Inputs;
 import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.trees.HandOver;
+import org.ripewood.trees.HandOvers;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.Label;
 import org.ripewood.web.kit.Typed;
@@ -43,6 +44,7 @@ class HandOverPages {
 
     private final CurrentUser user;
     private final Trees trees;
+    private final HandOvers handOvers;
     private final Today today;
     private final Sessions sessions;
     private final TreeClashes clashes;
@@ -51,6 +53,7 @@ class HandOverPages {
     HandOverPages(
             CurrentUser user,
             Trees trees,
+            HandOvers handOvers,
             Sessions sessions,
             Today today,
             TreeClashes clashes,
@@ -58,6 +61,7 @@ class HandOverPages {
         this.user = user;
         this.sessions = sessions;
         this.trees = trees;
+        this.handOvers = handOvers;
         this.today = today;
         this.clashes = clashes;
         this.inputs = inputs;
@@ -75,7 +79,8 @@ class HandOverPages {
         return Answer.to(
                 () -> {
                     var version = inputs.read(form, Versioned.class).version();
-                    trees.handOver(user.actor(), id, version, inputs.read(form, HandOver.class));
+                    handOvers.handOver(
+                            user.actor(), id, version, inputs.read(form, HandOver.class));
                     return "/home";
                 },
                 problem -> page(id, Typed.refused(FORM, form, problem)));
@@ -84,7 +89,7 @@ class HandOverPages {
     private TemplateInstance page(long id, Typed typed) {
         var actor = user.actor();
         var tree = trees.get(actor, id);
-        var receivers = trees.receivers(actor, id);
+        var receivers = handOvers.receivers(actor, id);
         var keeper = trees.names(actor, id, List.of(tree.keeperId())).get(tree.keeperId());
         var name = Objects.requireNonNull(keeper);
         return Templates.handOver(

@@ -12,15 +12,16 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.stream.Stream;
-import org.ripewood.condition.Trees;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.trees.Departure;
+import org.ripewood.trees.Departures;
 import org.ripewood.trees.NewDeparture;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.Label;
 import org.ripewood.web.kit.Typed;
@@ -42,6 +43,7 @@ class LeavePages {
 
     private final CurrentUser user;
     private final Trees trees;
+    private final Departures departures;
     private final Sessions sessions;
     private final Today today;
     private final TreeClashes clashes;
@@ -50,12 +52,14 @@ class LeavePages {
     LeavePages(
             CurrentUser user,
             Trees trees,
+            Departures departures,
             Sessions sessions,
             Today today,
             TreeClashes clashes,
             Inputs inputs) {
         this.user = user;
         this.trees = trees;
+        this.departures = departures;
         this.sessions = sessions;
         this.today = today;
         this.clashes = clashes;
@@ -73,7 +77,8 @@ class LeavePages {
         return Answer.to(
                 () -> {
                     var version = inputs.read(form, Versioned.class).version();
-                    trees.leave(user.actor(), id, version, inputs.read(form, NewDeparture.class));
+                    departures.leave(
+                            user.actor(), id, version, inputs.read(form, NewDeparture.class));
                     return "/trees/" + id;
                 },
                 problem -> page(id, Typed.refused(FORM, form, problem)));

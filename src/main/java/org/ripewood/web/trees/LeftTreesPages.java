@@ -11,12 +11,12 @@ import jakarta.ws.rs.core.Response;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.course.CourseContent;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.SpeciesNames;
 

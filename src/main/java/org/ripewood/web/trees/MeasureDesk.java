@@ -3,13 +3,14 @@ package org.ripewood.web.trees;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import java.util.stream.Stream;
-import org.ripewood.condition.Trees;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.course.CourseContent;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Today;
 import org.ripewood.records.LastReadings;
+import org.ripewood.records.MeasurementSeries;
 import org.ripewood.records.Question;
+import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Typed;
 
 /** Lays out the page for measuring at the bench. */
@@ -19,17 +20,20 @@ class MeasureDesk {
     static final String FORM = "measure";
 
     private final Trees trees;
+    private final MeasurementSeries measurementSeries;
     private final CourseContent content;
     private final Today today;
 
-    MeasureDesk(Trees trees, CourseContent content, Today today) {
+    MeasureDesk(
+            Trees trees, MeasurementSeries measurementSeries, CourseContent content, Today today) {
         this.trees = trees;
+        this.measurementSeries = measurementSeries;
         this.content = content;
         this.today = today;
     }
 
     MeasureSheet lay(Actor actor, long treeId, Typed typed, List<Question> questions) {
-        var last = trees.lastReadings(actor, treeId);
+        var last = measurementSeries.last(actor, treeId);
         return new MeasureSheet(
                 trees.get(actor, treeId),
                 last.marks(),

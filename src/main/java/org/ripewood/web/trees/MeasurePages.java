@@ -12,14 +12,15 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.ArrayList;
 import java.util.List;
-import org.ripewood.condition.Trees;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.platform.problems.Problem;
 import org.ripewood.platform.problems.Refused;
+import org.ripewood.records.MeasurementSeries;
 import org.ripewood.records.NewSeries;
 import org.ripewood.records.Question;
 import org.ripewood.records.SeriesOutcome;
+import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.OnceForms;
 import org.ripewood.web.kit.Typed;
@@ -40,6 +41,7 @@ class MeasurePages {
     private final CurrentUser user;
     private final MeasureDesk desk;
     private final Trees trees;
+    private final MeasurementSeries measurementSeries;
     private final Inputs inputs;
     private final OnceForms onceForms;
 
@@ -55,10 +57,16 @@ class MeasurePages {
     }
 
     MeasurePages(
-            CurrentUser user, MeasureDesk desk, Trees trees, Inputs inputs, OnceForms onceForms) {
+            CurrentUser user,
+            MeasureDesk desk,
+            Trees trees,
+            MeasurementSeries measurementSeries,
+            Inputs inputs,
+            OnceForms onceForms) {
         this.user = user;
         this.desk = desk;
         this.trees = trees;
+        this.measurementSeries = measurementSeries;
         this.inputs = inputs;
         this.onceForms = onceForms;
     }
@@ -90,7 +98,7 @@ class MeasurePages {
     }
 
     private String stored(long id, NewSeries series) {
-        var outcome = trees.recordSeries(user.actor(), id, series);
+        var outcome = measurementSeries.record(user.actor(), id, series);
         if (outcome instanceof SeriesOutcome.Asked asked) {
             throw new AskedBack(asked.questions());
         }

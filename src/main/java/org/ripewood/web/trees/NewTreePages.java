@@ -16,7 +16,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Species;
 import org.ripewood.platform.Actor;
@@ -27,6 +26,8 @@ import org.ripewood.platform.problems.Inputs;
 import org.ripewood.sites.NewSite;
 import org.ripewood.sites.SiteLine;
 import org.ripewood.trees.NewTree;
+import org.ripewood.trees.TreeSites;
+import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.Typed;
 
@@ -50,6 +51,7 @@ class NewTreePages {
     private final CurrentUser user;
     private final People people;
     private final Trees trees;
+    private final TreeSites treeSites;
     private final CourseContent content;
     private final Inputs inputs;
     private final Today today;
@@ -58,12 +60,14 @@ class NewTreePages {
             CurrentUser user,
             People people,
             Trees trees,
+            TreeSites treeSites,
             CourseContent content,
             Inputs inputs,
             Today today) {
         this.user = user;
         this.people = people;
         this.trees = trees;
+        this.treeSites = treeSites;
         this.content = content;
         this.inputs = inputs;
         this.today = today;
@@ -93,7 +97,7 @@ class NewTreePages {
     public Response enterSite(MultivaluedMap<String, String> form) {
         return Answer.to(
                 () -> {
-                    trees.enterSite(user.actor(), inputs.read(form, NewSite.class));
+                    treeSites.enter(user.actor(), inputs.read(form, NewSite.class));
                     return "/trees/new";
                 },
                 problem -> page(Typed.refused("site", form, problem)));
@@ -108,7 +112,9 @@ class NewTreePages {
         var choices =
                 new Choices(
                         species,
-                        trees.sites(actor).stream().filter(site -> site.place() != null).toList(),
+                        treeSites.list(actor).stream()
+                                .filter(site -> site.place() != null)
+                                .toList(),
                         keepers(actor),
                         actor.is(Role.INSTRUCTOR) || actor.is(Role.REGISTRAR));
         var freshTree =

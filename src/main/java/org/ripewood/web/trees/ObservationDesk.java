@@ -4,14 +4,17 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.condition.Trees;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.FactText;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Today;
+import org.ripewood.records.Branches;
 import org.ripewood.records.Observation;
+import org.ripewood.records.Observations;
+import org.ripewood.records.Wounds;
+import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Shown;
 import org.ripewood.web.kit.Typed;
 
@@ -22,25 +25,37 @@ class ObservationDesk {
     private static final int ROWS = 50;
 
     private final Trees trees;
+    private final Observations observing;
+    private final Wounds woundsOfSchool;
+    private final Branches branchesOfSchool;
     private final CourseContent content;
     private final Today today;
 
-    ObservationDesk(Trees trees, CourseContent content, Today today) {
+    ObservationDesk(
+            Trees trees,
+            Observations observing,
+            Wounds woundsOfSchool,
+            Branches branchesOfSchool,
+            CourseContent content,
+            Today today) {
         this.trees = trees;
+        this.observing = observing;
+        this.woundsOfSchool = woundsOfSchool;
+        this.branchesOfSchool = branchesOfSchool;
         this.content = content;
         this.today = today;
     }
 
     ObservationSheet lay(Actor actor, long treeId, @Nullable Fact fact, int page, Typed typed) {
         var inForce = content.inForce();
-        var observations = trees.observations(actor, treeId, new PageRequest(page, ROWS));
+        var observations = observing.list(actor, treeId, new PageRequest(page, ROWS));
         return new ObservationSheet(
                 trees.get(actor, treeId),
                 fact,
                 fact == null ? null : inForce.text(fact),
                 FactLines.recordable(inForce),
-                trees.wounds(actor, treeId),
-                trees.branches(actor, treeId),
+                woundsOfSchool.of(actor, treeId),
+                branchesOfSchool.of(actor, treeId),
                 observations,
                 trees.names(
                         actor,

@@ -13,12 +13,12 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.condition.Trees;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.platform.problems.Problem;
 import org.ripewood.records.NewObservation;
+import org.ripewood.records.Observations;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.OnceForms;
 import org.ripewood.web.kit.Typed;
@@ -36,7 +36,7 @@ class ObservationPages {
     private final CurrentUser user;
     private final ObservationDesk desk;
     private final TreeDesk treeDesk;
-    private final Trees trees;
+    private final Observations observing;
     private final Inputs inputs;
     private final OnceForms onceForms;
 
@@ -44,13 +44,13 @@ class ObservationPages {
             CurrentUser user,
             ObservationDesk desk,
             TreeDesk treeDesk,
-            Trees trees,
+            Observations observing,
             Inputs inputs,
             OnceForms onceForms) {
         this.user = user;
         this.desk = desk;
         this.treeDesk = treeDesk;
-        this.trees = trees;
+        this.observing = observing;
         this.inputs = inputs;
         this.onceForms = onceForms;
     }
@@ -71,7 +71,7 @@ class ObservationPages {
                 form,
                 () -> {
                     var seen = inputs.read(form, NewObservation.class);
-                    trees.observe(user.actor(), id, seen);
+                    observing.observe(user.actor(), id, seen);
                     return back(id, form);
                 },
                 problem -> again(id, form, problem));

@@ -9,7 +9,6 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.condition.Trees;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Stage;
 import org.ripewood.pictures.RouteDrawing;
@@ -19,6 +18,7 @@ import org.ripewood.platform.Today;
 import org.ripewood.routes.RouteView;
 import org.ripewood.routes.Standings;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.PictureShown;
 

@@ -15,12 +15,13 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.condition.Trees;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.sites.SiteLine;
 import org.ripewood.trees.NewTree;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.TreeSites;
+import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.Clashes;
 import org.ripewood.web.kit.Label;
@@ -55,12 +56,15 @@ class TreeChangePages {
 
     private final CurrentUser user;
     private final Trees trees;
+    private final TreeSites treeSites;
     private final Clashes clashes;
     private final Inputs inputs;
 
-    TreeChangePages(CurrentUser user, Trees trees, Clashes clashes, Inputs inputs) {
+    TreeChangePages(
+            CurrentUser user, Trees trees, TreeSites treeSites, Clashes clashes, Inputs inputs) {
         this.user = user;
         this.trees = trees;
+        this.treeSites = treeSites;
         this.clashes = clashes;
         this.inputs = inputs;
     }
@@ -86,7 +90,7 @@ class TreeChangePages {
     private TemplateInstance page(long id, Typed typed) {
         var actor = user.actor();
         var tree = trees.get(actor, id);
-        var sites = trees.sites(actor).stream().filter(site -> site.place() != null).toList();
+        var sites = treeSites.list(actor).stream().filter(site -> site.place() != null).toList();
         var now =
                 Typed.fresh(FORM)
                         .with("version", tree.version())

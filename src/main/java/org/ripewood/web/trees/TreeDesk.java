@@ -8,16 +8,22 @@ import java.util.stream.Collectors;
 import org.ripewood.accounts.People;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.condition.Closing;
-import org.ripewood.condition.Trees;
+import org.ripewood.condition.TreeStates;
 import org.ripewood.course.CourseContent;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
+import org.ripewood.records.Branches;
+import org.ripewood.records.Containers;
+import org.ripewood.records.WorksDone;
 import org.ripewood.routes.Standings;
 import org.ripewood.sites.SiteLine;
 import org.ripewood.steps.StepState;
+import org.ripewood.trees.Departures;
 import org.ripewood.trees.EarlierWords;
+import org.ripewood.trees.TreeSites;
+import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.PictureShown;
 import org.ripewood.web.kit.StepLine;
 import org.ripewood.web.kit.Typed;
@@ -32,6 +38,12 @@ class TreeDesk {
 
     private final People people;
     private final Trees trees;
+    private final TreeStates treeStates;
+    private final Branches branchesOfSchool;
+    private final Containers containersOfSchool;
+    private final Departures departuresOfSchool;
+    private final WorksDone worksDone;
+    private final TreeSites treeSites;
     private final Standings standings;
     private final Aftercare aftercare;
     private final CourseContent content;
@@ -40,12 +52,24 @@ class TreeDesk {
     TreeDesk(
             People people,
             Trees trees,
+            TreeStates treeStates,
+            Branches branchesOfSchool,
+            Containers containersOfSchool,
+            Departures departuresOfSchool,
+            WorksDone worksDone,
+            TreeSites treeSites,
             Standings standings,
             Aftercare aftercare,
             CourseContent content,
             Today today) {
         this.people = people;
         this.trees = trees;
+        this.treeStates = treeStates;
+        this.branchesOfSchool = branchesOfSchool;
+        this.containersOfSchool = containersOfSchool;
+        this.departuresOfSchool = departuresOfSchool;
+        this.worksDone = worksDone;
+        this.treeSites = treeSites;
         this.standings = standings;
         this.aftercare = aftercare;
         this.content = content;
@@ -58,10 +82,10 @@ class TreeDesk {
         var inForce = content.inForce();
         var standing = standings.of(actor, treeId, on);
         var steps = steps(actor, treeId);
-        var growth = trees.growth(actor, treeId, on);
+        var growth = treeStates.growth(actor, treeId, on);
         var closings = growth.closings();
         var wounds = closings.stream().map(Closing::wound).toList();
-        var branches = trees.branches(actor, treeId);
+        var branches = branchesOfSchool.of(actor, treeId);
         var trunk = growth.trunk();
         return new TreeSheet(
                 tree,
@@ -75,15 +99,15 @@ class TreeDesk {
                 standings.proposals(actor, treeId, on),
                 standing,
                 VerdictGroup.of(standing),
-                FactLines.known(inForce, trees.stateOn(actor, treeId, on).facts()),
+                FactLines.known(inForce, treeStates.on(actor, treeId, on).facts()),
                 FactLines.recordable(inForce),
                 closings,
                 trunk,
                 PictureShown.of(sheet -> TreeDrawings.trunk(tree, trunk, wounds, branches, sheet)),
                 branches,
-                trees.containers(actor, treeId),
+                containersOfSchool.of(actor, treeId),
                 works(actor, treeId),
-                trees.departures(actor, treeId),
+                departuresOfSchool.of(actor, treeId),
                 earlier(actor, treeId),
                 typed);
     }
@@ -97,7 +121,7 @@ class TreeDesk {
 
     private List<TreeSheet.WorkLine> works(Actor actor, long treeId) {
         var techniques = content.inForce().techniques();
-        return trees.works(actor, treeId).stream()
+        return worksDone.of(actor, treeId).stream()
                 .map(
                         done ->
                                 new TreeSheet.WorkLine(
@@ -121,7 +145,7 @@ class TreeDesk {
     }
 
     private String site(Actor actor, long siteId) {
-        return trees.sites(actor).stream()
+        return treeSites.list(actor).stream()
                 .filter(site -> site.id() == siteId)
                 .map(SiteLine::name)
                 .findFirst()

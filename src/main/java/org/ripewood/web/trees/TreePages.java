@@ -10,12 +10,14 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
-import org.ripewood.condition.Trees;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.problems.Inputs;
+import org.ripewood.records.Branches;
+import org.ripewood.records.Containers;
 import org.ripewood.records.NewBranch;
 import org.ripewood.records.NewContainer;
 import org.ripewood.records.NewWound;
+import org.ripewood.records.Wounds;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.OnceForms;
 import org.ripewood.web.kit.Typed;
@@ -32,14 +34,25 @@ class TreePages {
 
     private final CurrentUser user;
     private final TreeDesk desk;
-    private final Trees trees;
+    private final Wounds woundsOfSchool;
+    private final Branches branchesOfSchool;
+    private final Containers containersOfSchool;
     private final Inputs inputs;
     private final OnceForms onceForms;
 
-    TreePages(CurrentUser user, TreeDesk desk, Trees trees, Inputs inputs, OnceForms onceForms) {
+    TreePages(
+            CurrentUser user,
+            TreeDesk desk,
+            Wounds woundsOfSchool,
+            Branches branchesOfSchool,
+            Containers containersOfSchool,
+            Inputs inputs,
+            OnceForms onceForms) {
         this.user = user;
         this.desk = desk;
-        this.trees = trees;
+        this.woundsOfSchool = woundsOfSchool;
+        this.branchesOfSchool = branchesOfSchool;
+        this.containersOfSchool = containersOfSchool;
         this.inputs = inputs;
         this.onceForms = onceForms;
     }
@@ -56,7 +69,7 @@ class TreePages {
         return onceForms.to(
                 form,
                 () -> {
-                    trees.addWound(user.actor(), id, inputs.read(form, NewWound.class));
+                    woundsOfSchool.add(user.actor(), id, inputs.read(form, NewWound.class));
                     return "/trees/" + id + "#wounds";
                 },
                 problem -> page(id, Typed.refused("wound", form, problem)));
@@ -69,7 +82,7 @@ class TreePages {
         return onceForms.to(
                 form,
                 () -> {
-                    trees.addBranch(user.actor(), id, inputs.read(form, NewBranch.class));
+                    branchesOfSchool.add(user.actor(), id, inputs.read(form, NewBranch.class));
                     return "/trees/" + id + "#branches";
                 },
                 problem -> page(id, Typed.refused("branch", form, problem)));
@@ -82,7 +95,8 @@ class TreePages {
         return onceForms.to(
                 form,
                 () -> {
-                    trees.moveTo(user.actor(), id, inputs.read(form, NewContainer.class));
+                    containersOfSchool.moveTo(
+                            user.actor(), id, inputs.read(form, NewContainer.class));
                     return "/trees/" + id + "#containers";
                 },
                 problem -> page(id, Typed.refused("container", form, problem)));

@@ -8,12 +8,13 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import org.ripewood.condition.Closing;
-import org.ripewood.condition.Trees;
+import org.ripewood.condition.TreeStates;
 import org.ripewood.photos.Photo;
 import org.ripewood.photos.Photos;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Today;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.PictureShown;
 
@@ -30,12 +31,14 @@ class WoundPages {
 
     private final CurrentUser user;
     private final Trees trees;
+    private final TreeStates treeStates;
     private final Photos photos;
     private final Today today;
 
-    WoundPages(CurrentUser user, Trees trees, Photos photos, Today today) {
+    WoundPages(CurrentUser user, Trees trees, TreeStates treeStates, Photos photos, Today today) {
         this.user = user;
         this.trees = trees;
+        this.treeStates = treeStates;
         this.photos = photos;
         this.today = today;
     }
@@ -43,7 +46,7 @@ class WoundPages {
     @GET
     public Response wound(long id, long woundId) {
         var actor = user.actor();
-        var closing = trees.closing(actor, id, woundId, today.date());
+        var closing = treeStates.closing(actor, id, woundId, today.date());
         return Answer.page(
                 Templates.wound(
                         trees.get(actor, id),

@@ -16,7 +16,6 @@ import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.accounts.People;
-import org.ripewood.condition.Trees;
 import org.ripewood.photos.NewPhoto;
 import org.ripewood.photos.Photo;
 import org.ripewood.photos.Photos;
@@ -25,6 +24,7 @@ import org.ripewood.photos.Viewpoint;
 import org.ripewood.platform.Role;
 import org.ripewood.routes.Standings;
 import org.ripewood.trees.HandOver;
+import org.ripewood.trees.HandOvers;
 import org.ripewood.trees.Tree;
 import org.ripewood.web.Visitor;
 
@@ -39,7 +39,7 @@ class PhotoPagesTest {
     @Inject People people;
     @Inject Photos photos;
     @Inject Standings standings;
-    @Inject Trees trees;
+    @Inject HandOvers handOvers;
 
     private School.Group group;
     private Tree tree;
@@ -106,7 +106,7 @@ class PhotoPagesTest {
         photos.remove(group.student(), gone.id(), gone.version());
         var next = school.person("Nora Next", Role.STUDENT);
         school.join(group, next, Role.STUDENT);
-        trees.handOver(
+        handOvers.handOver(
                 group.student(), tree.id(), tree.version(), new HandOver(next.personId(), TODAY));
         var visitor = Visitor.of(people, next);
         var about = "/photos/" + first.id() + "/about";

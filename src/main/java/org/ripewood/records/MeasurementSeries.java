@@ -1,6 +1,7 @@
 package org.ripewood.records;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
@@ -11,18 +12,19 @@ import org.ripewood.trees.Reach;
 
 /** Series of measurements: read, held against the record, asked about, kept as a whole. */
 @ApplicationScoped
-public class SeriesBook {
+@Transactional
+public class MeasurementSeries {
 
     private final SeriesReader reader;
-    private final ObservationBook book;
+    private final Observations book;
     private final ObservationRows observations;
     private final WoundRows wounds;
     private final Reach reach;
     private final Today today;
 
-    SeriesBook(
+    MeasurementSeries(
             SeriesReader reader,
-            ObservationBook book,
+            Observations book,
             ObservationRows observations,
             WoundRows wounds,
             Reach reach,
@@ -35,6 +37,10 @@ public class SeriesBook {
         this.today = today;
     }
 
+    /**
+     * Records what was measured in one go: every value as {@link #observe} would, or none. Values
+     * that look odd are asked about first; those confirmed by the question's key are kept.
+     */
     public SeriesOutcome record(Actor actor, long treeId, NewSeries series) {
         reach.requireHere(actor, treeId);
         var entries = reader.read(actor, treeId, series);
@@ -50,6 +56,7 @@ public class SeriesBook {
                 : new SeriesOutcome.Asked(open);
     }
 
+    /** What was measured last, as a help to whoever measures again. */
     public LastReadings last(Actor actor, long treeId) {
         reach.require(actor, treeId);
         return before(treeId, today.date()).last();

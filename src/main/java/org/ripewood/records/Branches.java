@@ -1,6 +1,7 @@
 package org.ripewood.records;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
@@ -15,7 +16,8 @@ import org.ripewood.trees.Reach;
 
 /** Branches that matter to the design. */
 @ApplicationScoped
-public class BranchBook {
+@Transactional
+public class Branches {
 
     private final BranchRows rows;
     private final ObservationRows observations;
@@ -23,7 +25,7 @@ public class BranchBook {
     private final Days days;
     private final Today today;
 
-    BranchBook(BranchRows rows, ObservationRows observations, Reach reach, Days days, Today today) {
+    Branches(BranchRows rows, ObservationRows observations, Reach reach, Days days, Today today) {
         this.rows = rows;
         this.observations = observations;
         this.reach = reach;
@@ -31,6 +33,7 @@ public class BranchBook {
         this.today = today;
     }
 
+    /** Enters a branch. */
     public Branch add(Actor actor, long treeId, NewBranch branch) {
         reach.requireHere(actor, treeId);
         var row = new BranchEntity();
@@ -46,6 +49,7 @@ public class BranchBook {
         return row.toBranch(null, null);
     }
 
+    /** Notes that a branch was taken off; its readings stay in the record. */
     public Branch takeOff(Actor actor, long treeId, long branchId, LocalDate on) {
         reach.requireHere(actor, treeId);
         days.requireHappened("removedOn", on);
@@ -66,6 +70,7 @@ public class BranchBook {
         return told(row, readings(treeId));
     }
 
+    /** Branches with their latest readings. */
     public List<Branch> of(Actor actor, long treeId) {
         reach.require(actor, treeId);
         var readings = readings(treeId);

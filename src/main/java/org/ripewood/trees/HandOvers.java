@@ -3,6 +3,7 @@ package org.ripewood.trees;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
 import jakarta.persistence.LockModeType;
+import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.util.List;
 import org.ripewood.accounts.People;
@@ -16,7 +17,8 @@ import org.ripewood.platform.problems.Refused;
  * keeping of its own. Called within the façade's transaction.
  */
 @ApplicationScoped
-public class HandOverBook {
+@Transactional
+public class HandOvers {
 
     private static final String SINCE = "since";
 
@@ -29,7 +31,7 @@ public class HandOverBook {
     private final Event<TreeHandedOver> handedOver;
     private final Today today;
 
-    HandOverBook(
+    HandOvers(
             TreeRows rows,
             TreeKeepingRows keepings,
             People people,
@@ -48,7 +50,12 @@ public class HandOverBook {
         this.today = today;
     }
 
-    /** Locked first, so that of two who change it at once the second hears of the first. */
+    /**
+     * Gives a tree within reach another keeper: somebody of the school who may sign in and shares a
+     * course with the actor; anybody where a registrar does it. Steps under way stay as they are;
+     * {@link TreeHandedOver} is told to other rooms. A tree that left the school is taken in again
+     * this way, its last keeper included. 412 when the version is not the current one.
+     */
     public Tree handOver(Actor actor, long treeId, long version, HandOver to) {
         var row = rows.findById(treeId, LockModeType.PESSIMISTIC_WRITE);
         reach.require(actor, treeId);
@@ -71,6 +78,7 @@ public class HandOverBook {
         return words.told(actor, row);
     }
 
+    /** Whom the actor may hand a tree over to, by name. */
     public List<Person> receivers(Actor actor, long treeId) {
         var tree = reach.tree(actor, treeId);
         return people.fellows(actor).stream()

@@ -2,6 +2,7 @@ package org.ripewood.records;
 
 import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.HashMap;
@@ -13,19 +14,21 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.hibernate.jpa.HibernateHints;
 import org.ripewood.accounts.People;
-import org.ripewood.sites.Site;
-import org.ripewood.sites.SiteEntity;
-import org.ripewood.sites.SiteRows;
+import org.ripewood.sites.Sites;
 import org.ripewood.trees.FormerKeepers;
-import org.ripewood.trees.TreeEntity;
-import org.ripewood.trees.TreeRows;
+import org.ripewood.trees.Tree;
+import org.ripewood.trees.TreesUnchecked;
 
-/** Reads the records of many trees at once: one query a table, however many trees. */
+/**
+ * Reads the records of many trees at once: one query a table, however many trees. For rooms that
+ * have checked whose trees they are; doors never call it.
+ */
 @ApplicationScoped
-public class Records {
+@Transactional
+public class RecordsUnchecked {
 
-    private final TreeRows trees;
-    private final SiteRows sites;
+    private final TreesUnchecked trees;
+    private final Sites sites;
     private final ObservationRows observations;
     private final WoundRows wounds;
     private final BranchRows branches;
@@ -34,9 +37,9 @@ public class Records {
     private final People people;
     private final FormerKeepers formerKeepers;
 
-    Records(
-            TreeRows trees,
-            SiteRows sites,
+    RecordsUnchecked(
+            TreesUnchecked trees,
+            Sites sites,
             ObservationRows observations,
             WoundRows wounds,
             BranchRows branches,
@@ -57,11 +60,11 @@ public class Records {
 
     /** The records of these trees on a day; ids of no tree are passed over. */
     public List<TreeRecord> on(Set<Long> treeIds, LocalDate on) {
-        var found = treeIds.isEmpty() ? List.<TreeEntity>of() : read(trees, "id in ?1", treeIds);
+        var found = trees.byIds(treeIds);
         if (found.isEmpty()) {
             return List.of();
         }
-        var places = sitesOf(found);
+        var places = sites.byIds(found.stream().map(Tree::siteId).collect(Collectors.toSet()));
         var seen = observations(treeIds, on);
         var seenByTree = byTree(seen, Observation::treeId);
         var woundsByTree = byTree(wounds(treeIds, on, seen), Wound::treeId);
@@ -69,28 +72,21 @@ public class Records {
         var containersByTree = byTree(containers(treeIds, on), ContainerStay::treeId);
         var worksByTree = byTree(works(treeIds, on), WorkDone::treeId);
         var names = names(seen);
-        var former = formerKeepers.of(found);
+        var former = formerKeepers.ofTrees(found);
         return found.stream()
                 .map(
                         tree ->
                                 new TreeRecord(
-                                        tree.toTree(),
-                                        Objects.requireNonNull(places.get(tree.siteId)),
+                                        tree,
+                                        Objects.requireNonNull(places.get(tree.siteId())),
                                         on,
-                                        seenByTree.getOrDefault(tree.id, List.of()),
-                                        woundsByTree.getOrDefault(tree.id, List.of()),
-                                        branchesByTree.getOrDefault(tree.id, List.of()),
-                                        containersByTree.getOrDefault(tree.id, List.of()),
-                                        worksByTree.getOrDefault(tree.id, List.of()),
-                                        named(names, former.getOrDefault(tree.id, Set.of()))))
+                                        seenByTree.getOrDefault(tree.id(), List.of()),
+                                        woundsByTree.getOrDefault(tree.id(), List.of()),
+                                        branchesByTree.getOrDefault(tree.id(), List.of()),
+                                        containersByTree.getOrDefault(tree.id(), List.of()),
+                                        worksByTree.getOrDefault(tree.id(), List.of()),
+                                        named(names, former.getOrDefault(tree.id(), Set.of()))))
                 .toList();
-    }
-
-    private Map<Long, Site> sitesOf(Collection<TreeEntity> found) {
-        var ids = found.stream().map(tree -> tree.siteId).collect(Collectors.toSet());
-        return read(sites, SiteRows.WITH_MONTHS + " where s.id in ?1", ids).stream()
-                .map(SiteEntity::toSite)
-                .collect(Collectors.toMap(Site::id, Function.identity()));
     }
 
     private List<Observation> observations(Set<Long> ids, LocalDate on) {
@@ -148,6 +144,39 @@ public class Records {
     private static <E> List<E> read(
             PanacheRepositoryBase<E, Long> rows, String query, Object... parameters) {
         return rows.find(query, parameters).withHint(HibernateHints.HINT_READ_ONLY, true).list();
+    }
+
+    /** Whether an entry is there that nobody has corrected. */
+    public boolean isInForce(long observationId) {
+        var row = observations.findById(observationId);
+        return row != null && row.supersededBy == null;
+    }
+
+    /**
+     * The day each person last observed something of these trees, up to a day; those who never did
+     * are absent. One query.
+     */
+    public Map<Long, LocalDate> lastObservedBy(
+            Collection<Long> personIds, Collection<Long> treeIds, LocalDate until) {
+        return observations.lastBy(personIds, treeIds, until);
+    }
+
+    /**
+     * What each of some trees stood in on a day, in one query; trees without an entry are absent.
+     */
+    public Map<Long, ContainerStay> containersOn(Collection<Long> treeIds, LocalDate day) {
+        var stays = new HashMap<Long, ContainerStay>();
+        if (!treeIds.isEmpty()) {
+            containers
+                    .list(ofTrees("since") + " order by since, id", treeIds, day)
+                    .forEach(row -> stays.put(row.treeId, row.toStay()));
+        }
+        return stays;
+    }
+
+    /** Trees with a wound read as closed, the latest first. */
+    public List<Long> treesWithClosedWounds(int most) {
+        return observations.treesWithClosedWounds(most);
     }
 
     private static <V> Map<Long, List<V>> byTree(List<V> rows, Function<V, Long> treeId) {

@@ -1,11 +1,8 @@
 package org.ripewood.records;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.time.LocalDate;
-import java.util.Collection;
-import java.util.HashMap;
+import jakarta.transaction.Transactional;
 import java.util.List;
-import java.util.Map;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Today;
@@ -16,7 +13,8 @@ import org.ripewood.trees.Reach;
 
 /** What trees stood in. */
 @ApplicationScoped
-public class ContainerBook {
+@Transactional
+public class Containers {
 
     private static final List<String> KINDS = Fact.CONTAINER_KIND.words();
 
@@ -25,13 +23,14 @@ public class ContainerBook {
     private final Days days;
     private final Today today;
 
-    ContainerBook(ContainerStayRows rows, Reach reach, Days days, Today today) {
+    Containers(ContainerStayRows rows, Reach reach, Days days, Today today) {
         this.rows = rows;
         this.reach = reach;
         this.days = days;
         this.today = today;
     }
 
+    /** Moves a tree to another container. */
     public ContainerStay moveTo(Actor actor, long treeId, NewContainer container) {
         reach.requireHere(actor, treeId);
         days.requireHappened("since", container.since());
@@ -56,20 +55,11 @@ public class ContainerBook {
         return row.toStay();
     }
 
+    /** Containers, latest first. */
     public List<ContainerStay> of(Actor actor, long treeId) {
         reach.require(actor, treeId);
         return rows.list("treeId = ?1 order by since desc, id desc", treeId).stream()
                 .map(ContainerStayEntity::toStay)
                 .toList();
-    }
-
-    /** What each tree stood in on a day, in one query; trees nobody said it of are absent. */
-    public Map<Long, ContainerStay> on(Collection<Long> treeIds, LocalDate day) {
-        var stays = new HashMap<Long, ContainerStay>();
-        if (!treeIds.isEmpty()) {
-            rows.list(Records.ofTrees("since") + " order by since, id", treeIds, day)
-                    .forEach(row -> stays.put(row.treeId, row.toStay()));
-        }
-        return stays;
     }
 }

@@ -1,6 +1,7 @@
 package org.ripewood.records;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Work;
@@ -11,25 +12,28 @@ import org.ripewood.platform.problems.Suggestion;
 import org.ripewood.trees.Days;
 import org.ripewood.trees.FormerKeepers;
 import org.ripewood.trees.Reach;
+import org.ripewood.trees.Trees;
 
 /** What was done to trees. */
 @ApplicationScoped
-public class WorkBook {
+@Transactional
+public class WorksDone {
 
     private final WorkDoneRows rows;
     private final Reach reach;
     private final Days days;
     private final Today today;
-    private final FormerKeepers formerKeepers;
+    private final Trees trees;
 
-    WorkBook(WorkDoneRows rows, Reach reach, Days days, Today today, FormerKeepers formerKeepers) {
+    WorksDone(WorkDoneRows rows, Reach reach, Days days, Today today, Trees trees) {
         this.rows = rows;
         this.reach = reach;
         this.days = days;
         this.today = today;
-        this.formerKeepers = formerKeepers;
+        this.trees = trees;
     }
 
+    /** Records work done; `clock` is the technique's, null for none. */
     public WorkDone record(
             Actor actor, long treeId, Work work, @Nullable String clock, @Nullable String note) {
         reach.requireHere(actor, treeId);
@@ -56,8 +60,9 @@ public class WorkBook {
         return row.toWorkDone();
     }
 
+    /** Work done, latest first. */
     public List<WorkDone> of(Actor actor, long treeId) {
-        var hidden = formerKeepers.hidden(actor, reach.tree(actor, treeId));
+        var hidden = trees.hiddenKeepers(actor, treeId);
         return rows.list("treeId = ?1 order by doneOn desc, id desc", treeId).stream()
                 .map(WorkDoneEntity::toWorkDone)
                 .map(

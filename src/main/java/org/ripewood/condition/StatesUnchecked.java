@@ -1,6 +1,7 @@
 package org.ripewood.condition;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.HashMap;
@@ -14,25 +15,29 @@ import org.ripewood.core.progress.Recovery;
 import org.ripewood.core.season.StageClock;
 import org.ripewood.course.Content;
 import org.ripewood.course.CourseContent;
-import org.ripewood.records.Records;
+import org.ripewood.records.RecordsUnchecked;
 import org.ripewood.records.TreeRecord;
 import org.ripewood.records.Wound;
 import org.ripewood.sites.Seasons;
 import org.ripewood.sites.TreeSeason;
 import org.ripewood.trees.Days;
 
-/** Trees on a day, derived from their records. */
+/**
+ * Trees on a day, derived from their records. For rooms that have checked whose trees they are;
+ * doors ask {@link TreeStates}.
+ */
 @ApplicationScoped
-class States {
+@Transactional
+public class StatesUnchecked {
 
-    private final Records records;
+    private final RecordsUnchecked records;
     private final CourseContent content;
     private final Seasons seasons;
     private final ClosedWounds closedWounds;
     private final Days days;
 
-    States(
-            Records records,
+    StatesUnchecked(
+            RecordsUnchecked records,
             CourseContent content,
             Seasons seasons,
             ClosedWounds closedWounds,
@@ -44,7 +49,8 @@ class States {
         this.days = days;
     }
 
-    Map<Long, TreeState> on(Collection<Long> treeIds, LocalDate on) {
+    /** Many trees on a day, in a number of queries that does not depend on how many. */
+    public Map<Long, TreeState> on(Collection<Long> treeIds, LocalDate on) {
         var states = new HashMap<Long, TreeState>();
         for (var judged : judge(treeIds, on)) {
             states.put(judged.record().tree().id(), judged.state());

@@ -1,6 +1,7 @@
 package org.ripewood.records;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.ripewood.platform.Actor;
@@ -10,7 +11,8 @@ import org.ripewood.trees.Reach;
 
 /** Cuts and how they close. */
 @ApplicationScoped
-public class WoundBook {
+@Transactional
+public class Wounds {
 
     private final WoundRows rows;
     private final ObservationRows observations;
@@ -18,7 +20,7 @@ public class WoundBook {
     private final Days days;
     private final Today today;
 
-    WoundBook(WoundRows rows, ObservationRows observations, Reach reach, Days days, Today today) {
+    Wounds(WoundRows rows, ObservationRows observations, Reach reach, Days days, Today today) {
         this.rows = rows;
         this.observations = observations;
         this.reach = reach;
@@ -26,6 +28,7 @@ public class WoundBook {
         this.today = today;
     }
 
+    /** Enters a wound. */
     public Wound add(Actor actor, long treeId, NewWound wound) {
         reach.requireHere(actor, treeId);
         days.requireHappened("madeOn", wound.madeOn());
@@ -45,6 +48,7 @@ public class WoundBook {
         return row.toWound(List.of());
     }
 
+    /** Wounds with their readings, widest open first, deadwood by design last. */
     public List<Wound> of(Actor actor, long treeId) {
         reach.require(actor, treeId);
         var readings =

@@ -2,6 +2,7 @@ package org.ripewood.trees;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.LockModeType;
+import jakarta.transaction.Transactional;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
@@ -20,9 +21,10 @@ import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.platform.problems.Suggestion;
 
-/** Which trees there are and whose they are. */
+/** Trees within reach: which there are, whose they are and what is said of them. */
 @ApplicationScoped
-public class TreeBook {
+@Transactional
+public class Trees {
 
     private static final String BY_LABEL = " order by label, id";
 
@@ -32,17 +34,19 @@ public class TreeBook {
     private final CourseContent content;
     private final SiteReach sites;
     private final WordsBook words;
+    private final FormerKeepers formerKeepers;
     private final Reach reach;
     private final Days days;
     private final Today today;
 
-    TreeBook(
+    Trees(
             TreeRows rows,
             TreeKeepingRows keepings,
             People people,
             CourseContent content,
             SiteReach sites,
             WordsBook words,
+            FormerKeepers formerKeepers,
             Reach reach,
             Days days,
             Today today) {
@@ -52,11 +56,13 @@ public class TreeBook {
         this.content = content;
         this.sites = sites;
         this.words = words;
+        this.formerKeepers = formerKeepers;
         this.reach = reach;
         this.days = days;
         this.today = today;
     }
 
+    /** Enters a tree, at a site within reach. */
     public Tree enter(Actor actor, NewTree tree) {
         requireKeeper(actor, tree.keeperId());
         requireSpecies(tree.species());
@@ -77,7 +83,37 @@ public class TreeBook {
         return words.told(actor, row);
     }
 
+    /** Whether a tree is there and within reach. */
+    public boolean reaches(Actor actor, long treeId) {
+        return reach.includes(actor, treeId);
+    }
+
+    /** A tree within reach; 404 otherwise. */
+    public Tree get(Actor actor, long treeId) {
+        return words.told(actor, reach.tree(actor, treeId));
+    }
+
+    /** What was said of a tree within reach before somebody said something else. */
+    public List<EarlierWords> earlierWords(Actor actor, long treeId) {
+        return words.earlier(actor, reach.tree(actor, treeId));
+    }
+
+    /**
+     * Trees within reach by label; of one keeper when given, of the students of one course when
+     * given. Those that left the school are not among them.
+     */
     public Paged<Tree> list(
+            Actor actor, @Nullable Long keeperId, @Nullable Long courseId, PageRequest page) {
+        return list(actor, keeperId, courseId, false, page);
+    }
+
+    /** The same of trees that left the school. */
+    public Paged<Tree> left(
+            Actor actor, @Nullable Long keeperId, @Nullable Long courseId, PageRequest page) {
+        return list(actor, keeperId, courseId, true, page);
+    }
+
+    private Paged<Tree> list(
             Actor actor,
             @Nullable Long keeperId,
             @Nullable Long courseId,
@@ -99,26 +135,41 @@ public class TreeBook {
         return Paged.of(words.told(actor, found), page, query.count());
     }
 
-    public List<Tree> ofKeepers(Collection<Long> keeperIds) {
-        if (keeperIds.isEmpty()) {
-            return List.of();
+    /**
+     * Goes on only when a tree is within reach (404) and has not left the school (409): whatever
+     * writes of a tree asks this first.
+     */
+    public void requireHere(Actor actor, long treeId) {
+        reach.requireHere(actor, treeId);
+    }
+
+    /** The same of a tree that may be out of reach, of which nothing is said then. */
+    public void refuseLeft(Actor actor, long treeId) {
+        if (reach.includes(actor, treeId)) {
+            reach.requireHere(actor, treeId);
         }
-        return rows
-                .list("keeperId in ?1 and " + TreeRows.HERE + " order by id", Set.copyOf(keeperIds))
-                .stream()
-                .map(TreeEntity::toTree)
-                .toList();
     }
 
-    public Map<Long, String> labels(Collection<Long> treeIds) {
-        return treeIds.isEmpty()
-                ? Map.of()
-                : rows.list("id in ?1", Set.copyOf(treeIds)).stream()
-                        .collect(Collectors.toMap(tree -> tree.id, tree -> tree.label));
+    /**
+     * Former keepers of a tree whom the actor does not reach: neither their names nor what they
+     * wrote in their own words is for the actor.
+     */
+    public Set<Long> hiddenKeepers(Actor actor, long treeId) {
+        return formerKeepers.hidden(actor, reach.tree(actor, treeId));
     }
 
-    /** Locked first, so that of two who change it at once the second hears of the first. */
+    /** Names on a tree's record, as the actor may read them. */
+    public Map<Long, String> names(Actor actor, long treeId, Collection<Long> personIds) {
+        return formerKeepers.names(hiddenKeepers(actor, treeId), personIds);
+    }
+
+    /**
+     * Changes label and site (to one within reach), and takes what is said anew of its origin and
+     * in its note beside what was said before. Who does not read a former keeper's words leaves
+     * them by saying nothing. 412 when the version is not the current one.
+     */
     public Tree change(Actor actor, long treeId, long version, NewTree tree) {
+        // locked first, so that of two who change it at once the second hears of the first
         var row = rows.findById(treeId, LockModeType.PESSIMISTIC_WRITE);
         reach.requireHere(actor, treeId);
         if (row.version != version) {

@@ -2,9 +2,9 @@ package org.ripewood.records;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.LockModeType;
+import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -18,35 +18,37 @@ import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.trees.Days;
-import org.ripewood.trees.FormerKeepers;
 import org.ripewood.trees.Reach;
+import org.ripewood.trees.Trees;
 
 /** What was seen and measured; a correction stands beside what it corrects. */
 @ApplicationScoped
-public class ObservationBook {
+@Transactional
+public class Observations {
 
     private final ObservationRows rows;
     private final FactAsked asked;
     private final Reach reach;
     private final Days days;
     private final Today today;
-    private final FormerKeepers formerKeepers;
+    private final Trees trees;
 
-    ObservationBook(
+    Observations(
             ObservationRows rows,
             FactAsked asked,
             Reach reach,
             Days days,
             Today today,
-            FormerKeepers formerKeepers) {
+            Trees trees) {
         this.rows = rows;
         this.asked = asked;
         this.reach = reach;
         this.days = days;
         this.today = today;
-        this.formerKeepers = formerKeepers;
+        this.trees = trees;
     }
 
+    /** Records an observation, or a correction of one. */
     public Observation observe(Actor actor, long treeId, NewObservation seen) {
         reach.requireHere(actor, treeId);
         var fact = asked.fact(actor, seen.fact());
@@ -79,8 +81,9 @@ public class ObservationBook {
         return row;
     }
 
+    /** Observations, latest first, corrected ones included and marked. */
     public Paged<Observation> list(Actor actor, long treeId, PageRequest page) {
-        var hidden = formerKeepers.hidden(actor, reach.tree(actor, treeId));
+        var hidden = trees.hiddenKeepers(actor, treeId);
         var query = rows.find("treeId = ?1 order by observedOn desc, id desc", treeId);
         var found = query.page(page.page(), page.size()).list();
         return Paged.of(
@@ -92,11 +95,7 @@ public class ObservationBook {
                 query.count());
     }
 
-    public boolean isInForce(long id) {
-        var row = rows.findById(id);
-        return row != null && row.supersededBy == null;
-    }
-
+    /** Sets facts as the effect of signed-off work, as seen by the instructor on that day. */
     public void setFacts(
             Actor actor, long treeId, Map<Fact, Value> facts, LocalDate on, String note) {
         actor.require(Role.INSTRUCTOR, "set facts by signing work off");
@@ -107,11 +106,6 @@ public class ObservationBook {
                     requireSettable(fact, value);
                     rows.persist(row(actor, treeId, fact, value, on, note));
                 });
-    }
-
-    public Map<Long, LocalDate> lastBy(
-            Collection<Long> personIds, Collection<Long> treeIds, LocalDate until) {
-        return rows.lastBy(personIds, treeIds, until);
     }
 
     /** The entry to be corrected, locked so that it is corrected once; null for a new entry. */

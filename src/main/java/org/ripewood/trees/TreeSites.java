@@ -1,25 +1,33 @@
 package org.ripewood.trees;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.time.LocalDate;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.season.GrowingSeason;
 import org.ripewood.core.season.Habit;
 import org.ripewood.course.CourseContent;
+import org.ripewood.platform.Actor;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.platform.problems.Suggestion;
 import org.ripewood.sites.KnownSite;
+import org.ripewood.sites.NewSite;
 import org.ripewood.sites.ReadingRows;
+import org.ripewood.sites.ReadingsBook;
+import org.ripewood.sites.ReadingsImport;
 import org.ripewood.sites.Seasons;
 import org.ripewood.sites.Site;
+import org.ripewood.sites.SiteLine;
 import org.ripewood.sites.SiteSeason;
 import org.ripewood.sites.Sites;
 import org.ripewood.sites.TreeSeason;
 
-/** What is known of a site, and its seasons. */
+/** Sites, as people reach them by the trees that stand there, and their seasons. */
 @ApplicationScoped
-public class SiteDesk {
+@Transactional
+public class TreeSites {
 
     /** Species that grow below freezing, or only above 20 °C, are not known (common practice). */
     private static final double LOWEST_BASE = -5;
@@ -30,20 +38,26 @@ public class SiteDesk {
     private static final int YEARS_AHEAD = 5;
 
     private final Sites sites;
+    private final SiteReach reach;
+    private final ReadingsBook imports;
     private final ReadingRows readings;
     private final TreeRows trees;
     private final Seasons seasons;
     private final CourseContent content;
     private final Today today;
 
-    SiteDesk(
+    TreeSites(
             Sites sites,
+            SiteReach reach,
+            ReadingsBook imports,
             ReadingRows readings,
             TreeRows trees,
             Seasons seasons,
             CourseContent content,
             Today today) {
         this.sites = sites;
+        this.reach = reach;
+        this.imports = imports;
         this.readings = readings;
         this.trees = trees;
         this.seasons = seasons;
@@ -51,11 +65,52 @@ public class SiteDesk {
         this.today = today;
     }
 
-    public KnownSite known(long siteId) {
+    /** Enters a site; instructors and registrars only. */
+    public Site enter(Actor actor, NewSite site) {
+        return sites.enter(actor, site);
+    }
+
+    /**
+     * Changes name, place and monthly means of a site within reach: by who entered it, an
+     * instructor of most whose trees stand there, or a registrar. 412 when the version is not the
+     * current one.
+     */
+    public KnownSite change(Actor actor, long siteId, long version, NewSite site) {
+        reach.requireToChange(actor, siteId, "change it");
+        return known(sites.change(siteId, version, site));
+    }
+
+    /** Whether the actor may change a site within their reach, and bring in readings. */
+    public boolean mayChange(Actor actor, long siteId) {
+        reach.require(actor, siteId);
+        return reach.mayChange(actor, siteId);
+    }
+
+    /** A site within reach and what is known of it; 404 otherwise. */
+    public KnownSite get(Actor actor, long siteId) {
+        reach.require(actor, siteId);
         return known(sites.get(siteId));
     }
 
-    public KnownSite known(Site site) {
+    /** All sites, by name; of those out of reach no more than the name. */
+    public List<SiteLine> list(Actor actor) {
+        return reach.lines(actor);
+    }
+
+    /**
+     * Keeps the daily readings in a text, for those who may {@link #change change} the site.
+     *
+     * <p>Good lines are kept whatever the others are. A day that was imported before is read anew:
+     * readings are measurements of the site and not part of any tree's record.
+     *
+     * @param text a line a day with date, tmin and tmax in °C, or GHCN-Daily's layout by station
+     */
+    public ReadingsImport importReadings(Actor actor, long siteId, String text) {
+        reach.requireToChange(actor, siteId, "bring in its readings");
+        return imports.take(siteId, text);
+    }
+
+    private KnownSite known(Site site) {
         return new KnownSite(
                 site,
                 seasons.basis(site),
@@ -63,8 +118,14 @@ public class SiteDesk {
                 trees.speciesAt(site.id()));
     }
 
-    /** The season of a habit that begins in a year; the present one when none is given. */
-    public SiteSeason season(long siteId, Habit habit, double baseCelsius, @Nullable Integer year) {
+    /**
+     * A growing season at a site within reach, for trees nobody has looked at.
+     *
+     * @param year in which it begins; the present season when null
+     */
+    public SiteSeason season(
+            Actor actor, long siteId, Habit habit, double baseCelsius, @Nullable Integer year) {
+        reach.require(actor, siteId);
         if (!(baseCelsius >= LOWEST_BASE && baseCelsius <= HIGHEST_BASE)) {
             throw Refused.invalid(
                     "base",
@@ -76,8 +137,9 @@ public class SiteDesk {
         return laidOut(site, habit, baseCelsius, season, seasons.once(site, habit, baseCelsius));
     }
 
-    /** The present season of a species. */
-    public SiteSeason season(long siteId, String speciesCode) {
+    /** The present growing season of a species at a site within reach. */
+    public SiteSeason season(Actor actor, long siteId, String speciesCode) {
+        reach.require(actor, siteId);
         var known = content.inForce().species();
         var species = known.get(speciesCode);
         if (species == null) {

@@ -3,6 +3,7 @@ package org.ripewood.trees;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
 import jakarta.persistence.LockModeType;
+import jakarta.transaction.Transactional;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Actor;
@@ -11,7 +12,8 @@ import org.ripewood.platform.problems.Refused;
 
 /** Lets trees leave the school. Called within the façade's transaction. */
 @ApplicationScoped
-public class DepartureBook {
+@Transactional
+public class Departures {
 
     private final TreeRows rows;
     private final TreeKeepingRows keepings;
@@ -23,7 +25,7 @@ public class DepartureBook {
     private final Event<TreeLeft> left;
     private final Today today;
 
-    DepartureBook(
+    Departures(
             TreeRows rows,
             TreeKeepingRows keepings,
             DepartureRows departures,
@@ -44,7 +46,11 @@ public class DepartureBook {
         this.today = today;
     }
 
-    /** Locked first, so that of two who change it at once the second hears of the first. */
+    /**
+     * Lets a tree within reach leave the school. Its record is closed from then on and stays to be
+     * read; {@link TreeLeft} is told to other rooms. 409 when it left already, 412 when the version
+     * is not the current one.
+     */
     public Tree leave(Actor actor, long treeId, long version, NewDeparture going) {
         var row = rows.findById(treeId, LockModeType.PESSIMISTIC_WRITE);
         reach.requireHere(actor, treeId);
@@ -67,6 +73,7 @@ public class DepartureBook {
         return words.told(actor, row);
     }
 
+    /** When a tree within reach left the school and how, the last time first. */
     public List<Departure> of(Actor actor, long treeId) {
         var hidden = formerKeepers.hidden(actor, reach.tree(actor, treeId));
         return departures.ofTree(treeId).stream().map(row -> row.toDeparture(hidden)).toList();
