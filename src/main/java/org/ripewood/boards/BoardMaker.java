@@ -1,6 +1,7 @@
 package org.ripewood.boards;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Collection;
@@ -23,6 +24,8 @@ import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.meters.Measured;
+import org.ripewood.platform.meters.Meter;
 import org.ripewood.standing.SubjectGatherer;
 import org.ripewood.standing.TreeOnDay;
 import org.ripewood.standing.Usefulness;
@@ -36,6 +39,7 @@ import org.ripewood.trees.TreesUnchecked;
  * many for ten as for a hundred, and trees of other courses are not asked for.
  */
 @ApplicationScoped
+@Transactional
 public class BoardMaker {
 
     private static final Comparator<TreeOnBoard> MOST_URGENT_FIRST =
@@ -62,12 +66,19 @@ public class BoardMaker {
         this.today = today;
     }
 
-    /**
-     * The board.
-     *
-     * @param page null for all rows
-     */
+    /** A course's board; instructors of the course and registrars only. */
+    @Measured(Meter.BOARD_MADE)
     public Board make(
+            Actor actor, long courseId, LocalDate on, BoardAsked asked, PageRequest page) {
+        return board(actor, courseId, on, asked, page);
+    }
+
+    /** The same with all rows the filter leaves, on one page. */
+    public Board whole(Actor actor, long courseId, LocalDate on, BoardAsked asked) {
+        return board(actor, courseId, on, asked, null);
+    }
+
+    private Board board(
             Actor actor,
             long courseId,
             LocalDate on,

@@ -1,6 +1,7 @@
 package org.ripewood.boards;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -23,6 +24,7 @@ import org.ripewood.steps.StepTeller;
 
 /** Makes a tree's checklist: do now, waiting and why, measure next, done, care. */
 @ApplicationScoped
+@Transactional
 public class ChecklistMaker {
 
     private static final Set<Verdict> WAITING =
@@ -40,6 +42,7 @@ public class ChecklistMaker {
         this.teller = teller;
     }
 
+    /** A student's checklist for a tree. */
     public Checklist make(Actor actor, long treeId, LocalDate on) {
         var tree = gatherer.one(actor, treeId, on);
         return new Checklist(

@@ -1,6 +1,7 @@
 package org.ripewood.boards;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
@@ -15,6 +16,7 @@ import org.ripewood.trees.TreesUnchecked;
 
 /** Finds which lessons trees wait for: a student's own, or those of a course. */
 @ApplicationScoped
+@Transactional
 public class LessonFinder {
 
     private final People people;
@@ -27,6 +29,10 @@ public class LessonFinder {
         this.gatherer = gatherer;
     }
 
+    /**
+     * Which lessons a person's trees wait for, the one that frees most first; 404 out of reach.
+     * Nothing for who is no student: only students have skills to show.
+     */
     public List<LessonNeed> ofPerson(Actor actor, long personId, LocalDate on) {
         if (!people.reaches(actor, personId)) {
             throw Refused.notFound("person", personId);
@@ -34,6 +40,7 @@ public class LessonFinder {
         return of(List.of(people.get(personId)), on);
     }
 
+    /** The same over all students of a course; for those who run it. */
     public List<LessonNeed> ofCourse(Actor actor, long courseId, LocalDate on) {
         people.getCourse(actor, courseId);
         people.requireRuns(actor, courseId, "its lessons");

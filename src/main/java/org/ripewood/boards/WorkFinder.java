@@ -1,6 +1,7 @@
 package org.ripewood.boards;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
@@ -19,6 +20,7 @@ import org.ripewood.steps.WaiverBook;
 
 /** Finds what could be done with trees of a course, in a number of queries that stays the same. */
 @ApplicationScoped
+@Transactional
 public class WorkFinder {
 
     private final People people;
@@ -33,6 +35,10 @@ public class WorkFinder {
         this.today = today;
     }
 
+    /**
+     * What could be done with trees of a course on a day, forecasts included; for those who run the
+     * course. In the order of the trees asked for; trees that are not there are left out.
+     */
     public List<DayWork> on(Actor actor, long courseId, Collection<Long> treeIds, LocalDate on) {
         people.requireRuns(actor, courseId, "what its trees could do");
         var students = people.members(courseId, Role.STUDENT);
@@ -60,6 +66,10 @@ public class WorkFinder {
                 .collect(Collectors.toMap(tree -> tree.tree().id(), tree -> tree));
     }
 
+    /**
+     * When each technique could be done on trees of a course, as of today; for those who run it.
+     * Trees that are not there are left out.
+     */
     public List<TreeOutlooks> outlooks(Actor actor, long courseId, Collection<Long> treeIds) {
         people.requireRuns(actor, courseId, "what its trees could do");
         var students = people.members(courseId, Role.STUDENT);

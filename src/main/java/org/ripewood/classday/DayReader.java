@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.accounts.People;
 import org.ripewood.boards.DayWork;
+import org.ripewood.boards.WorkFinder;
 import org.ripewood.core.bench.DayChoice;
 import org.ripewood.core.bench.DayLimits;
 import org.ripewood.course.Content;
@@ -21,7 +22,6 @@ import org.ripewood.platform.Actor;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.records.RecordsUnchecked;
-import org.ripewood.routes.Standings;
 import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
 
@@ -32,7 +32,7 @@ class DayReader {
     private final Sessions sessions;
     private final People people;
     private final CourseContent content;
-    private final Standings standings;
+    private final WorkFinder workFinder;
     private final Materials materials;
     private final RecordsUnchecked recordsUnchecked;
     private final WishBook wishes;
@@ -43,7 +43,7 @@ class DayReader {
             Sessions sessions,
             People people,
             CourseContent content,
-            Standings standings,
+            WorkFinder workFinder,
             Materials materials,
             RecordsUnchecked recordsUnchecked,
             WishBook wishes,
@@ -52,7 +52,7 @@ class DayReader {
         this.sessions = sessions;
         this.people = people;
         this.content = content;
-        this.standings = standings;
+        this.workFinder = workFinder;
         this.materials = materials;
         this.recordsUnchecked = recordsUnchecked;
         this.wishes = wishes;
@@ -129,7 +129,7 @@ class DayReader {
 
     private Map<Long, DayWork> workOf(Actor actor, Session session) {
         var ids = session.enrolments().stream().map(Session.Enrolment::treeId).toList();
-        return standings.workOn(actor, session.courseId(), ids, session.heldOn()).stream()
+        return workFinder.on(actor, session.courseId(), ids, session.heldOn()).stream()
                 .collect(Collectors.toMap(work -> work.tree().id(), work -> work));
     }
 

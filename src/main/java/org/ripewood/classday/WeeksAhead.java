@@ -11,6 +11,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import org.ripewood.accounts.People;
+import org.ripewood.boards.WorkFinder;
 import org.ripewood.core.progress.ReadyWeeks;
 import org.ripewood.course.Content;
 import org.ripewood.course.CourseContent;
@@ -19,7 +20,6 @@ import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Refused;
-import org.ripewood.routes.Standings;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.TreesUnchecked;
 
@@ -46,7 +46,7 @@ class WeeksAhead {
 
     private final People people;
     private final TreesUnchecked treesUnchecked;
-    private final Standings standings;
+    private final WorkFinder workFinder;
     private final CourseContent content;
     private final Today today;
     private final Map<Asked, WeeksCount> counts = new ConcurrentHashMap<>();
@@ -63,12 +63,12 @@ class WeeksAhead {
     WeeksAhead(
             People people,
             TreesUnchecked treesUnchecked,
-            Standings standings,
+            WorkFinder workFinder,
             CourseContent content,
             Today today) {
         this.people = people;
         this.treesUnchecked = treesUnchecked;
-        this.standings = standings;
+        this.workFinder = workFinder;
         this.content = content;
         this.today = today;
     }
@@ -143,7 +143,7 @@ class WeeksAhead {
             QuarkusTransaction.requiringNew()
                     .run(
                             () ->
-                                    standings
+                                    workFinder
                                             .outlooks(actor, asked.courseId(), some)
                                             .forEach(tree -> counting.add(tree.openings())));
             step.done(at + some.size());

@@ -5,7 +5,7 @@ import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.records.Wounds;
-import org.ripewood.routes.Standings;
+import org.ripewood.steps.Steps;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
 
@@ -17,13 +17,13 @@ class PhotoReach {
 
     private final Trees trees;
     private final Wounds woundsOfSchool;
-    private final Standings standings;
+    private final Steps steps;
     private final PhotoRows rows;
 
-    PhotoReach(Trees trees, Wounds woundsOfSchool, Standings standings, PhotoRows rows) {
+    PhotoReach(Trees trees, Wounds woundsOfSchool, Steps steps, PhotoRows rows) {
         this.trees = trees;
         this.woundsOfSchool = woundsOfSchool;
-        this.standings = standings;
+        this.steps = steps;
         this.rows = rows;
     }
 
@@ -76,7 +76,7 @@ class PhotoReach {
             throw Refused.notFound("wound", woundId);
         }
         var stepId = said.stepId();
-        if (stepId != null && standings.getStep(actor, stepId).treeId() != treeId) {
+        if (stepId != null && steps.get(actor, stepId).treeId() != treeId) {
             throw Refused.notFound("step", stepId);
         }
     }

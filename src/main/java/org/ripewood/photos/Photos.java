@@ -14,7 +14,7 @@ import org.ripewood.platform.Paged;
 import org.ripewood.platform.meters.Meter;
 import org.ripewood.platform.meters.Meters;
 import org.ripewood.platform.problems.Refused;
-import org.ripewood.routes.Standings;
+import org.ripewood.steps.Steps;
 import org.ripewood.trees.Trees;
 
 /**
@@ -31,7 +31,7 @@ public class Photos {
     private static final Logger LOG = Logger.getLogger(Photos.class);
 
     private final Trees trees;
-    private final Standings standings;
+    private final Steps steps;
     private final PhotoRows rows;
     private final PhotoBook book;
     private final PhotoReach reach;
@@ -43,7 +43,7 @@ public class Photos {
 
     Photos(
             Trees trees,
-            Standings standings,
+            Steps steps,
             PhotoRows rows,
             PhotoBook book,
             PhotoReach reach,
@@ -53,7 +53,7 @@ public class Photos {
             RecordPictures files,
             Meters meters) {
         this.trees = trees;
-        this.standings = standings;
+        this.steps = steps;
         this.rows = rows;
         this.book = book;
         this.reach = reach;
@@ -135,7 +135,7 @@ public class Photos {
 
     /** Photos that are evidence for a step within reach. */
     public List<Photo> ofStep(Actor actor, long stepId) {
-        var treeId = standings.getStep(actor, stepId).treeId();
+        var treeId = steps.get(actor, stepId).treeId();
         return veil.over(actor, treeId, rows.ofStep(stepId));
     }
 

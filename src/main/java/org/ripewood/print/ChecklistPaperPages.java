@@ -10,9 +10,9 @@ import jakarta.ws.rs.core.MediaType;
 import org.ripewood.accounts.People;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.boards.Checklist;
+import org.ripewood.boards.ChecklistMaker;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Today;
-import org.ripewood.routes.Standings;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
 
@@ -30,7 +30,7 @@ class ChecklistPaperPages {
     private final CurrentUser user;
     private final People people;
     private final Trees trees;
-    private final Standings standings;
+    private final ChecklistMaker checklistMaker;
     private final Aftercare aftercare;
     private final Today today;
 
@@ -38,13 +38,13 @@ class ChecklistPaperPages {
             CurrentUser user,
             People people,
             Trees trees,
-            Standings standings,
+            ChecklistMaker checklistMaker,
             Aftercare aftercare,
             Today today) {
         this.user = user;
         this.people = people;
         this.trees = trees;
-        this.standings = standings;
+        this.checklistMaker = checklistMaker;
         this.aftercare = aftercare;
         this.today = today;
     }
@@ -54,7 +54,7 @@ class ChecklistPaperPages {
     public String checklist(long id) {
         var actor = user.actor();
         var tree = trees.get(actor, id);
-        var list = standings.checklist(actor, id, today.date());
+        var list = checklistMaker.make(actor, id, today.date());
         return Templates.checklist(
                         tree,
                         people.get(tree.keeperId()).name(),

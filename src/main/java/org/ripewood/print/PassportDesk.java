@@ -8,6 +8,7 @@ import org.ripewood.aftercare.Aftercare;
 import org.ripewood.aftercare.Care;
 import org.ripewood.aftercare.CareTask;
 import org.ripewood.boards.Checklist;
+import org.ripewood.boards.ChecklistMaker;
 import org.ripewood.condition.TreeStates;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Facts;
@@ -20,7 +21,6 @@ import org.ripewood.platform.Today;
 import org.ripewood.records.Branches;
 import org.ripewood.records.Containers;
 import org.ripewood.records.WorksDone;
-import org.ripewood.routes.Standings;
 import org.ripewood.trees.Trees;
 
 /** Gathers what a tree's passport tells. */
@@ -55,7 +55,7 @@ class PassportDesk {
     private final Branches branchesOfSchool;
     private final Containers containersOfSchool;
     private final WorksDone worksDone;
-    private final Standings standings;
+    private final ChecklistMaker checklistMaker;
     private final Aftercare aftercare;
     private final CourseContent content;
     private final Today today;
@@ -66,7 +66,7 @@ class PassportDesk {
             Branches branchesOfSchool,
             Containers containersOfSchool,
             WorksDone worksDone,
-            Standings standings,
+            ChecklistMaker checklistMaker,
             Aftercare aftercare,
             CourseContent content,
             Today today) {
@@ -75,7 +75,7 @@ class PassportDesk {
         this.branchesOfSchool = branchesOfSchool;
         this.containersOfSchool = containersOfSchool;
         this.worksDone = worksDone;
-        this.standings = standings;
+        this.checklistMaker = checklistMaker;
         this.aftercare = aftercare;
         this.content = content;
         this.today = today;
@@ -97,7 +97,7 @@ class PassportDesk {
                 TrunkPicture.of(TrunkOnPaper.of(tree, growth, branches), Sheet.PAPER),
                 growth.closings(),
                 branches,
-                stages(inForce, standings.checklist(actor, treeId, on).done()),
+                stages(inForce, checklistMaker.make(actor, treeId, on).done()),
                 works(inForce, actor, treeId),
                 open(aftercare.of(actor, treeId, on)));
     }

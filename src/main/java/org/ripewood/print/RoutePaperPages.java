@@ -16,8 +16,8 @@ import org.ripewood.pictures.RoutePicture;
 import org.ripewood.pictures.Sheet;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Today;
+import org.ripewood.routes.RouteMaker;
 import org.ripewood.routes.RouteView;
-import org.ripewood.routes.Standings;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
 
@@ -35,15 +35,15 @@ class RoutePaperPages {
     private final CurrentUser user;
     private final People people;
     private final Trees trees;
-    private final Standings standings;
+    private final RouteMaker routeMaker;
     private final Today today;
 
     RoutePaperPages(
-            CurrentUser user, People people, Trees trees, Standings standings, Today today) {
+            CurrentUser user, People people, Trees trees, RouteMaker routeMaker, Today today) {
         this.user = user;
         this.people = people;
         this.trees = trees;
-        this.standings = standings;
+        this.routeMaker = routeMaker;
         this.today = today;
     }
 
@@ -52,7 +52,7 @@ class RoutePaperPages {
     public String route(long id, @QueryParam("goal") @Nullable String goal) {
         var actor = user.actor();
         var tree = trees.get(actor, id);
-        var route = standings.route(actor, id, goal, today.date());
+        var route = routeMaker.make(actor, id, goal, today.date());
         return Templates.route(
                         tree,
                         people.get(tree.keeperId()).name(),

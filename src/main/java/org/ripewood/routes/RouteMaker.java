@@ -26,7 +26,7 @@ import org.ripewood.standing.TreeOnDay;
  * years are gone through.
  */
 @ApplicationScoped
-class RouteMaker {
+public class RouteMaker {
 
     /** As course content names clocks, without what their facts have in front. */
     private static final String CLOCK = "days_since_";
@@ -40,9 +40,12 @@ class RouteMaker {
     }
 
     /**
-     * @param goal code of the stage; null for the one after the tree's own
+     * The years from a day on to a goal stage. No transaction is held while they are gone through.
+     *
+     * @param goal code of the stage, 400 when there is none such; null for the one after the tree's
+     *     own
      */
-    RouteView make(Actor actor, long treeId, @Nullable String goal, LocalDate on) {
+    public RouteView make(Actor actor, long treeId, @Nullable String goal, LocalDate on) {
         var tree = QuarkusTransaction.requiringNew().call(() -> gatherer.one(actor, treeId, on));
         var content = tree.content();
         var stage = goal == null ? next(tree) : stage(content, goal);

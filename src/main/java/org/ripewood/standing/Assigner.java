@@ -1,6 +1,7 @@
 package org.ripewood.standing;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Map;
@@ -22,11 +23,14 @@ import org.ripewood.steps.StepState;
 import org.ripewood.steps.StepWriter;
 import org.ripewood.steps.WaiverBook;
 import org.ripewood.steps.WaiverEntity;
+import org.ripewood.trees.Trees;
 
 /** Assigns steps, and keeps what each stood on. */
 @ApplicationScoped
+@Transactional
 public class Assigner {
 
+    private final Trees trees;
     private final SubjectGatherer gatherer;
     private final StepWriter writer;
     private final WaiverBook waivers;
@@ -34,11 +38,13 @@ public class Assigner {
     private final Today today;
 
     Assigner(
+            Trees trees,
             SubjectGatherer gatherer,
             StepWriter writer,
             WaiverBook waivers,
             DecisionBook decisions,
             Today today) {
+        this.trees = trees;
         this.gatherer = gatherer;
         this.writer = writer;
         this.waivers = waivers;
@@ -46,7 +52,12 @@ public class Assigner {
         this.today = today;
     }
 
+    /**
+     * Assigns a step; instructors who reach the tree only. Every reason against it must be waivable
+     * and waived with a reason.
+     */
     public Step assign(Actor actor, long treeId, NewAssignment assignment) {
+        trees.requireHere(actor, treeId);
         var tree = gatherer.one(actor, treeId, today.date());
         actor.require(Role.INSTRUCTOR, "assign a step");
         var standing = standing(tree, assignment.technique());
@@ -59,8 +70,10 @@ public class Assigner {
         return keep(actor, tree, told, assignment, passed);
     }
 
+    /** Notes that a technique was already done; instructors only. */
     public Step noteFoundDone(
             Actor actor, long treeId, String technique, LocalDate doneOn, @Nullable String note) {
+        trees.requireHere(actor, treeId);
         var tree = gatherer.one(actor, treeId, today.date());
         actor.require(Role.INSTRUCTOR, "note that a step was found done");
         var standing = standing(tree, technique);

@@ -15,7 +15,7 @@ import org.ripewood.platform.Actor;
 
 /** The decisions kept. Their reasons are kept as told, so that later content cannot change them. */
 @ApplicationScoped
-public class DecisionBook implements PanacheRepositoryBase<DecisionEntity, Long> {
+class DecisionBook implements PanacheRepositoryBase<DecisionEntity, Long> {
 
     private final ObjectWriter writer;
     private final ObjectReader reader;
@@ -48,7 +48,7 @@ public class DecisionBook implements PanacheRepositoryBase<DecisionEntity, Long>
         return requireNonNull(entity.id);
     }
 
-    public Decision told(DecisionEntity entity) {
+    Decision told(DecisionEntity entity) {
         return new Decision(
                 requireNonNull(entity.id),
                 entity.treeId,

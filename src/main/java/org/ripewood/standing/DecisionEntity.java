@@ -13,14 +13,14 @@ import org.jspecify.annotations.Nullable;
 /** A verdict as it was when someone acted on it, with all its reasons as JSON; never changed. */
 @Entity
 @Table(name = "decision")
-public class DecisionEntity {
+class DecisionEntity {
 
     @Id
     @GeneratedValue(strategy = GenerationType.SEQUENCE, generator = "decision_seq")
     @SequenceGenerator(name = "decision_seq", sequenceName = "decision_seq", allocationSize = 50)
     @Nullable Long id;
 
-    public long treeId;
+    long treeId;
     LocalDate onDay;
     String contentRevision;
     String standing;

@@ -1,6 +1,7 @@
 package org.ripewood.steps;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.condition.TreeStates;
@@ -15,6 +16,7 @@ import org.ripewood.trees.Trees;
 
 /** Takes reports of steps done. */
 @ApplicationScoped
+@Transactional
 public class Reports {
 
     private final StepReach reach;
@@ -45,6 +47,10 @@ public class Reports {
         this.today = today;
     }
 
+    /**
+     * The keeper, or an instructor for them, says the step is done; from ASSIGNED or SENT_BACK. 412
+     * when the version is not the current one. The same report sent twice counts once.
+     */
     public Step report(Actor actor, long stepId, long version, NewReport report) {
         var step = reach.stepToMove(actor, stepId);
         requireKeeperOrInstructor(actor, step);

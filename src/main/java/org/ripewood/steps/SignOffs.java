@@ -1,6 +1,7 @@
 package org.ripewood.steps;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.util.HashMap;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -21,6 +22,7 @@ import org.ripewood.trees.Trees;
 
 /** An instructor's look at reported work, and what follows from it for the tree. */
 @ApplicationScoped
+@Transactional
 public class SignOffs {
 
     private final StepReach reach;
@@ -54,6 +56,10 @@ public class SignOffs {
         this.wounds = wounds;
     }
 
+    /**
+     * Signs a reported step off: records the work, the wound, the container and the facts it
+     * changes. Instructors only, and not on their own trees.
+     */
     public Step signOff(Actor actor, long stepId, long version, @Nullable String note) {
         var step = stepOfInstructor(actor, stepId, "sign a step off");
         refuseOwnTree(actor, step);
@@ -66,6 +72,7 @@ public class SignOffs {
         return writer.told(step);
     }
 
+    /** Sends a reported step back with a note. Instructors only. */
     public Step sendBack(Actor actor, long stepId, long version, String note) {
         var step = stepOfInstructor(actor, stepId, "send a step back");
         StepWriter.requireVersion(step, version);
@@ -75,6 +82,7 @@ public class SignOffs {
         return writer.told(step);
     }
 
+    /** Takes back a step not yet signed off. Instructors only. */
     public Step withdraw(Actor actor, long stepId, long version, String note) {
         var step = stepOfInstructor(actor, stepId, "take a step back");
         StepWriter.requireVersion(step, version);

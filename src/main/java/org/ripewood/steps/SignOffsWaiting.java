@@ -3,6 +3,7 @@ package org.ripewood.steps;
 import static java.util.Objects.requireNonNull;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,6 +24,7 @@ import org.ripewood.trees.TreesUnchecked;
 
 /** Reported steps an instructor may sign off: those of trees in reach that are not their own. */
 @ApplicationScoped
+@Transactional
 public class SignOffsWaiting {
 
     private final StepBook steps;
@@ -47,6 +49,7 @@ public class SignOffsWaiting {
         this.today = today;
     }
 
+    /** Reported steps that wait for this instructor, oldest first. */
     public Paged<Waiting> forInstructor(Actor actor, PageRequest page) {
         if (!actor.is(Role.INSTRUCTOR)) {
             return Paged.of(List.of(), page, 0);

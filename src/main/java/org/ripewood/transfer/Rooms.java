@@ -13,8 +13,10 @@ import org.ripewood.records.Containers;
 import org.ripewood.records.Observations;
 import org.ripewood.records.WorksDone;
 import org.ripewood.records.Wounds;
-import org.ripewood.routes.Standings;
 import org.ripewood.sessions.Sessions;
+import org.ripewood.standing.Assigner;
+import org.ripewood.steps.Reports;
+import org.ripewood.steps.SignOffs;
 import org.ripewood.trees.TreeSites;
 import org.ripewood.trees.Trees;
 
@@ -41,8 +43,10 @@ class Rooms {
     final Assessments assessments;
     final Sessions sessions;
     final Materials materials;
-    final Standings standings;
     final Photos photos;
+    final Reports reports;
+    final SignOffs signOffs;
+    final Assigner assigner;
     final CourseContent content;
     private final Inputs inputs;
 
@@ -59,8 +63,10 @@ class Rooms {
             Assessments assessments,
             Sessions sessions,
             Materials materials,
-            Standings standings,
             Photos photos,
+            Reports reports,
+            SignOffs signOffs,
+            Assigner assigner,
             CourseContent content,
             Inputs inputs) {
         this.people = people;
@@ -75,8 +81,10 @@ class Rooms {
         this.assessments = assessments;
         this.sessions = sessions;
         this.materials = materials;
-        this.standings = standings;
         this.photos = photos;
+        this.reports = reports;
+        this.signOffs = signOffs;
+        this.assigner = assigner;
         this.content = content;
         this.inputs = inputs;
     }

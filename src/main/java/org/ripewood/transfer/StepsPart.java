@@ -60,7 +60,7 @@ final class StepsPart {
                 register ->
                         register.put(
                                 step,
-                                rooms.standings.assign(
+                                rooms.assigner.assign(
                                         register.actor(by),
                                         register.id(tree),
                                         rooms.checked(input))));
@@ -88,7 +88,7 @@ final class StepsPart {
                     var known = register.take(step);
                     register.put(
                             step,
-                            rooms.standings.report(
+                            rooms.reports.report(
                                     register.actor(by),
                                     known.id(),
                                     known.version(),
@@ -112,11 +112,10 @@ final class StepsPart {
                     register.put(
                             step,
                             switch (did) {
-                                case "sign_off" ->
-                                        rooms.standings.signOff(actor, id, version, note);
+                                case "sign_off" -> rooms.signOffs.signOff(actor, id, version, note);
                                 case "send_back" ->
-                                        rooms.standings.sendBack(actor, id, version, words);
-                                default -> rooms.standings.withdraw(actor, id, version, words);
+                                        rooms.signOffs.sendBack(actor, id, version, words);
+                                default -> rooms.signOffs.withdraw(actor, id, version, words);
                             });
                 });
     }

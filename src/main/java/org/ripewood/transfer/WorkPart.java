@@ -113,7 +113,7 @@ final class WorkPart {
                 day,
                 register -> {
                     if (technique != null) {
-                        rooms.standings.noteFoundDone(
+                        rooms.assigner.noteFoundDone(
                                 register.actor(by), register.id(tree), technique.code(), day, note);
                     }
                 });

@@ -59,7 +59,6 @@ import org.ripewood.records.NewWound;
 import org.ripewood.records.Observations;
 import org.ripewood.records.WorksDone;
 import org.ripewood.records.Wounds;
-import org.ripewood.routes.Standings;
 import org.ripewood.secondfactor.SecondFactors;
 import org.ripewood.sessions.NewCancellation;
 import org.ripewood.sessions.NewEnrolment;
@@ -69,8 +68,10 @@ import org.ripewood.sessions.Sessions;
 import org.ripewood.signin.SignIns;
 import org.ripewood.sites.NewSite;
 import org.ripewood.sites.Site;
+import org.ripewood.standing.Assigner;
 import org.ripewood.standing.NewAssignment;
 import org.ripewood.steps.NewReport;
+import org.ripewood.steps.Reports;
 import org.ripewood.steps.Step;
 import org.ripewood.trees.HandOver;
 import org.ripewood.trees.HandOvers;
@@ -96,7 +97,8 @@ class School {
     private final WorksDone worksDone;
     private final HandOvers handOvers;
     private final Sessions sessions;
-    private final Standings standings;
+    private final Assigner assigner;
+    private final Reports reports;
     private final ClassDays days;
     private final Aftercare aftercare;
     private final Materials materials;
@@ -130,7 +132,8 @@ class School {
             WorksDone worksDone,
             HandOvers handOvers,
             Sessions sessions,
-            Standings standings,
+            Assigner assigner,
+            Reports reports,
             ClassDays days,
             Aftercare aftercare,
             Materials materials,
@@ -150,7 +153,8 @@ class School {
         this.worksDone = worksDone;
         this.handOvers = handOvers;
         this.sessions = sessions;
-        this.standings = standings;
+        this.assigner = assigner;
+        this.reports = reports;
         this.days = days;
         this.aftercare = aftercare;
         this.materials = materials;
@@ -414,7 +418,7 @@ class School {
     }
 
     Step assignedStep() {
-        return standings.assign(
+        return assigner.assign(
                 actor(Who.INSTRUCTOR),
                 infestedTree().id(),
                 new NewAssignment("pest_control", null, null, null, null));
@@ -422,7 +426,7 @@ class School {
 
     Step reportedStep() {
         var step = assignedStep();
-        return standings.report(
+        return reports.report(
                 actor(Who.STUDENT),
                 step.id(),
                 step.version(),

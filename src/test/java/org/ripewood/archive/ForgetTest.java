@@ -34,10 +34,12 @@ import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.records.NewObservation;
 import org.ripewood.records.Observations;
-import org.ripewood.routes.Standings;
 import org.ripewood.secondfactor.SecondFactors;
+import org.ripewood.standing.Assigner;
 import org.ripewood.standing.NewAssignment;
+import org.ripewood.standing.Standings;
 import org.ripewood.steps.NewReport;
+import org.ripewood.steps.Reports;
 import org.ripewood.trees.HandOver;
 import org.ripewood.trees.HandOvers;
 import org.ripewood.trees.NewTree;
@@ -58,6 +60,8 @@ class ForgetTest {
     @Inject Observations observing;
     @Inject HandOvers handOvers;
     @Inject Standings standings;
+    @Inject Assigner assigner;
+    @Inject Reports reports;
     @Inject Assessments assessments;
     @Inject CalendarLinks links;
     @Inject Photos photos;
@@ -117,11 +121,11 @@ class ForgetTest {
         school.see(person, tree, "soil_moist", "yes", School.TODAY);
         observe(person, NOTE + " again");
         var step =
-                standings.assign(
+                assigner.assign(
                         group.instructor(),
                         tree.id(),
                         new NewAssignment("pest_control", null, null, null, null));
-        standings.report(
+        reports.report(
                 person,
                 step.id(),
                 step.version(),

@@ -21,9 +21,12 @@ import org.ripewood.core.progress.Verdict;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
-import org.ripewood.routes.Standings;
+import org.ripewood.standing.Assigner;
 import org.ripewood.standing.Elm;
+import org.ripewood.standing.Standings;
 import org.ripewood.standing.TechniqueStanding;
+import org.ripewood.steps.Reports;
+import org.ripewood.steps.SignOffsWaiting;
 import org.ripewood.trees.Tree;
 
 /** A course at a glance, in a number of queries that does not grow with its trees. */
@@ -36,6 +39,11 @@ class BoardTest {
     @Inject School school;
     @Inject People people;
     @Inject Standings standings;
+    @Inject Assigner assigner;
+    @Inject Reports reports;
+    @Inject SignOffsWaiting signOffsWaiting;
+    @Inject BoardMaker boardMaker;
+    @Inject ChecklistMaker checklistMaker;
     @Inject EntityManagerFactory factory;
 
     @Test
@@ -70,13 +78,13 @@ class BoardTest {
     @Test
     void whatWaitsForTheInstructorComesFirst() {
         var group = school.newGroup();
-        var held = Elm.readyForWiring(school, group, standings);
-        var underWay = Elm.readyForWiring(school, group, standings);
-        var reported = Elm.readyForWiring(school, group, standings);
+        var held = Elm.readyForWiring(school, group, assigner);
+        var underWay = Elm.readyForWiring(school, group, assigner);
+        var reported = Elm.readyForWiring(school, group, assigner);
         var instructor = group.instructor();
-        standings.assign(instructor, underWay.id(), Elm.wire());
-        var step = standings.assign(instructor, reported.id(), Elm.wire());
-        standings.report(group.student(), step.id(), step.version(), Elm.wired());
+        assigner.assign(instructor, underWay.id(), Elm.wire());
+        var step = assigner.assign(instructor, reported.id(), Elm.wire());
+        reports.report(group.student(), step.id(), step.version(), Elm.wired());
 
         var board = board(instructor, group, null, FIRST);
         assertThat(board.rows().items())
@@ -93,7 +101,7 @@ class BoardTest {
         assertThat(board.byHeadline())
                 .containsEntry(Board.Headline.SIGN_OFF, 1)
                 .containsEntry(Board.Headline.UNDER_WAY, 1);
-        assertThat(standings.waitingSignOffs(instructor, FIRST).items())
+        assertThat(signOffsWaiting.forInstructor(instructor, FIRST).items())
                 .singleElement()
                 .satisfies(
                         waiting -> {
@@ -107,9 +115,9 @@ class BoardTest {
     void aFilterNarrowsTheRowsAndNotTheCounts() {
         var group = courseOf(3);
         var step =
-                standings.assign(
+                assigner.assign(
                         group.instructor(),
-                        Elm.readyForWiring(school, group, standings).id(),
+                        Elm.readyForWiring(school, group, assigner).id(),
                         Elm.wire());
         var board = board(group.instructor(), group, Board.Headline.UNDER_WAY, FIRST);
         assertThat(board.rows().items()).extracting(Board.Row::stepId).containsExactly(step.id());
@@ -124,7 +132,7 @@ class BoardTest {
     void holdsAreCountedByTree() {
         var group = school.newGroup();
         for (int i = 0; i < 2; i++) {
-            var tree = Elm.readyForWiring(school, group, standings);
+            var tree = Elm.readyForWiring(school, group, assigner);
             school.wound(group.instructor(), tree, "first branch", 24);
         }
         assertThat(board(group.instructor(), group, null, FIRST).holds())
@@ -134,8 +142,8 @@ class BoardTest {
     @Test
     void aReasonNarrowsTheRowsToTheTreesItHolds() {
         var group = school.newGroup();
-        var whole = Elm.readyForWiring(school, group, standings);
-        var cut = Elm.readyForWiring(school, group, standings);
+        var whole = Elm.readyForWiring(school, group, assigner);
+        var cut = Elm.readyForWiring(school, group, assigner);
         school.wound(group.instructor(), cut, "first branch", 24);
         var asked = asked("largest_opening_mm", null, null, null, null);
         assertThat(rows(group, asked)).containsExactly(cut.id()).doesNotContain(whole.id());
@@ -191,9 +199,9 @@ class BoardTest {
     @Test
     void aReportWaitsSinceTheDayItWasSent() {
         var group = school.newGroup();
-        var tree = Elm.readyForWiring(school, group, standings);
-        var step = standings.assign(group.instructor(), tree.id(), Elm.wire());
-        standings.report(group.student(), step.id(), step.version(), Elm.wired());
+        var tree = Elm.readyForWiring(school, group, assigner);
+        var step = assigner.assign(group.instructor(), tree.id(), Elm.wire());
+        reports.report(group.student(), step.id(), step.version(), Elm.wired());
         assertThat(board(group, BoardAsked.of(null)).waiting())
                 .singleElement()
                 .satisfies(
@@ -236,15 +244,14 @@ class BoardTest {
         var group = courseOf(7);
         var asked = BoardAsked.of(null);
         var page =
-                standings.board(
+                boardMaker.make(
                         group.instructor(),
                         group.course().id(),
                         School.TODAY,
                         asked,
                         new PageRequest(0, 3));
         assertThat(page.rows().items()).hasSize(3);
-        var whole =
-                standings.wholeBoard(group.instructor(), group.course().id(), School.TODAY, asked);
+        var whole = boardMaker.whole(group.instructor(), group.course().id(), School.TODAY, asked);
         assertThat(whole.rows().items()).hasSize(7).startsWith(page.rows().items().get(0));
     }
 
@@ -254,7 +261,7 @@ class BoardTest {
     }
 
     private Board board(School.Group group, BoardAsked asked) {
-        return standings.board(group.instructor(), group.course().id(), School.TODAY, asked, FIRST);
+        return boardMaker.make(group.instructor(), group.course().id(), School.TODAY, asked, FIRST);
     }
 
     private List<Long> rows(School.Group group, BoardAsked asked) {
@@ -301,7 +308,7 @@ class BoardTest {
                         .filter(standing -> !outOfSeason(standing))
                         .map(TechniqueStanding::title)
                         .toList();
-        var measures = standings.checklist(group.student(), tree.id(), School.TODAY).measureNext();
+        var measures = checklistMaker.make(group.student(), tree.id(), School.TODAY).measureNext();
         var waitedForNow =
                 measures.stream()
                         .map(measure -> measure.waitingTitles().stream().anyMatch(open::contains))
@@ -331,7 +338,7 @@ class BoardTest {
     private void fill(School.Group group, Tree tree) {
         school.see(group.instructor(), tree, "vigour_index", "70");
         school.wound(group.instructor(), tree, "first branch", 24);
-        standings.noteFoundDone(group.instructor(), tree.id(), "root_check", School.TODAY, null);
+        assigner.noteFoundDone(group.instructor(), tree.id(), "root_check", School.TODAY, null);
     }
 
     private Actor newStudent(School.Group group, LocalDate since) {
@@ -349,7 +356,7 @@ class BoardTest {
 
     private Board board(
             Actor actor, School.Group group, Board.Headline headline, PageRequest page) {
-        return standings.board(
+        return boardMaker.make(
                 actor, group.course().id(), School.TODAY, BoardAsked.of(headline), page);
     }
 

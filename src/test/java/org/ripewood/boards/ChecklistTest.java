@@ -11,9 +11,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
-import org.ripewood.routes.Standings;
+import org.ripewood.standing.Assigner;
 import org.ripewood.standing.Elm;
+import org.ripewood.standing.Standings;
 import org.ripewood.standing.TechniqueStanding;
+import org.ripewood.steps.Reports;
 
 /** What a student reads of a tree, and what an instructor may give next. */
 @QuarkusTest
@@ -22,6 +24,9 @@ class ChecklistTest {
 
     @Inject School school;
     @Inject Standings standings;
+    @Inject Assigner assigner;
+    @Inject ChecklistMaker checklistMaker;
+    @Inject Reports reports;
 
     School.Group group;
 
@@ -32,9 +37,9 @@ class ChecklistTest {
 
     @Test
     void theChecklistTellsWhatIsToDoAndWhatToMeasure() {
-        var tree = Elm.readyForWiring(school, group, standings);
-        var step = standings.assign(group.instructor(), tree.id(), Elm.wire());
-        var list = standings.checklist(group.student(), tree.id(), School.TODAY);
+        var tree = Elm.readyForWiring(school, group, assigner);
+        var step = assigner.assign(group.instructor(), tree.id(), Elm.wire());
+        var list = checklistMaker.make(group.student(), tree.id(), School.TODAY);
         assertThat(list.doNow()).extracting(item -> item.step().id()).containsExactly(step.id());
         assertThat(list.reported()).isEmpty();
         assertThat(list.done())
@@ -51,8 +56,8 @@ class ChecklistTest {
                 .contains("soil_moist")
                 .doesNotContain("vigour_index");
 
-        standings.report(group.student(), step.id(), step.version(), Elm.wired());
-        var after = standings.checklist(group.student(), tree.id(), School.TODAY);
+        reports.report(group.student(), step.id(), step.version(), Elm.wired());
+        var after = checklistMaker.make(group.student(), tree.id(), School.TODAY);
         assertThat(after.doNow()).isEmpty();
         assertThat(after.reported()).hasSize(1);
         assertThat(after.care()).isNotEmpty();
@@ -60,7 +65,7 @@ class ChecklistTest {
 
     @Test
     void proposalsAreTheMostUsefulFirst() {
-        var tree = Elm.readyForWiring(school, group, standings);
+        var tree = Elm.readyForWiring(school, group, assigner);
         Map.of("soil_moist", "yes", "firm_in_container", "yes")
                 .forEach(
                         (fact, value) ->

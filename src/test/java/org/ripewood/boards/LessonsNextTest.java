@@ -13,22 +13,25 @@ import org.ripewood.SchoolProfile;
 import org.ripewood.core.progress.Verdict;
 import org.ripewood.course.CourseContent;
 import org.ripewood.platform.Role;
-import org.ripewood.routes.Standings;
+import org.ripewood.standing.Assigner;
 import org.ripewood.standing.Elm;
+import org.ripewood.standing.Standings;
 
 /** Which lesson frees most steps, for a student and for a course. */
 @QuarkusTest
 @TestProfile(SchoolProfile.class)
 class LessonsNextTest {
 
+    @Inject Assigner assigner;
     @Inject School school;
     @Inject Standings standings;
+    @Inject LessonFinder lessonFinder;
     @Inject CourseContent content;
 
     @Test
     void theLessonThatAloneKeepsStepsBackComesFirst() {
         var group = school.newGroup();
-        var tree = Elm.readyButForSkill(school, group.instructor(), group.student(), standings);
+        var tree = Elm.readyButForSkill(school, group.instructor(), group.student(), assigner);
         var keptBack = standings.of(group.student(), tree.id(), School.TODAY).with(Verdict.LESSON);
         assertThat(keptBack).isNotEmpty();
         var next = next(group);
@@ -53,7 +56,7 @@ class LessonsNextTest {
     @Test
     void whatIsShownIsNoLongerNeeded() {
         var group = school.newGroup();
-        Elm.readyForWiring(school, group, standings);
+        Elm.readyForWiring(school, group, assigner);
         assertThat(next(group)).extracting(LessonNeed::lesson).doesNotContain("wiring-branches");
     }
 
@@ -62,12 +65,10 @@ class LessonsNextTest {
         var group = school.newGroup();
         var other = school.person("Sven Student", Role.STUDENT);
         school.join(group, other, Role.STUDENT);
-        Elm.readyButForSkill(school, group.instructor(), group.student(), standings);
-        Elm.readyButForSkill(school, group.instructor(), group.student(), standings);
-        Elm.readyButForSkill(school, group.instructor(), other, standings);
-        var needs =
-                standings.lessonsNextOfCourse(
-                        group.instructor(), group.course().id(), School.TODAY);
+        Elm.readyButForSkill(school, group.instructor(), group.student(), assigner);
+        Elm.readyButForSkill(school, group.instructor(), group.student(), assigner);
+        Elm.readyButForSkill(school, group.instructor(), other, assigner);
+        var needs = lessonFinder.ofCourse(group.instructor(), group.course().id(), School.TODAY);
         assertThat(needs)
                 .filteredOn(need -> need.lesson().equals("wiring-branches"))
                 .singleElement()
@@ -86,14 +87,14 @@ class LessonsNextTest {
         assertThat(
                         refusalOf(
                                         () ->
-                                                standings.lessonsNext(
+                                                lessonFinder.ofPerson(
                                                         stranger.student(), student, School.TODAY))
                                 .status())
                 .isEqualTo(404);
         assertThat(
                         refusalOf(
                                         () ->
-                                                standings.lessonsNextOfCourse(
+                                                lessonFinder.ofCourse(
                                                         group.student(),
                                                         group.course().id(),
                                                         School.TODAY))
@@ -102,6 +103,6 @@ class LessonsNextTest {
     }
 
     private List<LessonNeed> next(School.Group group) {
-        return standings.lessonsNext(group.student(), group.student().personId(), School.TODAY);
+        return lessonFinder.ofPerson(group.student(), group.student().personId(), School.TODAY);
     }
 }

@@ -15,11 +15,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
-import org.ripewood.routes.Standings;
 import org.ripewood.sessions.NewEnrolment;
 import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
+import org.ripewood.standing.Assigner;
 import org.ripewood.standing.Elm;
 import org.ripewood.standing.NewAssignment;
 import org.ripewood.trees.Tree;
@@ -32,7 +32,7 @@ class SessionPlanTest {
     private static final LocalDate DAY = School.TODAY.plusDays(8);
 
     @Inject School school;
-    @Inject Standings standings;
+    @Inject Assigner assigner;
     @Inject ClassDays days;
     @Inject Sessions sessions;
 
@@ -45,8 +45,8 @@ class SessionPlanTest {
 
     @Test
     void theStepTheStudentHasComesBeforeWhatCouldBeAssigned() {
-        var tree = Elm.readyForWiring(school, group, standings);
-        var step = standings.assign(group.instructor(), tree.id(), Elm.wire());
+        var tree = Elm.readyForWiring(school, group, assigner);
+        var step = assigner.assign(group.instructor(), tree.id(), Elm.wire());
         var row = plan(session(DAY, null, tree)).rows().get(0);
         assertThat(row.stepId()).isEqualTo(step.id());
         assertThat(row.technique().code()).isEqualTo(Elm.WIRING);
@@ -57,7 +57,7 @@ class SessionPlanTest {
 
     @Test
     void todaysLessonIsPreferredAmongWhatIsReady() {
-        var tree = Elm.readyForWiring(school, group, standings);
+        var tree = Elm.readyForWiring(school, group, assigner);
         var plan = plan(session(DAY, "wiring-branches", tree));
         assertThat(plan.lesson().code()).isEqualTo("wiring-branches");
         var row = plan.rows().get(0);
@@ -68,8 +68,8 @@ class SessionPlanTest {
 
     @Test
     void aHoldForHealthOutranksTheAssignment() {
-        var tree = Elm.readyForWiring(school, group, standings);
-        standings.assign(group.instructor(), tree.id(), Elm.wire());
+        var tree = Elm.readyForWiring(school, group, assigner);
+        assigner.assign(group.instructor(), tree.id(), Elm.wire());
         school.see(group.instructor(), tree, "pest_level", "3", School.TODAY);
         var row = plan(session(DAY, "wiring-branches", tree)).rows().get(0);
         assertThat(row.stepId()).isNull();
@@ -91,8 +91,8 @@ class SessionPlanTest {
 
     @Test
     void aStepOutOfItsSeasonIsNotPlanned() {
-        var tree = Elm.readyForWiring(school, group, standings);
-        standings.assign(group.instructor(), tree.id(), Elm.wire());
+        var tree = Elm.readyForWiring(school, group, assigner);
+        assigner.assign(group.instructor(), tree.id(), Elm.wire());
         var inLeaf = LocalDate.of(2026, 5, 20);
         var row = plan(session(inLeaf, null, tree)).rows().get(0);
         assertThat(row.stepId()).isNull();
@@ -100,9 +100,9 @@ class SessionPlanTest {
 
     @Test
     void aStepWhoseSeasonWasWaivedIsPlanned() {
-        var tree = Elm.readyForLayeringButForSeason(school, group, standings);
+        var tree = Elm.readyForLayeringButForSeason(school, group, assigner);
         var step =
-                standings.assign(
+                assigner.assign(
                         group.instructor(),
                         tree.id(),
                         new NewAssignment(
@@ -112,8 +112,8 @@ class SessionPlanTest {
 
     @Test
     void aStepThatBeginsLaterIsNotPlannedYet() {
-        var tree = Elm.readyForWiring(school, group, standings);
-        standings.assign(
+        var tree = Elm.readyForWiring(school, group, assigner);
+        assigner.assign(
                 group.instructor(),
                 tree.id(),
                 new NewAssignment(Elm.WIRING, DAY.plusDays(1), null, null, null));
@@ -123,10 +123,10 @@ class SessionPlanTest {
 
     @Test
     void toolsMinutesAndCautionsAddUp() {
-        var first = Elm.readyForWiring(school, group, standings);
-        var second = Elm.readyForWiring(school, group, standings);
+        var first = Elm.readyForWiring(school, group, assigner);
+        var second = Elm.readyForWiring(school, group, assigner);
         for (var tree : List.of(first, second)) {
-            standings.assign(group.instructor(), tree.id(), Elm.wire());
+            assigner.assign(group.instructor(), tree.id(), Elm.wire());
         }
         var plan = plan(session(DAY, null, first, second));
         assertThat(plan.tools()).contains(new SessionPlan.Need("wire cutters", 2, null));

@@ -17,11 +17,11 @@ import org.ripewood.SchoolProfile;
 import org.ripewood.materials.Materials;
 import org.ripewood.materials.NewStockTool;
 import org.ripewood.platform.problems.Fault;
-import org.ripewood.routes.Standings;
 import org.ripewood.sessions.NewEnrolment;
 import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
+import org.ripewood.standing.Assigner;
 import org.ripewood.standing.Elm;
 import org.ripewood.trees.Tree;
 
@@ -33,8 +33,8 @@ class TimetableTest {
     private static final LocalDate DAY = School.TODAY.plusDays(8);
     private static final NewTimetable ANEW = new NewTimetable(null, null, null, null, null);
 
+    @Inject Assigner assigner;
     @Inject School school;
-    @Inject Standings standings;
     @Inject Sessions sessions;
     @Inject ClassDays days;
     @Inject Materials materials;
@@ -75,7 +75,7 @@ class TimetableTest {
     }
 
     private Tree elm() {
-        return Elm.readyForWiring(school, group, standings);
+        return Elm.readyForWiring(school, group, assigner);
     }
 
     private DayTimetable layOut(Session session, NewTimetable asked) {

@@ -14,7 +14,7 @@ import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.core.progress.ReadyWeeks;
 import org.ripewood.platform.Actor;
-import org.ripewood.routes.Standings;
+import org.ripewood.standing.Assigner;
 import org.ripewood.standing.Elm;
 
 @QuarkusTest
@@ -23,8 +23,8 @@ class WeeksAheadTest {
 
     private static final Duration LONG = Duration.ofMinutes(1);
 
+    @Inject Assigner assigner;
     @Inject School school;
-    @Inject Standings standings;
     @Inject ClassDays days;
 
     School.Group group;
@@ -51,7 +51,7 @@ class WeeksAheadTest {
     @Test
     void everyTreeThatIsReadyCountsNowAndInNextYearsSeason() {
         for (int i = 0; i < 3; i++) {
-            Elm.readyForWiring(school, group, standings);
+            Elm.readyForWiring(school, group, assigner);
         }
         var counted = weeks(60);
         assertThat(counted.trees()).isEqualTo(3);

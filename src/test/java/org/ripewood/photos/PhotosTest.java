@@ -28,7 +28,7 @@ import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Refused;
-import org.ripewood.routes.Standings;
+import org.ripewood.standing.Assigner;
 import org.ripewood.trees.HandOver;
 import org.ripewood.trees.HandOvers;
 import org.ripewood.trees.Tree;
@@ -46,7 +46,7 @@ class PhotosTest {
     @Inject PhotoRows rows;
     @Inject PhotoStore store;
     @Inject Sweep sweep;
-    @Inject Standings standings;
+    @Inject Assigner assigner;
     @Inject Trees trees;
     @Inject HandOvers handOvers;
     @Inject SessionFactory sessions;
@@ -191,7 +191,7 @@ class PhotosTest {
     void aFormerKeepersWordsUnderAPhotoStayBehind() {
         var wound = school.wound(instructor, tree, "first branch", 24);
         var step =
-                standings.noteFoundDone(
+                assigner.noteFoundDone(
                         instructor, tree.id(), "root_check", TODAY, "seen at the bench");
         var kept =
                 add(student, new NewPhoto(TODAY, Viewpoint.DETAIL, WORDS, wound.id(), step.id()));
@@ -254,10 +254,10 @@ class PhotosTest {
         var otherTree = school.tree(instructor, student, "acer_palmatum");
         var wound = school.wound(instructor, otherTree, "left", 20);
         var step =
-                standings.noteFoundDone(
+                assigner.noteFoundDone(
                         instructor, otherTree.id(), "root_check", TODAY, "seen at the bench");
         var mine =
-                standings.noteFoundDone(
+                assigner.noteFoundDone(
                         instructor, tree.id(), "root_check", TODAY, "seen at the bench");
         assertThat(
                         status(

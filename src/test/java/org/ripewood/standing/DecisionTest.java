@@ -12,7 +12,6 @@ import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.course.CourseContent;
-import org.ripewood.routes.Standings;
 
 /** A decision is told as it was, whatever content says later. */
 @QuarkusTest
@@ -21,17 +20,19 @@ class DecisionTest {
 
     @Inject School school;
     @Inject Standings standings;
+    @Inject Assigner assigner;
+    @Inject Decisions decisions;
     @Inject CourseContent content;
 
     @Test
     void laterContentDoesNotChangeAnOldDecision() throws IOException {
         var group = school.newGroup();
-        var tree = Elm.readyForWiring(school, group, standings);
+        var tree = Elm.readyForWiring(school, group, assigner);
         school.wound(group.instructor(), tree, "first branch", 24);
         var before = content.inForce().revision();
         var told = wiring(group, tree.id());
         var step =
-                standings.assign(
+                assigner.assign(
                         group.instructor(),
                         tree.id(),
                         new NewAssignment(
@@ -40,7 +41,7 @@ class DecisionTest {
                                 null,
                                 null,
                                 Map.of("largest_opening_mm.AtMost", "It lies at the back.")));
-        var decision = standings.getDecision(group.student(), step.decisionId());
+        var decision = decisions.get(group.student(), step.decisionId());
         assertThat(decision.contentRevision()).isEqualTo(before);
         assertThat(decision.on()).isEqualTo(School.TODAY);
         assertThat(decision.standing()).isEqualTo(told);
@@ -56,8 +57,7 @@ class DecisionTest {
             assertThat(content.inForce().revision()).isNotEqualTo(before);
             assertThat(wiring(group, tree.id()).title()).isEqualTo("Wire them");
             assertThat(wiring(group, tree.id()).against()).isEmpty();
-            assertThat(standings.getDecision(group.student(), step.decisionId()))
-                    .isEqualTo(decision);
+            assertThat(decisions.get(group.student(), step.decisionId())).isEqualTo(decision);
         } finally {
             Files.writeString(file, original);
             assertThat(content.renew()).isEmpty();

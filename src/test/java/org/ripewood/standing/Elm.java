@@ -3,7 +3,6 @@ package org.ripewood.standing;
 import java.util.Map;
 import org.ripewood.School;
 import org.ripewood.platform.Actor;
-import org.ripewood.routes.Standings;
 import org.ripewood.steps.NewReport;
 import org.ripewood.trees.Tree;
 
@@ -15,14 +14,14 @@ public final class Elm {
     private Elm() {}
 
     /** READY for wiring: what it asks for is met, its forerunner and the skill are shown. */
-    public static Tree readyForWiring(School school, School.Group group, Standings standings) {
+    public static Tree readyForWiring(School school, School.Group group, Assigner assigner) {
         var tree = readyButForSkill(school, group.instructor(), group.student(), standings);
         school.showSkill(group.instructor(), group.student(), "wiring-branches");
         return tree;
     }
 
     public static Tree readyButForSkill(
-            School school, Actor instructor, Actor keeper, Standings standings) {
+            School school, Actor instructor, Actor keeper, Assigner assigner) {
         var tree = school.tree(instructor, keeper, "ulmus_parvifolia");
         Map.of(
                         "branches_hold", "no",
@@ -36,14 +35,14 @@ public final class Elm {
         school.seeTrunk(instructor, tree, 0, 40);
         school.seeTrunk(instructor, tree, 60, 34);
         school.seeTrunk(instructor, tree, 120, 27);
-        standings.noteFoundDone(
+        assigner.noteFoundDone(
                 instructor, tree.id(), "branch_selection", School.TODAY.minusYears(1), null);
         return tree;
     }
 
     /** All is met for an air layer but the season, which comes with the leaves. */
     public static Tree readyForLayeringButForSeason(
-            School school, School.Group group, Standings standings) {
+            School school, School.Group group, Assigner assigner) {
         var instructor = group.instructor();
         var tree = school.tree(instructor, group.student(), "ulmus_parvifolia");
         Map.of(
@@ -54,7 +53,7 @@ public final class Elm {
                         "low_bud_below_cut", "yes",
                         "shoot_extension_ratio", "1.1")
                 .forEach((fact, value) -> school.see(instructor, tree, fact, value));
-        standings.noteFoundDone(instructor, tree.id(), "root_check", School.TODAY, null);
+        assigner.noteFoundDone(instructor, tree.id(), "root_check", School.TODAY, null);
         school.showSkill(instructor, group.student(), "layering");
         return tree;
     }

@@ -18,8 +18,8 @@ import org.ripewood.core.progress.Verdict;
 import org.ripewood.core.season.Outlook;
 import org.ripewood.course.CourseContent;
 import org.ripewood.platform.Actor;
+import org.ripewood.routes.RouteMaker;
 import org.ripewood.routes.RouteView;
-import org.ripewood.routes.Standings;
 import org.ripewood.trees.Tree;
 
 /** The years ahead of an elm, as people read them. */
@@ -29,6 +29,8 @@ class RouteTest {
 
     @Inject School school;
     @Inject Standings standings;
+    @Inject Assigner assigner;
+    @Inject RouteMaker routeMaker;
     @Inject CourseContent content;
 
     School.Group group;
@@ -41,7 +43,7 @@ class RouteTest {
         group = school.newGroup();
         instructor = group.instructor();
         student = group.student();
-        tree = Elm.readyForWiring(school, group, standings);
+        tree = Elm.readyForWiring(school, group, assigner);
     }
 
     @Test
@@ -169,8 +171,7 @@ class RouteTest {
                             .filter(standing -> standing.technique().equals(technique.code()))
                             .anyMatch(standing -> !SETTLED.contains(standing.verdict()));
             if (technique.stage().equals("establish") && applies) {
-                standings.noteFoundDone(
-                        instructor, tree.id(), technique.code(), School.TODAY, null);
+                assigner.noteFoundDone(instructor, tree.id(), technique.code(), School.TODAY, null);
             }
         }
         var route = route("establish");
@@ -184,7 +185,7 @@ class RouteTest {
 
     @Test
     void withoutAGoalTheStageAfterTheTreesOwnIsTaken() {
-        assertThat(standings.route(student, tree.id(), null, School.TODAY).goal())
+        assertThat(routeMaker.make(student, tree.id(), null, School.TODAY).goal())
                 .isEqualTo("develop");
     }
 
@@ -211,7 +212,7 @@ class RouteTest {
         var stranger = school.newGroup();
         for (var actor : List.of(stranger.student(), stranger.instructor())) {
             assertThat(
-                            refusalOf(() -> standings.route(actor, tree.id(), null, School.TODAY))
+                            refusalOf(() -> routeMaker.make(actor, tree.id(), null, School.TODAY))
                                     .status())
                     .isEqualTo(404);
         }
@@ -220,12 +221,12 @@ class RouteTest {
     @Test
     void aDayOutOfRangeIsRefused() {
         var late = School.TODAY.plusYears(11);
-        assertThat(refusalOf(() -> standings.route(student, tree.id(), null, late)).status())
+        assertThat(refusalOf(() -> routeMaker.make(student, tree.id(), null, late)).status())
                 .isEqualTo(400);
     }
 
     private RouteView route(String goal) {
-        return standings.route(student, tree.id(), goal, School.TODAY);
+        return routeMaker.make(student, tree.id(), goal, School.TODAY);
     }
 
     private static RouteView.Step step(RouteView route, String technique) {

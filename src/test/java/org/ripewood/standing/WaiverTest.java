@@ -16,9 +16,9 @@ import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.core.progress.Verdict;
 import org.ripewood.platform.PageRequest;
-import org.ripewood.routes.Standings;
 import org.ripewood.steps.Step;
 import org.ripewood.steps.StepState;
+import org.ripewood.steps.Steps;
 import org.ripewood.trees.Tree;
 
 /** What may be let pass, with which words, and what never. */
@@ -30,6 +30,8 @@ class WaiverTest {
 
     @Inject School school;
     @Inject Standings standings;
+    @Inject Assigner assigner;
+    @Inject Steps stepsOfSchool;
 
     School.Group group;
 
@@ -65,7 +67,7 @@ class WaiverTest {
     @Test
     void anUnknownMustIsNoMoreWaivedThanAFailedOne() {
         var tree = school.tree(group.instructor(), group.student(), "ulmus_parvifolia");
-        standings.noteFoundDone(
+        assigner.noteFoundDone(
                 group.instructor(), tree.id(), "branch_selection", School.TODAY, null);
         school.see(group.instructor(), tree, "branches_hold", "no");
         var problem = refusalOf(() -> assign(tree, null, Map.of("pest_level.AtMost", "Clean.")));
@@ -99,7 +101,7 @@ class WaiverTest {
                             assertThat(waiver.why()).contains("hollow");
                             assertThat(waiver.byId()).isEqualTo(group.instructor().personId());
                         });
-        assertThat(standings.getStep(group.student(), step.id())).isEqualTo(step);
+        assertThat(stepsOfSchool.get(group.student(), step.id())).isEqualTo(step);
     }
 
     @Test
@@ -112,7 +114,7 @@ class WaiverTest {
 
     @Test
     void aSkillMayBeWaived() {
-        var tree = Elm.readyButForSkill(school, group.instructor(), group.student(), standings);
+        var tree = Elm.readyButForSkill(school, group.instructor(), group.student(), assigner);
         assertThat(refusalOf(() -> assign(tree, null, Map.of())).faults())
                 .extracting(fault -> fault.field())
                 .containsExactly("waivers.skill");
@@ -172,52 +174,50 @@ class WaiverTest {
     void theWindowOfAStepMustMakeSense() {
         var tree = elm();
         var past = new NewAssignment(Elm.WIRING, null, School.TODAY.minusDays(1), null, null);
-        assertThat(refusalOf(() -> standings.assign(group.instructor(), tree.id(), past)).faults())
+        assertThat(refusalOf(() -> assigner.assign(group.instructor(), tree.id(), past)).faults())
                 .extracting(fault -> fault.field())
                 .containsExactly("until");
         var turned =
                 new NewAssignment(
                         Elm.WIRING, School.TODAY.plusDays(9), School.TODAY.plusDays(2), null, null);
-        assertThat(
-                        refusalOf(() -> standings.assign(group.instructor(), tree.id(), turned))
-                                .faults())
+        assertThat(refusalOf(() -> assigner.assign(group.instructor(), tree.id(), turned)).faults())
                 .extracting(fault -> fault.field())
                 .containsExactly("until");
         assertThat(stepsOf(tree)).isEmpty();
     }
 
     private Tree elm() {
-        return Elm.readyForWiring(school, group, standings);
+        return Elm.readyForWiring(school, group, assigner);
     }
 
     private Tree outOfSeason() {
-        return Elm.readyForLayeringButForSeason(school, group, standings);
+        return Elm.readyForLayeringButForSeason(school, group, assigner);
     }
 
     private Step assign(Tree tree, @Nullable LocalDate from, Map<String, String> waivers) {
-        return standings.assign(
+        return assigner.assign(
                 group.instructor(),
                 tree.id(),
                 new NewAssignment(Elm.WIRING, from, null, null, waivers));
     }
 
     private Step layer(Tree tree, @Nullable LocalDate from, Map<String, String> waivers) {
-        return standings.assign(
+        return assigner.assign(
                 group.instructor(),
                 tree.id(),
                 new NewAssignment("air_layer", from, null, null, waivers));
     }
 
     private Step assignCode(Tree tree, String technique) {
-        return standings.assign(
+        return assigner.assign(
                 group.instructor(),
                 tree.id(),
                 new NewAssignment(technique, null, null, null, null));
     }
 
     private List<Step> stepsOf(Tree tree) {
-        return standings
-                .steps(group.instructor(), tree.id(), new PageRequest(0, 50))
+        return stepsOfSchool
+                .of(group.instructor(), tree.id(), new PageRequest(0, 50))
                 .items()
                 .stream()
                 .filter(step -> step.state() != StepState.FOUND_DONE)

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.platform.problems.Refused;
-import org.ripewood.routes.Standings;
+import org.ripewood.standing.Assigner;
 import org.ripewood.standing.NewAssignment;
 
 /** Every move from every state, through the façade. */
@@ -33,7 +33,10 @@ class StepMovesTest {
             """;
 
     @Inject School school;
-    @Inject Standings standings;
+    @Inject SignOffs signOffs;
+    @Inject Steps stepsOfSchool;
+    @Inject Assigner assigner;
+    @Inject Reports reports;
 
     @Test
     void theTableOfMovesHolds() {
@@ -81,13 +84,13 @@ class StepMovesTest {
         var group = school.newGroup();
         var step = stepIn(group, StepState.REPORTED);
         var student = group.student();
-        assertThat(refusalOf(() -> standings.signOff(student, step.id(), step.version(), null)))
+        assertThat(refusalOf(() -> signOffs.signOff(student, step.id(), step.version(), null)))
                 .extracting(problem -> problem.status())
                 .isEqualTo(403);
-        assertThat(refusalOf(() -> standings.sendBack(student, step.id(), step.version(), "no")))
+        assertThat(refusalOf(() -> signOffs.sendBack(student, step.id(), step.version(), "no")))
                 .extracting(problem -> problem.status())
                 .isEqualTo(403);
-        assertThat(refusalOf(() -> standings.withdraw(student, step.id(), step.version(), "no")))
+        assertThat(refusalOf(() -> signOffs.withdraw(student, step.id(), step.version(), "no")))
                 .extracting(problem -> problem.status())
                 .isEqualTo(403);
     }
@@ -99,7 +102,7 @@ class StepMovesTest {
         var problem =
                 refusalOf(
                         () ->
-                                standings.sendBack(
+                                signOffs.sendBack(
                                         group.instructor(), step.id(), step.version(), "  "));
         assertThat(problem.status()).isEqualTo(400);
         assertThat(problem.faults()).extracting(fault -> fault.field()).containsExactly("note");
@@ -118,7 +121,7 @@ class StepMovesTest {
         try {
             return move(group, step, move, step.version()).state().name();
         } catch (Refused refused) {
-            assertThat(standings.getStep(group.instructor(), step.id())).isEqualTo(step);
+            assertThat(stepsOfSchool.get(group.instructor(), step.id())).isEqualTo(step);
             return String.valueOf(refused.problem().status());
         }
     }
@@ -126,12 +129,12 @@ class StepMovesTest {
     private Step stepIn(School.Group group, StepState state) {
         var tree = school.tree(group.instructor(), group.student(), "ulmus_parvifolia");
         if (state == StepState.FOUND_DONE) {
-            return standings.noteFoundDone(
+            return assigner.noteFoundDone(
                     group.instructor(), tree.id(), "root_check", School.TODAY, null);
         }
         school.wound(group.instructor(), tree, "fresh cut", 12, School.TODAY);
         var dressing = new NewAssignment("wound_dressing", null, null, null, null);
-        var step = standings.assign(group.instructor(), tree.id(), dressing);
+        var step = assigner.assign(group.instructor(), tree.id(), dressing);
         return switch (state) {
             case REPORTED -> move(group, step, Move.REPORT, step.version());
             case SENT_BACK -> then(group, step, Move.REPORT, Move.SEND_BACK);
@@ -151,14 +154,14 @@ class StepMovesTest {
         return switch (move) {
             // Another evidence each time, so that it is never the same report sent twice.
             case REPORT ->
-                    standings.report(
+                    reports.report(
                             group.student(),
                             step.id(),
                             version,
                             dressed("Dressed, version " + step.version()));
-            case SIGN_OFF -> standings.signOff(instructor, step.id(), version, null);
-            case SEND_BACK -> standings.sendBack(instructor, step.id(), version, "Once more.");
-            case WITHDRAW -> standings.withdraw(instructor, step.id(), version, "Not now.");
+            case SIGN_OFF -> signOffs.signOff(instructor, step.id(), version, null);
+            case SEND_BACK -> signOffs.sendBack(instructor, step.id(), version, "Once more.");
+            case WITHDRAW -> signOffs.withdraw(instructor, step.id(), version, "Not now.");
         };
     }
 

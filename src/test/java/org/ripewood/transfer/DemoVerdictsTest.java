@@ -28,8 +28,10 @@ import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.records.NewObservation;
 import org.ripewood.standing.ReasonView;
+import org.ripewood.standing.Standings;
 import org.ripewood.steps.Step;
 import org.ripewood.steps.StepState;
+import org.ripewood.steps.Steps;
 import org.ripewood.trees.Tree;
 
 /** Whatever day of the year the demo school is loaded on, everything can be seen on it. */
@@ -38,6 +40,8 @@ class DemoVerdictsTest {
 
     private static final String FIRST_WIRING = "wiring_primary";
 
+    @Inject Steps steps;
+    @Inject Standings standings;
     @Inject TreeStates treeStates;
     @Inject SchoolImport schoolImport;
     @Inject Rooms rooms;
@@ -110,7 +114,7 @@ class DemoVerdictsTest {
     private void assertVerdicts(Actor registrar, List<Tree> trees, LocalDate day) {
         Map<Verdict, List<String>> seen = new EnumMap<>(Verdict.class);
         for (var tree : trees) {
-            for (var standing : rooms.standings.of(registrar, tree.id(), day).techniques()) {
+            for (var standing : standings.of(registrar, tree.id(), day).techniques()) {
                 seen.computeIfAbsent(standing.verdict(), any -> new ArrayList<>())
                         .add(tree.label() + ": " + standing.technique());
             }
@@ -140,18 +144,17 @@ class DemoVerdictsTest {
     }
 
     private void assertSteps(Actor registrar, List<Tree> trees) {
-        var steps =
+        var all =
                 trees.stream()
                         .flatMap(
                                 tree ->
-                                        rooms
-                                                .standings
-                                                .steps(registrar, tree.id(), new PageRequest(0, 50))
+                                        steps
+                                                .of(registrar, tree.id(), new PageRequest(0, 50))
                                                 .items()
                                                 .stream())
                         .toList();
-        assertThat(steps).extracting(Step::state).contains(StepState.values());
-        assertThat(steps).anyMatch(step -> !step.waivers().isEmpty());
+        assertThat(all).extracting(Step::state).contains(StepState.values());
+        assertThat(all).anyMatch(step -> !step.waivers().isEmpty());
     }
 
     /** The main path: a closed wound lifts the only hold on the first wiring. */
@@ -182,7 +185,7 @@ class DemoVerdictsTest {
 
     private org.ripewood.standing.TechniqueStanding firstWiring(
             Actor registrar, Tree tree, LocalDate day) {
-        return rooms.standings.of(registrar, tree.id(), day).techniques().stream()
+        return standings.of(registrar, tree.id(), day).techniques().stream()
                 .filter(standing -> standing.technique().equals(FIRST_WIRING))
                 .findFirst()
                 .orElseThrow();

@@ -30,10 +30,14 @@ import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.records.NewObservation;
 import org.ripewood.records.Observations;
-import org.ripewood.routes.Standings;
+import org.ripewood.standing.Assigner;
+import org.ripewood.standing.Decisions;
 import org.ripewood.standing.NewAssignment;
+import org.ripewood.standing.Standings;
 import org.ripewood.steps.NewReport;
+import org.ripewood.steps.Reports;
 import org.ripewood.steps.StepState;
+import org.ripewood.steps.Steps;
 
 /** A tree goes on with its record, and whoever kept it stays behind. */
 @QuarkusTest
@@ -50,6 +54,10 @@ class HandOverTest {
     @Inject Departures departures;
     @Inject People people;
     @Inject Standings standings;
+    @Inject Assigner assigner;
+    @Inject Reports reports;
+    @Inject Steps stepsOfSchool;
+    @Inject Decisions decisions;
     @Inject Archive archive;
     @Inject Photos photos;
 
@@ -183,11 +191,11 @@ class HandOverTest {
     @Test
     void aStepUnderWayStaysAndItsReportsWordsDoNot() {
         var step =
-                standings.assign(
+                assigner.assign(
                         group.instructor(),
                         tree.id(),
                         new NewAssignment("pest_control", null, null, null, null));
-        standings.report(
+        reports.report(
                 group.student(),
                 step.id(),
                 step.version(),
@@ -203,15 +211,15 @@ class HandOverTest {
                         null,
                         null));
         handOver(group.instructor());
-        var told = standings.getStep(next, step.id());
+        var told = stepsOfSchool.get(next, step.id());
         assertThat(told.state()).isEqualTo(StepState.REPORTED);
         assertThat(told.toString()).doesNotContain(MARK);
-        assertThat(standings.steps(next, tree.id(), ALL).toString()).doesNotContain(MARK);
-        assertThat(standings.getStep(group.instructor(), step.id()).toString()).contains(MARK);
+        assertThat(stepsOfSchool.of(next, tree.id(), ALL).toString()).doesNotContain(MARK);
+        assertThat(stepsOfSchool.get(group.instructor(), step.id()).toString()).contains(MARK);
         var decision = step.decisionId();
-        assertThat(standings.getDecision(group.instructor(), decision).standing().toString())
+        assertThat(decisions.get(group.instructor(), decision).standing().toString())
                 .contains("Stan Student");
-        assertThat(standings.getDecision(next, decision).standing().toString())
+        assertThat(decisions.get(next, decision).standing().toString())
                 .doesNotContain("Stan Student")
                 .contains("a former keeper");
     }

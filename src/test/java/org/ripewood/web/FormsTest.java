@@ -20,13 +20,16 @@ import org.ripewood.platform.Role;
 import org.ripewood.records.Branches;
 import org.ripewood.records.Observations;
 import org.ripewood.records.Wounds;
-import org.ripewood.routes.Standings;
 import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Sessions;
+import org.ripewood.standing.Assigner;
 import org.ripewood.standing.NewAssignment;
+import org.ripewood.standing.Standings;
 import org.ripewood.steps.NewReport;
+import org.ripewood.steps.Reports;
 import org.ripewood.steps.Step;
 import org.ripewood.steps.StepState;
+import org.ripewood.steps.Steps;
 import org.ripewood.trees.Tree;
 
 /** Forms: what is good is kept and leads on; what is not comes back as it was typed. */
@@ -44,6 +47,9 @@ class FormsTest {
     @Inject Observations observing;
     @Inject Sessions sessions;
     @Inject Standings standings;
+    @Inject Assigner assigner;
+    @Inject Reports reports;
+    @Inject Steps stepsOfSchool;
 
     private School.Group group;
     private Actor instructor;
@@ -364,11 +370,11 @@ class FormsTest {
     private Step reported() {
         school.see(instructor, tree, "pest_level", "0");
         var step =
-                standings.assign(
+                assigner.assign(
                         instructor,
                         tree.id(),
                         new NewAssignment(STEP, null, null, null, waivers()));
-        return standings.report(
+        return reports.report(
                 group.student(),
                 step.id(),
                 step.version(),
@@ -402,7 +408,7 @@ class FormsTest {
     }
 
     private Step onlyStep() {
-        return standings.steps(instructor, tree.id(), new PageRequest(0, 10)).items().get(0);
+        return stepsOfSchool.of(instructor, tree.id(), new PageRequest(0, 10)).items().get(0);
     }
 
     private static void leadsTo(Response answer, String path) {

@@ -18,9 +18,9 @@ import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.accounts.People;
 import org.ripewood.platform.Actor;
-import org.ripewood.routes.Standings;
 import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Sessions;
+import org.ripewood.standing.Assigner;
 import org.ripewood.standing.NewAssignment;
 import org.ripewood.trees.Tree;
 
@@ -34,7 +34,7 @@ class SentTwiceTest {
     @Inject School school;
     @Inject People people;
     @Inject Sessions sessions;
-    @Inject Standings standings;
+    @Inject Assigner assigner;
     @Inject DataSource database;
 
     private School.Group group;
@@ -110,7 +110,7 @@ class SentTwiceTest {
         school.see(instructor, tree, "vigour_index", "80");
         school.see(instructor, tree, "soil_moist", "yes", School.TODAY);
         var pests = new NewAssignment("pest_control", null, null, null, null);
-        var step = standings.assign(instructor, tree.id(), pests);
+        var step = assigner.assign(instructor, tree.id(), pests);
         counts(
                 pupil,
                 "/steps/" + step.id(),

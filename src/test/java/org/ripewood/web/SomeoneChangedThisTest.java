@@ -26,12 +26,13 @@ import org.ripewood.photos.Pictures;
 import org.ripewood.photos.Viewpoint;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
-import org.ripewood.routes.Standings;
 import org.ripewood.sessions.NewEnrolment;
 import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.sites.NewSite;
+import org.ripewood.standing.Assigner;
 import org.ripewood.standing.NewAssignment;
+import org.ripewood.steps.Steps;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.TreeSites;
 import org.ripewood.trees.Trees;
@@ -67,7 +68,8 @@ class SomeoneChangedThisTest {
     @Inject TreeSites treeSites;
     @Inject Photos photos;
     @Inject Sessions sessions;
-    @Inject Standings standings;
+    @Inject Steps stepsOfSchool;
+    @Inject Assigner assigner;
     @Inject Materials materials;
 
     private School.Group group;
@@ -158,7 +160,7 @@ class SomeoneChangedThisTest {
                         report("2 scales on 20 shoots"),
                         List.of("3 scales on 20 shoots, as I saw it", "mine to try", "sent back"),
                         instructor));
-        assertThat(standings.getStep(instructor, step).report().evidence())
+        assertThat(stepsOfSchool.get(instructor, step).report().evidence())
                 .isEqualTo("2 scales on 20 shoots");
     }
 
@@ -464,7 +466,7 @@ class SomeoneChangedThisTest {
         school.see(instructor, tree, "vigour_index", "80");
         school.see(instructor, tree, "soil_moist", "yes", School.TODAY);
         var pests = new NewAssignment("pest_control", null, null, null, null);
-        return standings.assign(instructor, tree.id(), pests).id();
+        return assigner.assign(instructor, tree.id(), pests).id();
     }
 
     private long photo() {

@@ -42,15 +42,19 @@ import org.ripewood.records.Branches;
 import org.ripewood.records.NewObservation;
 import org.ripewood.records.Observations;
 import org.ripewood.records.WorksDone;
-import org.ripewood.routes.Standings;
 import org.ripewood.sessions.NewEnrolment;
 import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
+import org.ripewood.standing.Assigner;
 import org.ripewood.standing.NewAssignment;
+import org.ripewood.standing.Standings;
 import org.ripewood.steps.NewReport;
+import org.ripewood.steps.Reports;
+import org.ripewood.steps.SignOffsWaiting;
 import org.ripewood.steps.Step;
 import org.ripewood.steps.StepState;
+import org.ripewood.steps.Steps;
 import org.ripewood.trees.Departure;
 import org.ripewood.trees.Departures;
 import org.ripewood.trees.HandOver;
@@ -79,6 +83,10 @@ class TreeLeavesTest {
     @Inject Branches branches;
     @Inject Sessions sessions;
     @Inject Standings standings;
+    @Inject Assigner assigner;
+    @Inject Reports reports;
+    @Inject SignOffsWaiting signOffsWaiting;
+    @Inject Steps stepsOfSchool;
     @Inject Aftercare aftercare;
     @Inject Judgements judgements;
     @Inject CalendarLinks links;
@@ -146,7 +154,7 @@ class TreeLeavesTest {
         school.see(teacher, tree, "vigour_index", "80");
         school.see(teacher, tree, "soil_moist", "yes", TODAY);
         var pests = new NewAssignment("pest_control", null, null, null, null);
-        return standings.assign(teacher, tree.id(), pests);
+        return assigner.assign(teacher, tree.id(), pests);
     }
 
     private Step reported() {
@@ -163,7 +171,7 @@ class TreeLeavesTest {
                         null,
                         null,
                         null);
-        return standings.report(keeper, step.id(), step.version(), said);
+        return reports.report(keeper, step.id(), step.version(), said);
     }
 
     @Test
@@ -253,7 +261,7 @@ class TreeLeavesTest {
         assertThat(given().get(calendar).asString()).contains(tree.label(), "-shade-1-");
         assertThat(lists()).allSatisfy(list -> assertThat(list).contains(tree));
         assertThat(trees.left(keeper, null, null, ALL).items()).isEmpty();
-        assertThat(standings.waitingSignOffs(teacher, ALL).total()).isEqualTo(1);
+        assertThat(signOffsWaiting.forInstructor(teacher, ALL).total()).isEqualTo(1);
 
         leave(keeper, TODAY, null);
 
@@ -268,7 +276,7 @@ class TreeLeavesTest {
         assertThat(lists())
                 .allSatisfy(
                         list -> assertThat(list).extracting(Tree::id).doesNotContain(tree.id()));
-        assertThat(standings.waitingSignOffs(teacher, ALL).total()).isZero();
+        assertThat(signOffsWaiting.forInstructor(teacher, ALL).total()).isZero();
         assertThat(standings.proposals(teacher, tree.id(), TODAY)).isEmpty();
         assertThat(aftercare.of(keeper, tree.id(), TODAY).measuring()).isEmpty();
         assertThat(aftercare.of(keeper, tree.id(), TODAY).tasks()).noneMatch(task -> task.open());
@@ -324,7 +332,7 @@ class TreeLeavesTest {
     void stepsUnderWayAreTakenBackWithTheReason() {
         var step = reported();
         leave(keeper, TODAY, null);
-        var after = standings.getStep(keeper, step.id());
+        var after = stepsOfSchool.get(keeper, step.id());
         assertThat(after.state()).isEqualTo(StepState.WITHDRAWN);
         var last = after.events().get(after.events().size() - 1);
         assertThat(last.note()).isEqualTo("The tree left the school on %s.".formatted(TODAY));

@@ -25,6 +25,8 @@ import org.ripewood.api.kit.Answers;
 import org.ripewood.api.kit.Asked;
 import org.ripewood.boards.Board;
 import org.ripewood.boards.BoardAsked;
+import org.ripewood.boards.BoardMaker;
+import org.ripewood.boards.LessonFinder;
 import org.ripewood.boards.LessonNeed;
 import org.ripewood.people.Course;
 import org.ripewood.people.NewCourse;
@@ -32,7 +34,6 @@ import org.ripewood.people.NewRun;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Inputs;
-import org.ripewood.routes.Standings;
 
 /** Courses, who belongs to them, and how their trees stand. */
 @Path("/api/v1")
@@ -42,15 +43,22 @@ import org.ripewood.routes.Standings;
 class CourseResource {
 
     private final People people;
-    private final Standings standings;
+    private final BoardMaker boardMaker;
+    private final LessonFinder lessonFinder;
     private final CurrentUser user;
     private final Inputs inputs;
     private final Today today;
 
     CourseResource(
-            People people, Standings standings, CurrentUser user, Inputs inputs, Today today) {
+            People people,
+            BoardMaker boardMaker,
+            LessonFinder lessonFinder,
+            CurrentUser user,
+            Inputs inputs,
+            Today today) {
         this.people = people;
-        this.standings = standings;
+        this.boardMaker = boardMaker;
+        this.lessonFinder = lessonFinder;
         this.user = user;
         this.inputs = inputs;
         this.today = today;
@@ -104,7 +112,7 @@ class CourseResource {
             @QueryParam("unseenWeeks") @Nullable String unseenWeeks,
             @QueryParam("page") @Nullable String page,
             @QueryParam("size") @Nullable String size) {
-        return standings.board(
+        return boardMaker.make(
                 user.actor(),
                 id,
                 Asked.day("on", on, today.date()),
@@ -125,7 +133,7 @@ class CourseResource {
     @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "Lessons the course's trees wait for, the one that frees most first")
     public List<LessonNeed> lessonsNext(@PathParam("id") long id) {
-        return standings.lessonsNextOfCourse(user.actor(), id, today.date());
+        return lessonFinder.ofCourse(user.actor(), id, today.date());
     }
 
     @GET
@@ -133,7 +141,7 @@ class CourseResource {
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "Lessons a student's trees wait for, the one that frees most first")
     public List<LessonNeed> lessonsNextOfPerson(@PathParam("id") long id) {
-        return standings.lessonsNext(user.actor(), id, today.date());
+        return lessonFinder.ofPerson(user.actor(), id, today.date());
     }
 
     @GET

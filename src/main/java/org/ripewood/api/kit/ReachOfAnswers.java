@@ -9,8 +9,8 @@ import org.ripewood.materials.Materials;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.StillReached;
 import org.ripewood.platform.problems.Refused;
-import org.ripewood.routes.Standings;
 import org.ripewood.sessions.Sessions;
+import org.ripewood.steps.Steps;
 import org.ripewood.trees.Trees;
 
 /**
@@ -24,19 +24,19 @@ class ReachOfAnswers implements StillReached {
             Pattern.compile(Answers.ROOT + "([a-z-]+)/(\\d{1,18})(?:/.*)?");
 
     private final Trees trees;
-    private final Standings standings;
+    private final Steps stepsOfSchool;
     private final People people;
     private final Sessions sessions;
     private final Materials materials;
 
     ReachOfAnswers(
             Trees trees,
-            Standings standings,
+            Steps stepsOfSchool,
             People people,
             Sessions sessions,
             Materials materials) {
         this.trees = trees;
-        this.standings = standings;
+        this.stepsOfSchool = stepsOfSchool;
         this.people = people;
         this.sessions = sessions;
         this.materials = materials;
@@ -59,7 +59,7 @@ class ReachOfAnswers implements StillReached {
         var id = Long.parseLong(named.group(2));
         switch (named.group(1)) {
             case "trees" -> trees.get(actor, id);
-            case "steps" -> standings.getStep(actor, id);
+            case "steps" -> stepsOfSchool.get(actor, id);
             case "sessions" -> sessions.get(actor, id);
             case "stock" -> materials.get(actor, id);
             case "people" -> requirePerson(actor, id);

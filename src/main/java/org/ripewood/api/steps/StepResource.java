@@ -22,10 +22,13 @@ import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.http.Versions;
 import org.ripewood.platform.once.AnsweredOnce;
 import org.ripewood.platform.problems.Inputs;
-import org.ripewood.routes.Standings;
 import org.ripewood.standing.Decision;
+import org.ripewood.standing.Decisions;
 import org.ripewood.steps.NewReport;
+import org.ripewood.steps.Reports;
+import org.ripewood.steps.SignOffs;
 import org.ripewood.steps.Step;
+import org.ripewood.steps.Steps;
 
 /** Steps from assignment to sign-off, and the decisions they stood on. */
 @Path("/api/v1")
@@ -34,12 +37,24 @@ import org.ripewood.steps.Step;
 @Tag(name = "Steps")
 class StepResource {
 
-    private final Standings standings;
+    private final Steps stepsOfSchool;
+    private final Reports reports;
+    private final SignOffs signOffs;
+    private final Decisions decisionsOfSchool;
     private final CurrentUser user;
     private final Inputs inputs;
 
-    StepResource(Standings standings, CurrentUser user, Inputs inputs) {
-        this.standings = standings;
+    StepResource(
+            Steps stepsOfSchool,
+            Reports reports,
+            SignOffs signOffs,
+            Decisions decisionsOfSchool,
+            CurrentUser user,
+            Inputs inputs) {
+        this.stepsOfSchool = stepsOfSchool;
+        this.reports = reports;
+        this.signOffs = signOffs;
+        this.decisionsOfSchool = decisionsOfSchool;
         this.user = user;
         this.inputs = inputs;
     }
@@ -49,7 +64,7 @@ class StepResource {
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "A step with all that happened to it, with its version as ETag")
     public RestResponse<Step> get(@PathParam("id") long id) {
-        return answer(standings.getStep(user.actor(), id));
+        return answer(stepsOfSchool.get(user.actor(), id));
     }
 
     @POST
@@ -62,7 +77,7 @@ class StepResource {
             @HeaderParam("If-Match") @Nullable String ifMatch,
             @Nullable NewReport report) {
         var version = Versions.required(ifMatch);
-        return answer(standings.report(user.actor(), id, version, inputs.check(report)));
+        return answer(reports.report(user.actor(), id, version, inputs.check(report)));
     }
 
     @POST
@@ -75,7 +90,7 @@ class StepResource {
             @Nullable Remark remark) {
         var version = Versions.required(ifMatch);
         var note = inputs.check(remark).note();
-        return answer(standings.signOff(user.actor(), id, version, note));
+        return answer(signOffs.signOff(user.actor(), id, version, note));
     }
 
     @POST
@@ -88,7 +103,7 @@ class StepResource {
             @Nullable Reasoned reasoned) {
         var version = Versions.required(ifMatch);
         var note = inputs.check(reasoned).note();
-        return answer(standings.sendBack(user.actor(), id, version, note));
+        return answer(signOffs.sendBack(user.actor(), id, version, note));
     }
 
     @POST
@@ -101,7 +116,7 @@ class StepResource {
             @Nullable Reasoned reasoned) {
         var version = Versions.required(ifMatch);
         var note = inputs.check(reasoned).note();
-        return answer(standings.withdraw(user.actor(), id, version, note));
+        return answer(signOffs.withdraw(user.actor(), id, version, note));
     }
 
     @GET
@@ -109,7 +124,7 @@ class StepResource {
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "A verdict as it was when someone acted on it")
     public Decision decision(@PathParam("id") long id) {
-        return standings.getDecision(user.actor(), id);
+        return decisionsOfSchool.get(user.actor(), id);
     }
 
     private static RestResponse<Step> answer(Step step) {

@@ -21,17 +21,21 @@ import org.jboss.resteasy.reactive.RestResponse;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.api.kit.Answers;
 import org.ripewood.api.kit.Asked;
+import org.ripewood.boards.ChecklistMaker;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Paged;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.once.AnsweredOnce;
 import org.ripewood.platform.problems.Inputs;
+import org.ripewood.routes.RouteMaker;
 import org.ripewood.routes.RouteView;
-import org.ripewood.routes.Standings;
+import org.ripewood.standing.Assigner;
 import org.ripewood.standing.NewAssignment;
+import org.ripewood.standing.Standings;
 import org.ripewood.standing.TechniqueStanding;
 import org.ripewood.standing.TreeStanding;
 import org.ripewood.steps.Step;
+import org.ripewood.steps.Steps;
 
 /** How a tree stands, what could be done with it, and its steps. */
 @Path("/api/v1")
@@ -42,12 +46,28 @@ import org.ripewood.steps.Step;
 class TreeStandingResource {
 
     private final Standings standings;
+    private final ChecklistMaker checklistMaker;
+    private final RouteMaker routeMaker;
+    private final Steps stepsOfSchool;
+    private final Assigner assigner;
     private final CurrentUser user;
     private final Inputs inputs;
     private final Today today;
 
-    TreeStandingResource(Standings standings, CurrentUser user, Inputs inputs, Today today) {
+    TreeStandingResource(
+            Standings standings,
+            ChecklistMaker checklistMaker,
+            RouteMaker routeMaker,
+            Steps stepsOfSchool,
+            Assigner assigner,
+            CurrentUser user,
+            Inputs inputs,
+            Today today) {
         this.standings = standings;
+        this.checklistMaker = checklistMaker;
+        this.routeMaker = routeMaker;
+        this.stepsOfSchool = stepsOfSchool;
+        this.assigner = assigner;
         this.user = user;
         this.inputs = inputs;
         this.today = today;
@@ -75,7 +95,7 @@ class TreeStandingResource {
     public ChecklistAnswer checklist(
             @PathParam("id") long id, @QueryParam("on") @Nullable String on) {
         return ChecklistAnswer.of(
-                standings.checklist(user.actor(), id, Asked.day("on", on, today.date())));
+                checklistMaker.make(user.actor(), id, Asked.day("on", on, today.date())));
     }
 
     @GET
@@ -91,7 +111,7 @@ class TreeStandingResource {
             @PathParam("id") long id,
             @QueryParam("goal") @Nullable String goal,
             @QueryParam("on") @Nullable String on) {
-        return standings.route(user.actor(), id, goal, Asked.day("on", on, today.date()));
+        return routeMaker.make(user.actor(), id, goal, Asked.day("on", on, today.date()));
     }
 
     @GET
@@ -101,7 +121,7 @@ class TreeStandingResource {
             @PathParam("id") long id,
             @QueryParam("page") @Nullable String page,
             @QueryParam("size") @Nullable String size) {
-        return standings.steps(user.actor(), id, Asked.page(page, size));
+        return stepsOfSchool.of(user.actor(), id, Asked.page(page, size));
     }
 
     @POST
@@ -111,7 +131,7 @@ class TreeStandingResource {
     @Operation(summary = "Assign a step; every reason against it must be waived with a reason")
     @APIResponseSchema(value = Step.class, responseCode = "201", responseDescription = "Assigned")
     public RestResponse<Step> assign(@PathParam("id") long id, @Nullable NewAssignment assignment) {
-        var step = standings.assign(user.actor(), id, inputs.check(assignment));
+        var step = assigner.assign(user.actor(), id, inputs.check(assignment));
         return Answers.created("steps/" + step.id(), step.version(), step);
     }
 
@@ -124,7 +144,7 @@ class TreeStandingResource {
     public RestResponse<Step> foundDone(@PathParam("id") long id, @Nullable NewFoundDone found) {
         var noted = inputs.check(found);
         var step =
-                standings.noteFoundDone(
+                assigner.noteFoundDone(
                         user.actor(), id, noted.technique(), noted.doneOn(), noted.note());
         return Answers.created("steps/" + step.id(), step.version(), step);
     }

@@ -13,13 +13,13 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import org.ripewood.accounts.People;
+import org.ripewood.boards.BoardMaker;
 import org.ripewood.course.CourseContent;
 import org.ripewood.platform.CsvText;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Inputs;
-import org.ripewood.routes.Standings;
 import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.web.kit.Answer;
@@ -38,7 +38,7 @@ class CoursePages {
     private final CurrentUser user;
     private final People people;
     private final Sessions sessions;
-    private final Standings standings;
+    private final BoardMaker boardMaker;
     private final CourseContent content;
     private final Inputs inputs;
     private final Today today;
@@ -47,14 +47,14 @@ class CoursePages {
             CurrentUser user,
             People people,
             Sessions sessions,
-            Standings standings,
+            BoardMaker boardMaker,
             CourseContent content,
             Inputs inputs,
             Today today) {
         this.user = user;
         this.people = people;
         this.sessions = sessions;
-        this.standings = standings;
+        this.boardMaker = boardMaker;
         this.content = content;
         this.inputs = inputs;
         this.today = today;
@@ -74,7 +74,7 @@ class CoursePages {
     @Path("board.csv")
     public Response file(long id, @Context UriInfo uri) {
         var filter = inputs.read(uri.getQueryParameters(), BoardFilter.class);
-        var board = standings.wholeBoard(user.actor(), id, today.date(), filter.asked());
+        var board = boardMaker.whole(user.actor(), id, today.date(), filter.asked());
         return Response.ok(BoardFile.of(board))
                 .type(CsvText.MEDIA_TYPE)
                 .header("Cache-Control", "no-store")
@@ -109,7 +109,7 @@ class CoursePages {
 
     private TemplateInstance page(long id, BoardFilter filter, Typed asked, Typed typed) {
         var actor = user.actor();
-        var board = standings.board(actor, id, today.date(), filter.asked(), filter.rows());
+        var board = boardMaker.make(actor, id, today.date(), filter.asked(), filter.rows());
         return Templates.course(
                 new CourseSheet(
                         people.getCourse(actor, id),

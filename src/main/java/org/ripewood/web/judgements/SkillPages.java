@@ -18,6 +18,7 @@ import org.ripewood.accounts.People;
 import org.ripewood.assess.Assessments;
 import org.ripewood.assess.NewSkillJudgement;
 import org.ripewood.assess.SkillJudgement;
+import org.ripewood.boards.LessonFinder;
 import org.ripewood.boards.LessonNeed;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Lesson;
@@ -26,7 +27,6 @@ import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Inputs;
-import org.ripewood.routes.Standings;
 import org.ripewood.sessions.ClassAttended;
 import org.ripewood.sessions.Rolls;
 import org.ripewood.web.kit.Answer;
@@ -69,7 +69,7 @@ class SkillPages {
     private final CurrentUser user;
     private final People people;
     private final Assessments assessments;
-    private final Standings standings;
+    private final LessonFinder lessonFinder;
     private final Rolls rolls;
     private final CourseContent content;
     private final Inputs inputs;
@@ -79,7 +79,7 @@ class SkillPages {
             CurrentUser user,
             People people,
             Assessments assessments,
-            Standings standings,
+            LessonFinder lessonFinder,
             Rolls rolls,
             CourseContent content,
             Inputs inputs,
@@ -87,7 +87,7 @@ class SkillPages {
         this.user = user;
         this.people = people;
         this.assessments = assessments;
-        this.standings = standings;
+        this.lessonFinder = lessonFinder;
         this.rolls = rolls;
         this.content = content;
         this.inputs = inputs;
@@ -128,7 +128,7 @@ class SkillPages {
                                         .map(SkillJudgement::byId)
                                         .collect(Collectors.toSet())),
                         actor.is(Role.INSTRUCTOR),
-                        standings.lessonsNext(actor, id, today.date()),
+                        lessonFinder.ofPerson(actor, id, today.date()),
                         rolls.ofPerson(actor, id),
                         typed));
     }

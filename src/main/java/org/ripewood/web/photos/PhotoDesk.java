@@ -13,7 +13,7 @@ import org.ripewood.photos.Viewpoint;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.records.Wounds;
-import org.ripewood.routes.Standings;
+import org.ripewood.steps.Steps;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Clashes;
 import org.ripewood.web.kit.Label;
@@ -30,7 +30,7 @@ class PhotoDesk {
     private final Photos photos;
     private final Trees trees;
     private final Wounds woundsOfSchool;
-    private final Standings standings;
+    private final Steps stepsOfSchool;
     private final CourseContent content;
     private final Clashes clashes;
 
@@ -38,13 +38,13 @@ class PhotoDesk {
             Photos photos,
             Trees trees,
             Wounds woundsOfSchool,
-            Standings standings,
+            Steps stepsOfSchool,
             CourseContent content,
             Clashes clashes) {
         this.photos = photos;
         this.trees = trees;
         this.woundsOfSchool = woundsOfSchool;
-        this.standings = standings;
+        this.stepsOfSchool = stepsOfSchool;
         this.content = content;
         this.clashes = clashes;
     }
@@ -144,7 +144,7 @@ class PhotoDesk {
     private PhotoLists lists(Actor actor, long treeId) {
         var techniques = content.inForce().techniques();
         List<StepLine> steps =
-                standings.steps(actor, treeId, STEPS).items().stream()
+                stepsOfSchool.of(actor, treeId, STEPS).items().stream()
                         .map(
                                 step ->
                                         new StepLine(

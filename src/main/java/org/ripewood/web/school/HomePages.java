@@ -16,7 +16,10 @@ import org.ripewood.aftercare.Aftercare;
 import org.ripewood.aftercare.Care;
 import org.ripewood.boards.Board;
 import org.ripewood.boards.BoardAsked;
+import org.ripewood.boards.BoardMaker;
 import org.ripewood.boards.Checklist;
+import org.ripewood.boards.ChecklistMaker;
+import org.ripewood.boards.LessonFinder;
 import org.ripewood.boards.LessonNeed;
 import org.ripewood.core.season.Span;
 import org.ripewood.course.CourseContent;
@@ -27,11 +30,11 @@ import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
-import org.ripewood.routes.Standings;
 import org.ripewood.sessions.ClassAttended;
 import org.ripewood.sessions.Rolls;
 import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
+import org.ripewood.steps.SignOffsWaiting;
 import org.ripewood.steps.Waiting;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
@@ -82,7 +85,10 @@ class HomePages {
     private final Trees trees;
     private final Sessions sessions;
     private final Rolls rolls;
-    private final Standings standings;
+    private final SignOffsWaiting signOffsWaiting;
+    private final BoardMaker boardMaker;
+    private final LessonFinder lessonFinder;
+    private final ChecklistMaker checklistMaker;
     private final Aftercare aftercare;
     private final CourseContent content;
     private final Today today;
@@ -93,7 +99,10 @@ class HomePages {
             Trees trees,
             Sessions sessions,
             Rolls rolls,
-            Standings standings,
+            SignOffsWaiting signOffsWaiting,
+            BoardMaker boardMaker,
+            LessonFinder lessonFinder,
+            ChecklistMaker checklistMaker,
             Aftercare aftercare,
             CourseContent content,
             Today today) {
@@ -102,7 +111,10 @@ class HomePages {
         this.trees = trees;
         this.sessions = sessions;
         this.rolls = rolls;
-        this.standings = standings;
+        this.signOffsWaiting = signOffsWaiting;
+        this.boardMaker = boardMaker;
+        this.lessonFinder = lessonFinder;
+        this.checklistMaker = checklistMaker;
         this.aftercare = aftercare;
         this.content = content;
         this.today = today;
@@ -124,7 +136,7 @@ class HomePages {
                                 people.get(actor.personId()).name(),
                                 teaches,
                                 actor.is(Role.REGISTRAR),
-                                teaches ? standings.waitingSignOffs(actor, FIRST) : null,
+                                teaches ? signOffsWaiting.forInstructor(actor, FIRST) : null,
                                 lines(actor, courses),
                                 past,
                                 ahead(actor, courses),
@@ -147,7 +159,7 @@ class HomePages {
                                 new CourseLine(
                                         course,
                                         taught.contains(course.id())
-                                                ? standings.board(
+                                                ? boardMaker.make(
                                                         actor,
                                                         course.id(),
                                                         today.date(),
@@ -182,7 +194,7 @@ class HomePages {
     /** Only students have skills to show. */
     private List<LessonNeed> lessons(Actor actor) {
         return actor.is(Role.STUDENT)
-                ? standings.lessonsNext(actor, actor.personId(), today.date()).stream()
+                ? lessonFinder.ofPerson(actor, actor.personId(), today.date()).stream()
                         .limit(MOST_LESSONS)
                         .toList()
                 : List.of();
@@ -196,6 +208,6 @@ class HomePages {
         return new TreeLine(
                 tree,
                 content.inForce().species(tree.species()).common(),
-                standings.checklist(actor, tree.id(), today.date()));
+                checklistMaker.make(actor, tree.id(), today.date()));
     }
 }

@@ -13,10 +13,10 @@ import jakarta.ws.rs.core.Response;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.aftercare.NewWord;
 import org.ripewood.aftercare.Saying;
+import org.ripewood.boards.ChecklistMaker;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Inputs;
-import org.ripewood.routes.Standings;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.OnceForms;
 import org.ripewood.web.kit.Typed;
@@ -36,7 +36,7 @@ class CarePages {
     private final CurrentUser user;
     private final CareDesk desk;
     private final Aftercare aftercare;
-    private final Standings standings;
+    private final ChecklistMaker checklistMaker;
     private final Inputs inputs;
     private final Today today;
     private final OnceForms onceForms;
@@ -45,14 +45,14 @@ class CarePages {
             CurrentUser user,
             CareDesk desk,
             Aftercare aftercare,
-            Standings standings,
+            ChecklistMaker checklistMaker,
             Inputs inputs,
             Today today,
             OnceForms onceForms) {
         this.user = user;
         this.desk = desk;
         this.aftercare = aftercare;
-        this.standings = standings;
+        this.checklistMaker = checklistMaker;
         this.inputs = inputs;
         this.today = today;
         this.onceForms = onceForms;
@@ -96,7 +96,7 @@ class CarePages {
 
     private TemplateInstance page(long id, Typed typed) {
         var actor = user.actor();
-        var list = standings.checklist(actor, id, today.date()).care();
+        var list = checklistMaker.make(actor, id, today.date()).care();
         return Templates.aftercare(desk.lay(actor, id, list, typed));
     }
 }

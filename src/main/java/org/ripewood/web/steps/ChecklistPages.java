@@ -7,9 +7,9 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
 import org.ripewood.boards.Checklist;
+import org.ripewood.boards.ChecklistMaker;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Today;
-import org.ripewood.routes.Standings;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
@@ -28,14 +28,19 @@ class ChecklistPages {
 
     private final CurrentUser user;
     private final Trees trees;
-    private final Standings standings;
+    private final ChecklistMaker checklistMaker;
     private final CareDesk care;
     private final Today today;
 
-    ChecklistPages(CurrentUser user, Trees trees, Standings standings, CareDesk care, Today today) {
+    ChecklistPages(
+            CurrentUser user,
+            Trees trees,
+            ChecklistMaker checklistMaker,
+            CareDesk care,
+            Today today) {
         this.user = user;
         this.trees = trees;
-        this.standings = standings;
+        this.checklistMaker = checklistMaker;
         this.care = care;
         this.today = today;
     }
@@ -43,7 +48,7 @@ class ChecklistPages {
     @GET
     public Response checklist(long id) {
         var actor = user.actor();
-        var list = standings.checklist(actor, id, today.date());
+        var list = checklistMaker.make(actor, id, today.date());
         return Answer.page(
                 Templates.checklist(
                         trees.get(actor, id),

@@ -8,8 +8,8 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
 import org.ripewood.accounts.People;
 import org.ripewood.platform.CurrentUser;
-import org.ripewood.routes.Standings;
 import org.ripewood.standing.Decision;
+import org.ripewood.standing.Decisions;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
@@ -27,18 +27,18 @@ class DecisionPages {
     private final CurrentUser user;
     private final People people;
     private final Trees trees;
-    private final Standings standings;
+    private final Decisions decisionsOfSchool;
 
-    DecisionPages(CurrentUser user, People people, Trees trees, Standings standings) {
+    DecisionPages(CurrentUser user, People people, Trees trees, Decisions decisionsOfSchool) {
         this.user = user;
         this.people = people;
         this.trees = trees;
-        this.standings = standings;
+        this.decisionsOfSchool = decisionsOfSchool;
     }
 
     @GET
     public Response decision(long id) {
-        var decision = standings.getDecision(user.actor(), id);
+        var decision = decisionsOfSchool.get(user.actor(), id);
         return Answer.page(
                 Templates.decision(
                         decision,

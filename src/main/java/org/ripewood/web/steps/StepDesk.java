@@ -9,8 +9,9 @@ import org.ripewood.photos.Photos;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
-import org.ripewood.routes.Standings;
+import org.ripewood.standing.Decisions;
 import org.ripewood.steps.Step;
+import org.ripewood.steps.Steps;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.StepLine;
 import org.ripewood.web.kit.Typed;
@@ -21,7 +22,8 @@ class StepDesk {
 
     private final People people;
     private final Trees trees;
-    private final Standings standings;
+    private final Steps stepsOfSchool;
+    private final Decisions decisions;
     private final Photos photos;
     private final CourseContent content;
     private final Today today;
@@ -30,14 +32,16 @@ class StepDesk {
     StepDesk(
             People people,
             Trees trees,
-            Standings standings,
+            Steps stepsOfSchool,
+            Decisions decisions,
             Photos photos,
             CourseContent content,
             Today today,
             StepClashes clashes) {
         this.people = people;
         this.trees = trees;
-        this.standings = standings;
+        this.stepsOfSchool = stepsOfSchool;
+        this.decisions = decisions;
         this.photos = photos;
         this.content = content;
         this.today = today;
@@ -45,7 +49,7 @@ class StepDesk {
     }
 
     StepSheet lay(Actor actor, long stepId, Typed sent) {
-        var step = standings.getStep(actor, stepId);
+        var step = stepsOfSchool.get(actor, stepId);
         var typed = clashes.mend(actor, sent, step);
         var tree = trees.get(actor, step.treeId());
         var techniques = content.inForce().techniques();
@@ -56,7 +60,7 @@ class StepDesk {
                 step,
                 StepLine.title(techniques, step.technique()),
                 techniques.get(step.technique()),
-                decisionId == null ? null : standings.getDecision(actor, decisionId),
+                decisionId == null ? null : decisions.get(actor, decisionId),
                 trees.names(actor, step.treeId(), everybody(step)),
                 photos.ofStep(actor, stepId),
                 actor.is(Role.INSTRUCTOR),

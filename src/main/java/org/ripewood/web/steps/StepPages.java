@@ -15,8 +15,9 @@ import java.util.function.Consumer;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Inputs;
-import org.ripewood.routes.Standings;
 import org.ripewood.steps.NewReport;
+import org.ripewood.steps.Reports;
+import org.ripewood.steps.SignOffs;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.OnceForms;
 import org.ripewood.web.kit.Typed;
@@ -34,19 +35,22 @@ class StepPages {
 
     private final CurrentUser user;
     private final StepDesk desk;
-    private final Standings standings;
+    private final Reports reports;
+    private final SignOffs signOffs;
     private final Inputs inputs;
     private final OnceForms onceForms;
 
     StepPages(
             CurrentUser user,
             StepDesk desk,
-            Standings standings,
+            Reports reports,
+            SignOffs signOffs,
             Inputs inputs,
             OnceForms onceForms) {
         this.user = user;
         this.desk = desk;
-        this.standings = standings;
+        this.reports = reports;
+        this.signOffs = signOffs;
         this.inputs = inputs;
         this.onceForms = onceForms;
     }
@@ -65,7 +69,7 @@ class StepPages {
                 () -> {
                     var version = inputs.read(form, Versioned.class).version();
                     var report = inputs.read(form, NewReport.class);
-                    var step = standings.report(user.actor(), id, version, report);
+                    var step = reports.report(user.actor(), id, version, report);
                     return "/trees/" + step.treeId() + "/checklist";
                 },
                 problem -> page(id, Typed.refused("report", form, problem)));
@@ -80,7 +84,7 @@ class StepPages {
                 id,
                 "sign-off",
                 form,
-                said -> standings.signOff(user.actor(), id, said.version(), said.note()));
+                said -> signOffs.signOff(user.actor(), id, said.version(), said.note()));
     }
 
     @POST
@@ -92,7 +96,7 @@ class StepPages {
                 id,
                 "send-back",
                 form,
-                said -> standings.sendBack(user.actor(), id, said.version(), said.words()));
+                said -> signOffs.sendBack(user.actor(), id, said.version(), said.words()));
     }
 
     @POST
@@ -104,7 +108,7 @@ class StepPages {
                 id,
                 "withdraw",
                 form,
-                said -> standings.withdraw(user.actor(), id, said.version(), said.words()));
+                said -> signOffs.withdraw(user.actor(), id, said.version(), said.words()));
     }
 
     private Response answer(

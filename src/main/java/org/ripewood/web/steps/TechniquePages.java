@@ -21,9 +21,10 @@ import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.platform.problems.Refused;
-import org.ripewood.routes.Standings;
+import org.ripewood.standing.Assigner;
 import org.ripewood.standing.NewAssignment;
 import org.ripewood.standing.ReasonView;
+import org.ripewood.standing.Standings;
 import org.ripewood.standing.TechniqueStanding;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
@@ -62,6 +63,7 @@ class TechniquePages {
     private final CurrentUser user;
     private final Trees trees;
     private final Standings standings;
+    private final Assigner assigner;
     private final CourseContent content;
     private final Inputs inputs;
     private final Today today;
@@ -70,12 +72,14 @@ class TechniquePages {
             CurrentUser user,
             Trees trees,
             Standings standings,
+            Assigner assigner,
             CourseContent content,
             Inputs inputs,
             Today today) {
         this.user = user;
         this.trees = trees;
         this.standings = standings;
+        this.assigner = assigner;
         this.content = content;
         this.inputs = inputs;
         this.today = today;
@@ -96,7 +100,7 @@ class TechniquePages {
         return Answer.to(
                 () -> {
                     var assignment = inputs.read(form, NewAssignment.class);
-                    return "/steps/" + standings.assign(actor, id, assignment).id();
+                    return "/steps/" + assigner.assign(actor, id, assignment).id();
                 },
                 problem ->
                         page(actor, id, named(form), Typed.refused("assignment", form, problem)));
@@ -111,7 +115,7 @@ class TechniquePages {
         return Answer.to(
                 () -> {
                     var found = inputs.read(form, FoundDone.class);
-                    standings.noteFoundDone(
+                    assigner.noteFoundDone(
                             actor, id, found.technique(), found.doneOn(), found.note());
                     return "/trees/" + id + "/techniques/" + found.technique();
                 },

@@ -15,8 +15,8 @@ import org.ripewood.pictures.RouteDrawing;
 import org.ripewood.pictures.RoutePicture;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Today;
+import org.ripewood.routes.RouteMaker;
 import org.ripewood.routes.RouteView;
-import org.ripewood.routes.Standings;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
@@ -54,19 +54,19 @@ class RoutePages {
 
     private final CurrentUser user;
     private final Trees trees;
-    private final Standings standings;
+    private final RouteMaker routeMaker;
     private final CourseContent content;
     private final Today today;
 
     RoutePages(
             CurrentUser user,
             Trees trees,
-            Standings standings,
+            RouteMaker routeMaker,
             CourseContent content,
             Today today) {
         this.user = user;
         this.trees = trees;
-        this.standings = standings;
+        this.routeMaker = routeMaker;
         this.content = content;
         this.today = today;
     }
@@ -75,7 +75,7 @@ class RoutePages {
     public Response route(long id, @QueryParam("goal") @Nullable String goal) {
         var actor = user.actor();
         var tree = trees.get(actor, id);
-        var route = standings.route(actor, id, goal, today.date());
+        var route = routeMaker.make(actor, id, goal, today.date());
         var drawing = drawing(tree, route);
         return Answer.page(
                 Templates.route(

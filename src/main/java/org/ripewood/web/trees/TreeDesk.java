@@ -17,9 +17,10 @@ import org.ripewood.platform.Today;
 import org.ripewood.records.Branches;
 import org.ripewood.records.Containers;
 import org.ripewood.records.WorksDone;
-import org.ripewood.routes.Standings;
 import org.ripewood.sites.SiteLine;
+import org.ripewood.standing.Standings;
 import org.ripewood.steps.StepState;
+import org.ripewood.steps.Steps;
 import org.ripewood.trees.Departures;
 import org.ripewood.trees.EarlierWords;
 import org.ripewood.trees.TreeSites;
@@ -45,6 +46,7 @@ class TreeDesk {
     private final WorksDone worksDone;
     private final TreeSites treeSites;
     private final Standings standings;
+    private final Steps stepsOfSchool;
     private final Aftercare aftercare;
     private final CourseContent content;
     private final Today today;
@@ -59,6 +61,7 @@ class TreeDesk {
             WorksDone worksDone,
             TreeSites treeSites,
             Standings standings,
+            Steps stepsOfSchool,
             Aftercare aftercare,
             CourseContent content,
             Today today) {
@@ -71,6 +74,7 @@ class TreeDesk {
         this.worksDone = worksDone;
         this.treeSites = treeSites;
         this.standings = standings;
+        this.stepsOfSchool = stepsOfSchool;
         this.aftercare = aftercare;
         this.content = content;
         this.today = today;
@@ -114,7 +118,7 @@ class TreeDesk {
 
     private List<StepLine> steps(Actor actor, long treeId) {
         var techniques = content.inForce().techniques();
-        return standings.steps(actor, treeId, STEPS).items().stream()
+        return stepsOfSchool.of(actor, treeId, STEPS).items().stream()
                 .map(step -> new StepLine(step, StepLine.title(techniques, step.technique())))
                 .toList();
     }

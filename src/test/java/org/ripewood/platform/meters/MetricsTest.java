@@ -22,10 +22,11 @@ import org.ripewood.accounts.ApiTokens;
 import org.ripewood.accounts.NewApiToken;
 import org.ripewood.accounts.People;
 import org.ripewood.boards.BoardAsked;
+import org.ripewood.boards.BoardMaker;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
-import org.ripewood.routes.Standings;
+import org.ripewood.standing.Standings;
 
 /** What the service tells of itself, and to whom. */
 @QuarkusTest
@@ -38,6 +39,7 @@ class MetricsTest {
     @Inject People people;
     @Inject ApiTokens tokens;
     @Inject Standings standings;
+    @Inject BoardMaker boardMaker;
 
     private Actor registrar;
 
@@ -94,7 +96,7 @@ class MetricsTest {
         var group = school.newGroup();
         var tree = school.tree(group.instructor(), group.student(), "acer_palmatum");
         standings.of(group.student(), tree.id(), School.TODAY);
-        standings.board(
+        boardMaker.make(
                 group.instructor(),
                 group.course().id(),
                 School.TODAY,

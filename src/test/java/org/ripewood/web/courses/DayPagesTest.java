@@ -13,10 +13,10 @@ import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.accounts.People;
-import org.ripewood.routes.Standings;
 import org.ripewood.sessions.NewEnrolment;
 import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Sessions;
+import org.ripewood.standing.Assigner;
 import org.ripewood.standing.Elm;
 import org.ripewood.trees.Tree;
 import org.ripewood.web.Visitor;
@@ -26,9 +26,9 @@ import org.ripewood.web.Visitor;
 @TestProfile(SchoolProfile.class)
 class DayPagesTest {
 
+    @Inject Assigner assigner;
     @Inject School school;
     @Inject People people;
-    @Inject Standings standings;
     @Inject Sessions sessions;
 
     private Visitor teacher;
@@ -39,7 +39,7 @@ class DayPagesTest {
     void openTheSchool() {
         var group = school.newGroup();
         teacher = Visitor.of(people, group.instructor());
-        tree = Elm.readyForWiring(school, group, standings);
+        tree = Elm.readyForWiring(school, group, assigner);
         var session =
                 sessions.set(
                         group.instructor(),

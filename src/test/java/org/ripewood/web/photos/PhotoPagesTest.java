@@ -22,7 +22,7 @@ import org.ripewood.photos.Photos;
 import org.ripewood.photos.Pictures;
 import org.ripewood.photos.Viewpoint;
 import org.ripewood.platform.Role;
-import org.ripewood.routes.Standings;
+import org.ripewood.standing.Assigner;
 import org.ripewood.trees.HandOver;
 import org.ripewood.trees.HandOvers;
 import org.ripewood.trees.Tree;
@@ -38,7 +38,7 @@ class PhotoPagesTest {
     @Inject School school;
     @Inject People people;
     @Inject Photos photos;
-    @Inject Standings standings;
+    @Inject Assigner assigner;
     @Inject HandOvers handOvers;
 
     private School.Group group;
@@ -239,7 +239,7 @@ class PhotoPagesTest {
     void woundAndStepShowTheirPhotos() {
         var wound = school.wound(group.instructor(), tree, "first branch", 24);
         var step =
-                standings.noteFoundDone(
+                assigner.noteFoundDone(
                         group.instructor(), tree.id(), "root_check", TODAY, "seen at the bench");
         var ofWound = photo(Viewpoint.DETAIL, TODAY, wound.id(), null);
         var ofStep = photo(Viewpoint.ABOVE, TODAY, null, step.id());

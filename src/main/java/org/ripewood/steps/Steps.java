@@ -1,0 +1,42 @@
+package org.ripewood.steps;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.PageRequest;
+import org.ripewood.platform.Paged;
+import org.ripewood.trees.Trees;
+
+/** Steps of trees within reach, with all that happened to them. */
+@ApplicationScoped
+@Transactional
+public class Steps {
+
+    private final Trees trees;
+    private final StepReach reach;
+    private final StepBook steps;
+    private final StepTeller teller;
+
+    Steps(Trees trees, StepReach reach, StepBook steps, StepTeller teller) {
+        this.trees = trees;
+        this.reach = reach;
+        this.steps = steps;
+        this.teller = teller;
+    }
+
+    /** A step of a tree within reach; 404 otherwise. */
+    public Step get(Actor actor, long stepId) {
+        var step = teller.told(reach.step(actor, stepId));
+        return FormerKeeperWords.leftOut(trees.hiddenKeepers(actor, step.treeId()), step);
+    }
+
+    /** Steps of a tree, latest first. */
+    public Paged<Step> of(Actor actor, long treeId, PageRequest page) {
+        var hidden = trees.hiddenKeepers(actor, treeId);
+        var found =
+                teller.told(steps.ofTree(treeId, page)).stream()
+                        .map(step -> FormerKeeperWords.leftOut(hidden, step))
+                        .toList();
+        return Paged.of(found, page, steps.count("treeId", treeId));
+    }
+}
