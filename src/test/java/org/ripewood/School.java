@@ -5,10 +5,11 @@ import java.time.LocalDate;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
 import org.ripewood.assess.Assessments;
 import org.ripewood.assess.NewSkillJudgement;
 import org.ripewood.people.Course;
+import org.ripewood.people.Courses;
 import org.ripewood.people.NewCourse;
 import org.ripewood.people.NewPerson;
 import org.ripewood.platform.Actor;
@@ -35,7 +36,8 @@ public class School {
     private static final Actor OFFICE = new Actor(0, Set.of(Role.REGISTRAR));
 
     private final AtomicInteger count = new AtomicInteger();
-    private final People people;
+    private final Courses courses;
+    private final Register register;
     private final Trees trees;
     private final Observations observations;
     private final Wounds wounds;
@@ -43,13 +45,15 @@ public class School {
     private final Assessments assessments;
 
     public School(
-            People people,
+            Courses courses,
+            Register register,
             Trees trees,
             Observations observations,
             Wounds wounds,
             TreeSites treeSites,
             Assessments assessments) {
-        this.people = people;
+        this.courses = courses;
+        this.register = register;
         this.trees = trees;
         this.observations = observations;
         this.wounds = wounds;
@@ -62,7 +66,7 @@ public class School {
 
     public Group newGroup() {
         var course =
-                people.openCourse(
+                courses.open(
                         OFFICE,
                         new NewCourse(
                                 "Course " + count.incrementAndGet(),
@@ -70,15 +74,15 @@ public class School {
                                 TODAY.plusYears(1)));
         var instructor = person("Ines Instructor", Role.INSTRUCTOR);
         var student = person("Stan Student", Role.STUDENT);
-        people.join(OFFICE, course.id(), instructor.personId(), Role.INSTRUCTOR);
-        people.join(OFFICE, course.id(), student.personId(), Role.STUDENT);
+        courses.join(OFFICE, course.id(), instructor.personId(), Role.INSTRUCTOR);
+        courses.join(OFFICE, course.id(), student.personId(), Role.STUDENT);
         return new Group(course, instructor, student);
     }
 
     public Actor person(String name, Role... roles) {
         var number = count.incrementAndGet();
         var person =
-                people.enter(
+                register.enter(
                         OFFICE,
                         new NewPerson(
                                 name + " " + number,
@@ -89,7 +93,7 @@ public class School {
     }
 
     public void join(Group to, Actor person, Role as) {
-        people.join(OFFICE, to.course().id(), person.personId(), as);
+        courses.join(OFFICE, to.course().id(), person.personId(), as);
     }
 
     public Tree tree(Actor by, Actor keeper, String species) {

@@ -8,7 +8,7 @@ import org.ripewood.audit.Audit;
 import org.ripewood.audit.Deed;
 import org.ripewood.passwords.Secret;
 import org.ripewood.people.Person;
-import org.ripewood.people.Persons;
+import org.ripewood.people.PersonRows;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Refused;
@@ -29,11 +29,11 @@ public class ApiTokens {
     static final int MOST = 20;
 
     private final ApiTokenRows rows;
-    private final Persons persons;
+    private final PersonRows persons;
     private final Audit audit;
     private final Today today;
 
-    ApiTokens(ApiTokenRows rows, Persons persons, Audit audit, Today today) {
+    ApiTokens(ApiTokenRows rows, PersonRows persons, Audit audit, Today today) {
         this.audit = audit;
         this.rows = rows;
         this.persons = persons;

@@ -6,7 +6,7 @@ import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
 import org.ripewood.passwords.Secret;
-import org.ripewood.people.Persons;
+import org.ripewood.people.PersonRows;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Today;
 
@@ -20,10 +20,10 @@ import org.ripewood.platform.Today;
 public class CalendarLinks {
 
     private final CalendarLinkRows rows;
-    private final Persons persons;
+    private final PersonRows persons;
     private final Today today;
 
-    CalendarLinks(CalendarLinkRows rows, Persons persons, Today today) {
+    CalendarLinks(CalendarLinkRows rows, PersonRows persons, Today today) {
         this.rows = rows;
         this.persons = persons;
         this.today = today;

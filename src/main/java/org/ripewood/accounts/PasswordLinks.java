@@ -14,7 +14,7 @@ import org.ripewood.passwords.Passwords;
 import org.ripewood.passwords.Secret;
 import org.ripewood.people.Person;
 import org.ripewood.people.PersonEntity;
-import org.ripewood.people.Persons;
+import org.ripewood.people.PersonRows;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
@@ -37,7 +37,7 @@ public class PasswordLinks {
 
     private final PasswordLinkRows links;
     private final PasswordWishRows wishes;
-    private final Persons persons;
+    private final PersonRows persons;
     private final Register register;
     private final Endings endings;
     private final SignInPause pause;
@@ -48,7 +48,7 @@ public class PasswordLinks {
     PasswordLinks(
             PasswordLinkRows links,
             PasswordWishRows wishes,
-            Persons persons,
+            PersonRows persons,
             Register register,
             Endings endings,
             SignInPause pause,
@@ -146,7 +146,7 @@ public class PasswordLinks {
      * @throws Refused 429 when it was asked too often
      */
     public void wish(String login) {
-        var tried = SignInPause.Try.ofWish(Persons.normal(login), network.ofRequest());
+        var tried = SignInPause.Try.ofWish(PersonRows.normal(login), network.ofRequest());
         pause.begin(tried).ifPresent(until -> hold(Duration.between(today.now(), until)));
         persons.byLogin(login)
                 .filter(person -> person.active)

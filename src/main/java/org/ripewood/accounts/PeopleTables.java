@@ -9,7 +9,7 @@ import org.ripewood.platform.Role;
 import org.ripewood.platform.records.KeptTable;
 import org.ripewood.platform.records.KeptTables;
 
-/** Persons and courses, as the record keeps them. */
+/** PersonRows and courses, as the record keeps them. */
 @ApplicationScoped
 class PeopleTables implements KeptTables {
 

@@ -8,41 +8,64 @@ import org.ripewood.audit.Audit;
 import org.ripewood.audit.Deed;
 import org.ripewood.passwords.Passwords;
 import org.ripewood.people.NewPerson;
+import org.ripewood.people.Person;
 import org.ripewood.people.PersonEntity;
-import org.ripewood.people.Persons;
+import org.ripewood.people.PersonRows;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Refused;
 
-/** Enters persons and changes what is said of them. Called within the façade's transaction. */
+/** Enters persons and changes what is said of them. */
 @ApplicationScoped
-class Register {
+@Transactional
+public class Register {
 
-    private final Persons persons;
+    private final PersonRows persons;
     private final SetUpCode setUpCode;
     private final Audit audit;
     private final Endings endings;
 
-    Register(Persons persons, SetUpCode setUpCode, Endings endings, Audit audit) {
+    Register(PersonRows persons, SetUpCode setUpCode, Endings endings, Audit audit) {
         this.audit = audit;
         this.persons = persons;
         this.endings = endings;
         this.setUpCode = setUpCode;
     }
 
-    PersonEntity setUp(String code, NewPerson first) {
+    /**
+     * Enters the first registrar; refused unless the school is empty and the code is the one from
+     * the log.
+     */
+    public Person setUp(String code, NewPerson first) {
         if (persons.count() > 0) {
             throw Refused.conflict("The school is set up already.", "Maybe sign in instead.");
         }
         if (!setUpCode.is(code)) {
             throw Refused.invalid("code", "expected the code in the service's log, found another");
         }
-        var entered = enter(first);
+        var entered = entered(first);
         entered.roles.add(Role.REGISTRAR);
-        return entered;
+        return entered.toRecord();
     }
 
-    PersonEntity enter(NewPerson person) {
+    /** Whether nobody is entered yet. */
+    public boolean schoolIsEmpty() {
+        return persons.count() == 0;
+    }
+
+    /** Enters a person; registrars only. */
+    public Person enter(Actor actor, NewPerson person) {
+        actor.require(Role.REGISTRAR, "enter persons");
+        return entered(person).toRecord();
+    }
+
+    /** Enters a person who chooses a password once they are invited; registrars only. */
+    public Person enterGuest(Actor actor, NewGuest guest) {
+        actor.require(Role.REGISTRAR, "enter persons");
+        return invite(guest).toRecord();
+    }
+
+    private PersonEntity entered(NewPerson person) {
         var hash = Passwords.chosen("password", person.password(), person.name(), person.login());
         return enter(new NewGuest(person.name(), person.login(), person.roles()), hash);
     }
@@ -60,7 +83,7 @@ class Register {
         }
         var entity = new PersonEntity();
         entity.name = guest.name().strip();
-        entity.login = Persons.normal(guest.login());
+        entity.login = PersonRows.normal(guest.login());
         entity.passwordHash = passwordHash;
         entity.active = true;
         entity.roles = EnumSet.copyOf(guest.roles());
@@ -68,7 +91,12 @@ class Register {
         return entity;
     }
 
-    PersonEntity setActive(Actor actor, long personId, long version, boolean active) {
+    /**
+     * Lets a person sign in or no longer, which ends their sessions; registrars only, and never for
+     * themselves.
+     */
+    public Person setActive(Actor actor, long personId, long version, boolean active) {
+        actor.require(Role.REGISTRAR, "say who may sign in");
         var person = persons.require(personId);
         if (person.version != version) {
             throw Refused.stale("person");
@@ -82,10 +110,13 @@ class Register {
             endings.shutOut(personId);
         }
         persons.flush();
-        return person;
+        return person.toRecord();
     }
 
-    @Transactional
+    /**
+     * Takes a new password, once {@link PasswordChange} has asked for the old one, and ends the
+     * person's other sessions.
+     */
     void changePassword(Actor actor, @Nullable Long session, String fresh) {
         var person = persons.require(actor.personId());
         person.passwordHash = Passwords.chosen("newPassword", fresh, person.name, person.login);

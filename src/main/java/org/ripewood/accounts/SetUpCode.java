@@ -11,7 +11,7 @@ import java.security.SecureRandom;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jboss.logging.Logger;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.people.Persons;
+import org.ripewood.people.PersonRows;
 
 /**
  * The code that shows that whoever sets the school up can read the service's log. A new one at each
@@ -30,10 +30,10 @@ class SetUpCode {
     /** After whoever may still enter persons at start. */
     private static final int LAST = 100_000;
 
-    private final Persons persons;
+    private final PersonRows persons;
     private final AtomicReference<@Nullable String> code = new AtomicReference<>();
 
-    SetUpCode(Persons persons) {
+    SetUpCode(PersonRows persons) {
         this.persons = persons;
     }
 

@@ -18,10 +18,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import javax.sql.DataSource;
-import org.ripewood.accounts.People;
 import org.ripewood.audit.Audit;
 import org.ripewood.audit.Deed;
 import org.ripewood.course.CourseContent;
+import org.ripewood.people.Courses;
+import org.ripewood.people.People;
+import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
@@ -51,6 +53,8 @@ public class Archive {
     private final Instance<KeptTables> rooms;
     private final KeptPictures pictures;
     private final People people;
+    private final Courses schoolCourses;
+    private final PeopleUnchecked peopleUnchecked;
     private final Trees trees;
     private final CourseContent content;
     private final Today today;
@@ -63,6 +67,8 @@ public class Archive {
             Instance<KeptTables> rooms,
             KeptPictures pictures,
             People people,
+            Courses schoolCourses,
+            PeopleUnchecked peopleUnchecked,
             Trees trees,
             CourseContent content,
             Today today,
@@ -75,6 +81,8 @@ public class Archive {
         this.rooms = rooms;
         this.pictures = pictures;
         this.people = people;
+        this.schoolCourses = schoolCourses;
+        this.peopleUnchecked = peopleUnchecked;
         this.trees = trees;
         this.content = content;
         this.today = today;
@@ -107,8 +115,8 @@ public class Archive {
      * name and words.
      */
     public InputStream course(Actor actor, long courseId, RecordForm form) {
-        people.getCourse(actor, courseId);
-        people.requireRuns(actor, courseId, "its record");
+        schoolCourses.get(actor, courseId);
+        schoolCourses.requireRuns(actor, courseId, "its record");
         var hidden =
                 new HashSet<>(
                         inTransaction(
@@ -118,7 +126,7 @@ public class Archive {
                                                 connection, plan.tables(connection), courseId)));
         hidden.removeIf(keeper -> people.reaches(actor, keeper));
         for (var role : List.of(Role.STUDENT, Role.INSTRUCTOR)) {
-            people.members(courseId, role).forEach(member -> hidden.remove(member.id()));
+            peopleUnchecked.members(courseId, role).forEach(member -> hidden.remove(member.id()));
         }
         return written(actor, Scope.course(courseId, hidden), form);
     }
@@ -144,7 +152,7 @@ public class Archive {
         if (actor.personId() != personId && !actor.is(Role.REGISTRAR)) {
             throw Refused.notFound("person", personId);
         }
-        people.get(personId);
+        peopleUnchecked.get(personId);
         var hidden = new HashSet<Long>();
         var kept =
                 inTransaction(
@@ -174,7 +182,7 @@ public class Archive {
      */
     public Forgetting forget(Actor actor, long personId, long version) {
         requireForgets(actor, personId);
-        if (people.get(personId).version() != version) {
+        if (peopleUnchecked.get(personId).version() != version) {
             throw Refused.stale("person");
         }
         var keys = new ArrayList<String>();
@@ -207,7 +215,7 @@ public class Archive {
 
     private void requireForgets(Actor actor, long personId) {
         actor.require(Role.REGISTRAR, "forget persons");
-        people.get(personId);
+        peopleUnchecked.get(personId);
         if (actor.personId() == personId) {
             throw Refused.conflict(
                     "You cannot forget yourself.", "Maybe another registrar can do it.");

@@ -11,8 +11,8 @@ import tools.jackson.databind.node.ObjectNode;
 
 /**
  * What a file may find here already: the registrar of an empty school by login, and, for the record
- * of a course or tree, sites by name and place. Persons of such a file are never taken for persons
- * here, whatever they are called: nobody's name may stand under words from elsewhere.
+ * of a course or tree, sites by name and place. PersonRows of such a file are never taken for
+ * persons here, whatever they are called: nobody's name may stand under words from elsewhere.
  */
 final class Known {
 

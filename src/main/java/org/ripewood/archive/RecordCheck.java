@@ -42,7 +42,7 @@ final class RecordCheck implements RecordFile.Reader {
     private final List<Ahead> ahead = new ArrayList<>();
     private final Set<String> keys = new HashSet<>();
 
-    /** Persons and sites that rows name, by table and number. */
+    /** PersonRows and sites that rows name, by table and number. */
     private final Map<String, BitSet> named = new HashMap<>();
 
     /** Where each table begins. */

@@ -10,9 +10,10 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.ripewood.accounts.People;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Lesson;
+import org.ripewood.people.People;
+import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
@@ -27,12 +28,19 @@ public class Assessments {
 
     private final SkillJudgements judgements;
     private final People people;
+    private final PeopleUnchecked peopleUnchecked;
     private final CourseContent content;
     private final Today today;
 
-    Assessments(SkillJudgements judgements, People people, CourseContent content, Today today) {
+    Assessments(
+            SkillJudgements judgements,
+            People people,
+            PeopleUnchecked peopleUnchecked,
+            CourseContent content,
+            Today today) {
         this.judgements = judgements;
         this.people = people;
+        this.peopleUnchecked = peopleUnchecked;
         this.content = content;
         this.today = today;
     }
@@ -45,7 +53,7 @@ public class Assessments {
         if (actor.personId() == studentId) {
             throw Refused.forbidden("Nobody judges their own skill.");
         }
-        if (!people.get(studentId).roles().contains(Role.STUDENT)) {
+        if (!peopleUnchecked.get(studentId).roles().contains(Role.STUDENT)) {
             throw Refused.conflict("Person %d is not a student.".formatted(studentId), null);
         }
         requireSkill(judgement.lesson());

@@ -3,8 +3,8 @@ package org.ripewood.assess;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.accounts.People;
 import org.ripewood.course.Rubric;
+import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.platform.Actor;
 import org.ripewood.records.NewObservation;
 import org.ripewood.records.Observations;
@@ -19,7 +19,7 @@ class Feeding {
     private final SkillJudgements skills;
     private final JudgementRows rows;
     private final JudgementReach reach;
-    private final People people;
+    private final PeopleUnchecked peopleUnchecked;
 
     Feeding(
             Observations observations,
@@ -27,18 +27,18 @@ class Feeding {
             SkillJudgements skills,
             JudgementRows rows,
             JudgementReach reach,
-            People people) {
+            PeopleUnchecked peopleUnchecked) {
         this.observations = observations;
         this.recordsUnchecked = recordsUnchecked;
         this.skills = skills;
         this.rows = rows;
         this.reach = reach;
-        this.people = people;
+        this.peopleUnchecked = peopleUnchecked;
     }
 
     void feed(JudgementEntity judgement, Rubric rubric) {
         // The judge's own word, also when another one's signature opened it.
-        var judge = new Actor(judgement.byId, people.get(judgement.byId).roles());
+        var judge = new Actor(judgement.byId, peopleUnchecked.get(judgement.byId).roles());
         if (!rubric.has(judgement.levelGiven()) || !reach.reaches(judge, judgement.of())) {
             return;
         }

@@ -1,7 +1,8 @@
 package org.ripewood.assess;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import org.ripewood.accounts.People;
+import org.ripewood.people.People;
+import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Refused;
@@ -13,10 +14,12 @@ class JudgementReach {
 
     private final Trees trees;
     private final People people;
+    private final PeopleUnchecked peopleUnchecked;
 
-    JudgementReach(Trees trees, People people) {
+    JudgementReach(Trees trees, People people, PeopleUnchecked peopleUnchecked) {
         this.trees = trees;
         this.people = people;
+        this.peopleUnchecked = peopleUnchecked;
     }
 
     /** Goes on for those who reach the tree or the student; 404 for everybody else. */
@@ -45,7 +48,7 @@ class JudgementReach {
         if (of.id() == actor.personId()) {
             throw Refused.forbidden("Nobody judges their own skill.");
         }
-        if (!people.get(of.id()).roles().contains(Role.STUDENT)) {
+        if (!peopleUnchecked.get(of.id()).roles().contains(Role.STUDENT)) {
             throw Refused.conflict("Person %d is not a student.".formatted(of.id()), null);
         }
     }

@@ -14,10 +14,11 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.accounts.People;
 import org.ripewood.core.progress.Standing;
 import org.ripewood.core.progress.Verdict;
+import org.ripewood.people.Courses;
 import org.ripewood.people.Membership;
+import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
@@ -47,19 +48,22 @@ public class BoardMaker {
                     .thenComparing(tree -> tree.day().tree().label())
                     .thenComparing(tree -> tree.day().tree().id());
 
-    private final People people;
+    private final Courses schoolCourses;
+    private final PeopleUnchecked peopleUnchecked;
     private final TreesUnchecked treesUnchecked;
     private final SubjectGatherer gatherer;
     private final StudentsUnseen unseen;
     private final Today today;
 
     BoardMaker(
-            People people,
+            Courses schoolCourses,
+            PeopleUnchecked peopleUnchecked,
             TreesUnchecked treesUnchecked,
             SubjectGatherer gatherer,
             StudentsUnseen unseen,
             Today today) {
-        this.people = people;
+        this.schoolCourses = schoolCourses;
+        this.peopleUnchecked = peopleUnchecked;
         this.treesUnchecked = treesUnchecked;
         this.gatherer = gatherer;
         this.unseen = unseen;
@@ -84,10 +88,10 @@ public class BoardMaker {
             LocalDate on,
             BoardAsked asked,
             @Nullable PageRequest page) {
-        people.getCourse(actor, courseId);
-        people.requireRuns(actor, courseId, "its board");
+        schoolCourses.get(actor, courseId);
+        schoolCourses.requireRuns(actor, courseId, "its board");
         var students =
-                people.members(courseId, Role.STUDENT).stream()
+                peopleUnchecked.members(courseId, Role.STUDENT).stream()
                         .collect(Collectors.toMap(Person::id, person -> person));
         var kept =
                 students.isEmpty() ? List.<Tree>of() : treesUnchecked.ofKeepers(students.keySet());
@@ -139,7 +143,7 @@ public class BoardMaker {
             Collection<Long> treeIds,
             LocalDate on) {
         var since =
-                people.memberships(actor, courseId).stream()
+                schoolCourses.memberships(actor, courseId).stream()
                         .filter(member -> member.leftOn() == null)
                         .collect(Collectors.toMap(Membership::personId, Membership::since));
         return unseen.of(students, treeIds, since, on, asked.unseenWeeks());

@@ -5,7 +5,9 @@ import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
-import org.ripewood.accounts.People;
+import org.ripewood.people.Courses;
+import org.ripewood.people.People;
+import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
@@ -20,11 +22,20 @@ import org.ripewood.trees.TreesUnchecked;
 public class LessonFinder {
 
     private final People people;
+    private final PeopleUnchecked peopleUnchecked;
+    private final Courses courses;
     private final TreesUnchecked treesUnchecked;
     private final SubjectGatherer gatherer;
 
-    LessonFinder(People people, TreesUnchecked treesUnchecked, SubjectGatherer gatherer) {
+    LessonFinder(
+            People people,
+            PeopleUnchecked peopleUnchecked,
+            Courses courses,
+            TreesUnchecked treesUnchecked,
+            SubjectGatherer gatherer) {
         this.people = people;
+        this.peopleUnchecked = peopleUnchecked;
+        this.courses = courses;
         this.treesUnchecked = treesUnchecked;
         this.gatherer = gatherer;
     }
@@ -37,14 +48,14 @@ public class LessonFinder {
         if (!people.reaches(actor, personId)) {
             throw Refused.notFound("person", personId);
         }
-        return of(List.of(people.get(personId)), on);
+        return of(List.of(peopleUnchecked.get(personId)), on);
     }
 
     /** The same over all students of a course; for those who run it. */
     public List<LessonNeed> ofCourse(Actor actor, long courseId, LocalDate on) {
-        people.getCourse(actor, courseId);
-        people.requireRuns(actor, courseId, "its lessons");
-        return of(people.members(courseId, Role.STUDENT), on);
+        courses.get(actor, courseId);
+        courses.requireRuns(actor, courseId, "its lessons");
+        return of(peopleUnchecked.members(courseId, Role.STUDENT), on);
     }
 
     private List<LessonNeed> of(Collection<Person> students, LocalDate on) {

@@ -8,7 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.ripewood.accounts.People;
+import org.ripewood.people.Courses;
+import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
@@ -23,13 +24,20 @@ import org.ripewood.steps.WaiverBook;
 @Transactional
 public class WorkFinder {
 
-    private final People people;
+    private final Courses courses;
+    private final PeopleUnchecked peopleUnchecked;
     private final SubjectGatherer gatherer;
     private final WaiverBook waivers;
     private final Today today;
 
-    WorkFinder(People people, SubjectGatherer gatherer, WaiverBook waivers, Today today) {
-        this.people = people;
+    WorkFinder(
+            Courses courses,
+            PeopleUnchecked peopleUnchecked,
+            SubjectGatherer gatherer,
+            WaiverBook waivers,
+            Today today) {
+        this.courses = courses;
+        this.peopleUnchecked = peopleUnchecked;
         this.gatherer = gatherer;
         this.waivers = waivers;
         this.today = today;
@@ -40,8 +48,8 @@ public class WorkFinder {
      * course. In the order of the trees asked for; trees that are not there are left out.
      */
     public List<DayWork> on(Actor actor, long courseId, Collection<Long> treeIds, LocalDate on) {
-        people.requireRuns(actor, courseId, "what its trees could do");
-        var students = people.members(courseId, Role.STUDENT);
+        courses.requireRuns(actor, courseId, "what its trees could do");
+        var students = peopleUnchecked.members(courseId, Role.STUDENT);
         var then = gatherer.many(treeIds, students, on);
         if (then.isEmpty()) {
             return List.of();
@@ -71,8 +79,8 @@ public class WorkFinder {
      * Trees that are not there are left out.
      */
     public List<TreeOutlooks> outlooks(Actor actor, long courseId, Collection<Long> treeIds) {
-        people.requireRuns(actor, courseId, "what its trees could do");
-        var students = people.members(courseId, Role.STUDENT);
+        courses.requireRuns(actor, courseId, "what its trees could do");
+        var students = peopleUnchecked.members(courseId, Role.STUDENT);
         return gatherer.many(treeIds, students, today.date()).stream()
                 .map(tree -> new TreeOutlooks(tree.tree(), tree.openings()))
                 .toList();

@@ -19,7 +19,7 @@ import org.ripewood.platform.Today;
 import org.ripewood.sessions.Attendance;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.TreesUnchecked;
+import org.ripewood.trees.Trees;
 
 /** Asks the rooms for what belongs into a person's calendar. */
 @ApplicationScoped
@@ -33,19 +33,19 @@ class DateGatherer {
 
     private final Sessions sessions;
     private final Aftercare aftercare;
-    private final TreesUnchecked treesUnchecked;
+    private final Trees trees;
     private final CourseContent content;
     private final Today today;
 
     DateGatherer(
             Sessions sessions,
             Aftercare aftercare,
-            TreesUnchecked treesUnchecked,
+            Trees trees,
             CourseContent content,
             Today today) {
         this.sessions = sessions;
         this.aftercare = aftercare;
-        this.treesUnchecked = treesUnchecked;
+        this.trees = trees;
         this.content = content;
         this.today = today;
     }
@@ -56,7 +56,7 @@ class DateGatherer {
         var actor = new Actor(person.id(), person.roles());
         var on = today.date();
         var labels =
-                treesUnchecked.ofKeepers(List.of(person.id())).stream()
+                trees.ofKeepers(actor, List.of(person.id())).stream()
                         .collect(Collectors.toMap(Tree::id, Tree::label));
         return new Dates(
                 owner.seed(),

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.accounts.People;
 import org.ripewood.boards.DayWork;
 import org.ripewood.boards.WorkFinder;
 import org.ripewood.core.bench.DayChoice;
@@ -18,6 +17,8 @@ import org.ripewood.course.CourseContent;
 import org.ripewood.course.Lesson;
 import org.ripewood.materials.Materials;
 import org.ripewood.materials.StockSnapshot;
+import org.ripewood.people.Courses;
+import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Refused;
@@ -31,6 +32,7 @@ class DayReader {
 
     private final Sessions sessions;
     private final People people;
+    private final Courses courses;
     private final CourseContent content;
     private final WorkFinder workFinder;
     private final Materials materials;
@@ -42,6 +44,7 @@ class DayReader {
     DayReader(
             Sessions sessions,
             People people,
+            Courses courses,
             CourseContent content,
             WorkFinder workFinder,
             Materials materials,
@@ -51,6 +54,7 @@ class DayReader {
             Today today) {
         this.sessions = sessions;
         this.people = people;
+        this.courses = courses;
         this.content = content;
         this.workFinder = workFinder;
         this.materials = materials;
@@ -62,7 +66,7 @@ class DayReader {
 
     DayRead read(Actor actor, long sessionId) {
         var session = sessions.get(actor, sessionId);
-        people.requireRuns(actor, session.courseId(), "the plan of its sessions");
+        courses.requireRuns(actor, session.courseId(), "the plan of its sessions");
         var inForce = content.inForce();
         var lesson = lessonOf(inForce, session.lesson());
         var coming = coming(session, workOf(actor, session));

@@ -2,9 +2,9 @@ package org.ripewood.classday;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Map;
-import org.ripewood.accounts.People;
 import org.ripewood.core.bench.TreeWork;
 import org.ripewood.course.CourseContent;
+import org.ripewood.people.Courses;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Refused;
@@ -17,7 +17,7 @@ import org.ripewood.trees.Trees;
 class DayWishes {
 
     private final Sessions sessions;
-    private final People people;
+    private final Courses courses;
     private final Trees trees;
     private final CourseContent content;
     private final WishBook book;
@@ -25,13 +25,13 @@ class DayWishes {
 
     DayWishes(
             Sessions sessions,
-            People people,
+            Courses courses,
             Trees trees,
             CourseContent content,
             WishBook book,
             Today today) {
         this.sessions = sessions;
-        this.people = people;
+        this.courses = courses;
         this.trees = trees;
         this.content = content;
         this.book = book;
@@ -40,7 +40,7 @@ class DayWishes {
 
     void say(Actor actor, long sessionId, NewDayWish wish) {
         var session = sessions.get(actor, sessionId);
-        people.requireRuns(actor, session.courseId(), "the plan of its sessions");
+        courses.requireRuns(actor, session.courseId(), "the plan of its sessions");
         trees.refuseLeft(actor, wish.treeId());
         if (session.enrolments().stream().noneMatch(one -> one.treeId() == wish.treeId())) {
             throw Refused.invalid(

@@ -6,8 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.accounts.People;
 import org.ripewood.course.Species;
+import org.ripewood.people.Courses;
 import org.ripewood.platform.Actor;
 
 /** Puts together what a class day needs on paper. */
@@ -15,12 +15,12 @@ import org.ripewood.platform.Actor;
 class SessionPlanner {
 
     private final DayReader reader;
-    private final People people;
+    private final Courses courses;
     private final TimetableMaker timetables;
 
-    SessionPlanner(DayReader reader, People people, TimetableMaker timetables) {
+    SessionPlanner(DayReader reader, Courses courses, TimetableMaker timetables) {
         this.reader = reader;
-        this.people = people;
+        this.courses = courses;
         this.timetables = timetables;
     }
 
@@ -31,7 +31,7 @@ class SessionPlanner {
         var needs = new SessionNeeds(rows, day.toolCounts());
         return new SessionPlan(
                 session,
-                people.getCourse(actor, session.courseId()).name(),
+                courses.get(actor, session.courseId()).name(),
                 day.lesson(),
                 session.instructorIds().stream().map(id -> nameOf(day, id)).toList(),
                 rows,

@@ -10,11 +10,12 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import org.ripewood.accounts.People;
 import org.ripewood.boards.WorkFinder;
 import org.ripewood.core.progress.ReadyWeeks;
 import org.ripewood.course.Content;
 import org.ripewood.course.CourseContent;
+import org.ripewood.people.Courses;
+import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
@@ -44,7 +45,8 @@ class WeeksAhead {
             LocalDate today,
             String rules) {}
 
-    private final People people;
+    private final Courses courses;
+    private final PeopleUnchecked peopleUnchecked;
     private final TreesUnchecked treesUnchecked;
     private final WorkFinder workFinder;
     private final CourseContent content;
@@ -61,12 +63,14 @@ class WeeksAhead {
                     });
 
     WeeksAhead(
-            People people,
+            Courses courses,
+            PeopleUnchecked peopleUnchecked,
             TreesUnchecked treesUnchecked,
             WorkFinder workFinder,
             CourseContent content,
             Today today) {
-        this.people = people;
+        this.courses = courses;
+        this.peopleUnchecked = peopleUnchecked;
         this.treesUnchecked = treesUnchecked;
         this.workFinder = workFinder;
         this.content = content;
@@ -84,8 +88,8 @@ class WeeksAhead {
      * @param patience how long; when it is not through by then, how far it is
      */
     WeeksProgress ask(Actor actor, long courseId, LocalDate from, int weeks, Duration patience) {
-        people.getCourse(actor, courseId);
-        people.requireRuns(actor, courseId, "what its trees could do");
+        courses.get(actor, courseId);
+        courses.requireRuns(actor, courseId, "what its trees could do");
         check(from, weeks);
         counts.values().removeIf(count -> count.isOlderThan(KEPT));
         var asked =
@@ -123,7 +127,9 @@ class WeeksAhead {
 
     private WeeksCount begin(Actor actor, Asked asked) {
         var students =
-                people.members(asked.courseId(), Role.STUDENT).stream().map(Person::id).toList();
+                peopleUnchecked.members(asked.courseId(), Role.STUDENT).stream()
+                        .map(Person::id)
+                        .toList();
         var ids =
                 students.isEmpty()
                         ? List.<Long>of()

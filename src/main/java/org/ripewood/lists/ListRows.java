@@ -13,9 +13,11 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.accounts.NewGuest;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
 import org.ripewood.lists.ListText.Row;
 import org.ripewood.people.Course;
+import org.ripewood.people.Courses;
+import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Fault;
@@ -62,6 +64,8 @@ class ListRows {
                     "heightMm", "height_mm");
 
     private final People people;
+    private final Courses schoolCourses;
+    private final Register register;
     private final Trees trees;
     private final TreeSites treeSites;
     private final TreesUnchecked treesUnchecked;
@@ -70,12 +74,16 @@ class ListRows {
 
     ListRows(
             People people,
+            Courses schoolCourses,
+            Register register,
             Trees trees,
             TreeSites treeSites,
             TreesUnchecked treesUnchecked,
             Observations observations,
             Inputs inputs) {
         this.people = people;
+        this.schoolCourses = schoolCourses;
+        this.register = register;
         this.trees = trees;
         this.treeSites = treeSites;
         this.treesUnchecked = treesUnchecked;
@@ -92,7 +100,7 @@ class ListRows {
                         .collect(
                                 Collectors.toMap(
                                         SiteLine::name, SiteLine::id, (one, other) -> one)),
-                people.courses(actor).stream()
+                schoolCourses.list(actor).stream()
                         .collect(Collectors.toMap(Course::name, Course::id, (one, other) -> one)),
                 kind == ListKind.READINGS ? treesOf(logins) : Map.of());
     }
@@ -152,9 +160,9 @@ class ListRows {
         if (courseId != null && !roles.contains(Role.STUDENT)) {
             throw faulty(row, "course", "expected no course, or the role student beside it");
         }
-        var person = people.enterGuest(actor, guest);
+        var person = register.enterGuest(actor, guest);
         if (courseId != null) {
-            people.join(actor, courseId, person.id(), Role.STUDENT);
+            schoolCourses.join(actor, courseId, person.id(), Role.STUDENT);
         }
     }
 

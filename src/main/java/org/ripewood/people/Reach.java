@@ -11,9 +11,9 @@ import org.ripewood.platform.Role;
 @ApplicationScoped
 public class Reach {
 
-    private final Memberships memberships;
+    private final MembershipRows memberships;
 
-    Reach(Memberships memberships) {
+    Reach(MembershipRows memberships) {
         this.memberships = memberships;
     }
 

@@ -1,4 +1,4 @@
-/** Persons and the courses they belong to. */
+/** PersonRows and the courses they belong to. */
 @NullMarked
 package org.ripewood.people;
 

@@ -7,10 +7,10 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
-import org.ripewood.accounts.People;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.boards.Checklist;
 import org.ripewood.boards.ChecklistMaker;
+import org.ripewood.people.People;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Today;
 import org.ripewood.trees.Tree;
@@ -57,7 +57,7 @@ class ChecklistPaperPages {
         var list = checklistMaker.make(actor, id, today.date());
         return Templates.checklist(
                         tree,
-                        people.get(tree.keeperId()).name(),
+                        people.name(tree.keeperId()),
                         list,
                         CareOnPaper.of(aftercare.of(actor, id, today.date()), list))
                 .render();

@@ -13,15 +13,15 @@ import jakarta.ws.rs.core.UriInfo;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.accounts.People;
 import org.ripewood.course.CourseContent;
 import org.ripewood.people.Course;
+import org.ripewood.people.Courses;
 import org.ripewood.people.Person;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.guards.RateLimited;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.TreesUnchecked;
+import org.ripewood.trees.Trees;
 
 /** The cards of all trees of a course, several on a sheet, to be cut apart. */
 @Path("/courses/{id: \\d{1,18}}")
@@ -34,20 +34,20 @@ class CourseCardPages {
     }
 
     private final CurrentUser user;
-    private final People people;
-    private final TreesUnchecked treesUnchecked;
+    private final Courses schoolCourses;
+    private final Trees trees;
     private final CourseContent content;
     private final UriInfo uris;
 
     CourseCardPages(
             CurrentUser user,
-            People people,
-            TreesUnchecked treesUnchecked,
+            Courses schoolCourses,
+            Trees trees,
             CourseContent content,
             UriInfo uris) {
         this.user = user;
-        this.people = people;
-        this.treesUnchecked = treesUnchecked;
+        this.schoolCourses = schoolCourses;
+        this.trees = trees;
         this.content = content;
         this.uris = uris;
     }
@@ -57,12 +57,13 @@ class CourseCardPages {
     @Produces(MediaType.TEXT_HTML)
     public String cards(long id) {
         var actor = user.actor();
-        var course = people.getCourse(actor, id);
-        people.requireRuns(actor, id, "the cards of its trees");
-        var students = people.members(id, Role.STUDENT).stream().map(Person::id).toList();
+        var course = schoolCourses.get(actor, id);
+        schoolCourses.requireRuns(actor, id, "the cards of its trees");
+        var students =
+                schoolCourses.members(actor, id, Role.STUDENT).stream().map(Person::id).toList();
         var inForce = content.inForce();
         var cards =
-                treesUnchecked.ofKeepers(students).stream()
+                trees.ofKeepers(actor, students).stream()
                         .sorted(Comparator.comparing(Tree::label).thenComparing(Tree::id))
                         .map(tree -> TreeCard.of(tree, inForce, uris.getBaseUri()))
                         .toList();

@@ -9,7 +9,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.accounts.People;
+import org.ripewood.people.People;
 import org.ripewood.pictures.Picture;
 import org.ripewood.pictures.RouteDrawing;
 import org.ripewood.pictures.RoutePicture;
@@ -55,7 +55,7 @@ class RoutePaperPages {
         var route = routeMaker.make(actor, id, goal, today.date());
         return Templates.route(
                         tree,
-                        people.get(tree.keeperId()).name(),
+                        people.name(tree.keeperId()),
                         route,
                         RoutePicture.of(drawing(tree, route), Sheet.PAPER))
                 .render();

@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.hibernate.jpa.HibernateHints;
-import org.ripewood.accounts.People;
+import org.ripewood.people.People;
 import org.ripewood.sites.Sites;
 import org.ripewood.trees.FormerKeepers;
 import org.ripewood.trees.Tree;

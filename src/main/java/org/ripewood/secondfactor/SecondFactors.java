@@ -15,7 +15,7 @@ import org.ripewood.audit.Audit;
 import org.ripewood.audit.Change;
 import org.ripewood.audit.Deed;
 import org.ripewood.people.Person;
-import org.ripewood.people.Persons;
+import org.ripewood.people.PersonRows;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
@@ -36,7 +36,7 @@ public class SecondFactors {
     private final SecondFactorRows rows;
     private final RecoverySheets sheets;
     private final SealedSecrets sealed;
-    private final Persons persons;
+    private final PersonRows persons;
     private final Audit audit;
     private final Today today;
     private final SecondFactorFor wanted;
@@ -45,7 +45,7 @@ public class SecondFactors {
             SecondFactorRows rows,
             RecoverySheets sheets,
             SealedSecrets sealed,
-            Persons persons,
+            PersonRows persons,
             Audit audit,
             Today today,
             @ConfigProperty(name = "ripewood.second-factor-for") SecondFactorFor wanted) {

@@ -8,8 +8,8 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.ripewood.accounts.People;
 import org.ripewood.people.Course;
+import org.ripewood.people.Courses;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 
@@ -19,17 +19,17 @@ class AttendanceBook {
 
     private final SessionBook sessions;
     private final EnrolmentBook enrolments;
-    private final People people;
+    private final Courses schoolCourses;
 
-    AttendanceBook(SessionBook sessions, EnrolmentBook enrolments, People people) {
+    AttendanceBook(SessionBook sessions, EnrolmentBook enrolments, Courses schoolCourses) {
         this.sessions = sessions;
         this.enrolments = enrolments;
-        this.people = people;
+        this.schoolCourses = schoolCourses;
     }
 
     List<Attendance> of(Actor actor, LocalDate from) {
         var attended =
-                people.coursesAs(actor, Role.STUDENT).stream()
+                schoolCourses.as(actor, Role.STUDENT).stream()
                         .collect(Collectors.toMap(Course::id, Course::name));
         var found = sessions.ofPerson(actor.personId(), attended.keySet(), from);
         var ids = found.stream().map(session -> requireNonNull(session.id)).toList();
@@ -37,7 +37,7 @@ class AttendanceBook {
                 enrolments.ofPerson(actor.personId(), ids).stream()
                         .collect(Collectors.groupingBy(enrolment -> enrolment.sessionId));
         var coming = countOf(found, actor.personId());
-        var names = people.courseNames(found.stream().map(session -> session.courseId).toList());
+        var names = schoolCourses.names(found.stream().map(session -> session.courseId).toList());
         return found.stream()
                 .map(
                         session ->

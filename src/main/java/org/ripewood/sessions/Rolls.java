@@ -12,7 +12,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.accounts.People;
+import org.ripewood.people.Courses;
+import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Fault;
@@ -28,6 +29,7 @@ public class Rolls {
     private final EnrolmentBook enrolments;
     private final RollMarks marks;
     private final People people;
+    private final Courses courses;
     private final Today today;
 
     Rolls(
@@ -36,12 +38,14 @@ public class Rolls {
             EnrolmentBook enrolments,
             RollMarks marks,
             People people,
+            Courses courses,
             Today today) {
         this.reach = reach;
         this.sessions = sessions;
         this.enrolments = enrolments;
         this.marks = marks;
         this.people = people;
+        this.courses = courses;
         this.today = today;
     }
 
@@ -105,7 +109,7 @@ public class Rolls {
     private Roll told(Actor actor, SessionEntity session) {
         var id = requireNonNull(session.id);
         var known = marks.of(id);
-        var seesAll = people.runs(actor, session.courseId);
+        var seesAll = courses.runs(actor, session.courseId);
         var lines =
                 enrolled(session, known).stream()
                         .filter(person -> seesAll || person == actor.personId())

@@ -8,8 +8,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.accounts.People;
 import org.ripewood.course.CourseContent;
+import org.ripewood.people.People;
+import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
@@ -31,6 +32,7 @@ class SessionChecks {
     private static final int YEARS_AHEAD = 10;
 
     private final People people;
+    private final PeopleUnchecked peopleUnchecked;
     private final CourseContent content;
     private final Trees trees;
     private final TreesUnchecked treesUnchecked;
@@ -38,11 +40,13 @@ class SessionChecks {
 
     SessionChecks(
             People people,
+            PeopleUnchecked peopleUnchecked,
             CourseContent content,
             Trees trees,
             TreesUnchecked treesUnchecked,
             Today today) {
         this.people = people;
+        this.peopleUnchecked = peopleUnchecked;
         this.content = content;
         this.trees = trees;
         this.treesUnchecked = treesUnchecked;
@@ -84,7 +88,7 @@ class SessionChecks {
         trees.refuseLeft(actor, enrolment.treeId());
         var faults = new ArrayList<Fault>();
         var attends =
-                people.members(session.courseId, Role.STUDENT).stream()
+                peopleUnchecked.members(session.courseId, Role.STUDENT).stream()
                         .anyMatch(person -> person.id() == enrolment.personId());
         if (!attends) {
             faults.add(
@@ -142,7 +146,7 @@ class SessionChecks {
     /** Guests may help, but someone who teaches the course has to be there. */
     private void checkInstructors(NewSession session, List<Fault> faults) {
         var teachers =
-                people.members(session.courseId(), Role.INSTRUCTOR).stream()
+                peopleUnchecked.members(session.courseId(), Role.INSTRUCTOR).stream()
                         .map(Person::id)
                         .collect(Collectors.toSet());
         var named = new HashSet<Long>();
@@ -169,6 +173,6 @@ class SessionChecks {
     private Optional<Person> find(long personId) {
         return people.names(List.of(personId)).isEmpty()
                 ? Optional.empty()
-                : Optional.of(people.get(personId));
+                : Optional.of(peopleUnchecked.get(personId));
     }
 }

@@ -3,7 +3,7 @@ package org.ripewood.sessions;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.LockModeType;
 import java.util.Optional;
-import org.ripewood.accounts.People;
+import org.ripewood.people.Courses;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.problems.Refused;
 
@@ -12,11 +12,11 @@ import org.ripewood.platform.problems.Refused;
 class SessionReach {
 
     private final SessionBook sessions;
-    private final People people;
+    private final Courses schoolCourses;
 
-    SessionReach(SessionBook sessions, People people) {
+    SessionReach(SessionBook sessions, Courses schoolCourses) {
         this.sessions = sessions;
-        this.people = people;
+        this.schoolCourses = schoolCourses;
     }
 
     /** A session of a course within reach; 404 otherwise. */
@@ -33,7 +33,8 @@ class SessionReach {
     private SessionEntity within(Actor actor, long sessionId, Optional<SessionEntity> found) {
         var session = found.orElseThrow(() -> Refused.notFound("session", sessionId));
         var within =
-                people.courses(actor).stream().anyMatch(course -> course.id() == session.courseId);
+                schoolCourses.list(actor).stream()
+                        .anyMatch(course -> course.id() == session.courseId);
         if (!within) {
             throw Refused.notFound("session", sessionId);
         }
@@ -41,7 +42,7 @@ class SessionReach {
     }
 
     void requireStaff(Actor actor, long courseId) {
-        if (!people.runs(actor, courseId)) {
+        if (!schoolCourses.runs(actor, courseId)) {
             throw Refused.forbidden(
                     "Only instructors of the course and registrars may set its sessions.");
         }

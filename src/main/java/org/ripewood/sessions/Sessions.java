@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.hibernate.exception.ConstraintViolationException;
-import org.ripewood.accounts.People;
+import org.ripewood.people.Courses;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Refused;
@@ -26,7 +26,7 @@ public class Sessions {
     private final TreePlaces places;
     private final SessionReach reach;
     private final SessionChecks checks;
-    private final People people;
+    private final Courses schoolCourses;
     private final Today today;
 
     Sessions(
@@ -36,7 +36,7 @@ public class Sessions {
             TreePlaces places,
             SessionReach reach,
             SessionChecks checks,
-            People people,
+            Courses schoolCourses,
             Today today) {
         this.sessions = sessions;
         this.enrolments = enrolments;
@@ -44,14 +44,14 @@ public class Sessions {
         this.places = places;
         this.reach = reach;
         this.checks = checks;
-        this.people = people;
+        this.schoolCourses = schoolCourses;
         this.today = today;
     }
 
     /** Sets a class date; instructors of the course and registrars only. */
     @Transactional
     public Session set(Actor actor, NewSession session) {
-        people.getCourse(actor, session.courseId());
+        schoolCourses.get(actor, session.courseId());
         reach.requireStaff(actor, session.courseId());
         checks.check(session);
         checks.checkOverlap(session, sessions.on(session.heldOn()));
@@ -77,8 +77,8 @@ public class Sessions {
     /** Sessions of a course from a day on, soonest first, at most 100. */
     @Transactional
     public List<Session> ofCourse(Actor actor, long courseId, LocalDate from) {
-        people.getCourse(actor, courseId);
-        var seesAll = people.runs(actor, courseId);
+        schoolCourses.get(actor, courseId);
+        var seesAll = schoolCourses.runs(actor, courseId);
         var found = sessions.ofCourse(courseId, from);
         var ids = found.stream().map(session -> session.id).toList();
         var bySession =
@@ -204,7 +204,7 @@ public class Sessions {
     }
 
     private Session told(Actor actor, SessionEntity session) {
-        var seesAll = people.runs(actor, session.courseId);
+        var seesAll = schoolCourses.runs(actor, session.courseId);
         return session.told(
                 enrolments.of(List.of(requireNonNull(session.id))).stream()
                         .filter(enrolment -> seesAll || enrolment.personId == actor.personId())

@@ -6,7 +6,7 @@ import jakarta.persistence.LockModeType;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.ripewood.accounts.People;
+import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
@@ -27,19 +27,19 @@ class TreePlaces {
 
     private final SessionBook sessions;
     private final EnrolmentBook enrolments;
-    private final People people;
+    private final PeopleUnchecked peopleUnchecked;
     private final Trees trees;
     private final Today today;
 
     TreePlaces(
             SessionBook sessions,
             EnrolmentBook enrolments,
-            People people,
+            PeopleUnchecked peopleUnchecked,
             Trees trees,
             Today today) {
         this.sessions = sessions;
         this.enrolments = enrolments;
-        this.people = people;
+        this.peopleUnchecked = peopleUnchecked;
         this.trees = trees;
         this.today = today;
     }
@@ -101,7 +101,7 @@ class TreePlaces {
     }
 
     private boolean attends(SessionEntity session, long personId) {
-        return people.members(session.courseId, Role.STUDENT).stream()
+        return peopleUnchecked.members(session.courseId, Role.STUDENT).stream()
                 .anyMatch(member -> member.id() == personId);
     }
 }

@@ -5,7 +5,7 @@ import jakarta.transaction.Transactional;
 import java.util.Optional;
 import org.ripewood.passwords.Passwords;
 import org.ripewood.people.Person;
-import org.ripewood.people.Persons;
+import org.ripewood.people.PersonRows;
 
 /** What sign-in needs to know of a person. */
 @ApplicationScoped
@@ -14,9 +14,9 @@ class Accounts {
     /** A person with what they sign in by. Never shown to anybody. */
     record Account(Person person, String passwordHash) {}
 
-    private final Persons persons;
+    private final PersonRows persons;
 
-    Accounts(Persons persons) {
+    Accounts(PersonRows persons) {
         this.persons = persons;
     }
 

@@ -9,7 +9,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.passwords.Secret;
 import org.ripewood.people.Person;
-import org.ripewood.people.Persons;
+import org.ripewood.people.PersonRows;
 import org.ripewood.platform.Today;
 
 /**
@@ -23,10 +23,10 @@ public class HalfSignIns implements PanacheRepositoryBase<HalfSignInEntity, Long
     /** To fetch the phone (our own choice). */
     public static final Duration WAITS = Duration.ofMinutes(5);
 
-    private final Persons persons;
+    private final PersonRows persons;
     private final Today today;
 
-    HalfSignIns(Persons persons, Today today) {
+    HalfSignIns(PersonRows persons, Today today) {
         this.persons = persons;
         this.today = today;
     }

@@ -12,7 +12,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.passwords.Passwords;
 import org.ripewood.people.Person;
-import org.ripewood.people.Persons;
+import org.ripewood.people.PersonRows;
 import org.ripewood.secondfactor.SecondFactors;
 
 /**
@@ -60,7 +60,7 @@ class PasswordSignIn implements IdentityProvider<UsernamePasswordAuthenticationR
         var typed = new String(request.getPassword().getPassword());
         return request.getUsername().equals(SignIns.CODE_NAME)
                 ? byCode(typed, context)
-                : byPassword(Persons.normal(request.getUsername()), typed, context);
+                : byPassword(PersonRows.normal(request.getUsername()), typed, context);
     }
 
     private SecurityIdentity byPassword(

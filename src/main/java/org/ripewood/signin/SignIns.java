@@ -13,7 +13,7 @@ import org.ripewood.audit.Change;
 import org.ripewood.audit.Deed;
 import org.ripewood.passwords.Secret;
 import org.ripewood.people.Person;
-import org.ripewood.people.Persons;
+import org.ripewood.people.PersonRows;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
@@ -32,7 +32,7 @@ public class SignIns {
 
     private final SignInSessions sessions;
     private final HalfSignIns halfSignIns;
-    private final Persons persons;
+    private final PersonRows persons;
     private final Audit audit;
     private final Today today;
     private final Duration longest;
@@ -45,7 +45,7 @@ public class SignIns {
     SignIns(
             SignInSessions sessions,
             HalfSignIns halfSignIns,
-            Persons persons,
+            PersonRows persons,
             Audit audit,
             Today today,
             @ConfigProperty(name = "ripewood.session.longest", defaultValue = "P7D")

@@ -3,7 +3,7 @@ package org.ripewood.standing;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.Objects;
-import org.ripewood.accounts.People;
+import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.steps.StepReach;

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.accounts.People;
 import org.ripewood.assess.Assessments;
 import org.ripewood.condition.StatesUnchecked;
 import org.ripewood.condition.TreeState;
@@ -16,6 +15,7 @@ import org.ripewood.condition.TreeStates;
 import org.ripewood.core.progress.Subject;
 import org.ripewood.course.Content;
 import org.ripewood.course.CourseContent;
+import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
@@ -38,7 +38,7 @@ public class SubjectGatherer {
     private final Trees trees;
     private final TreeStates treeStates;
     private final StatesUnchecked statesUnchecked;
-    private final People people;
+    private final PeopleUnchecked peopleUnchecked;
     private final Assessments assessments;
     private final CourseContent content;
     private final StepBook steps;
@@ -49,7 +49,7 @@ public class SubjectGatherer {
             Trees trees,
             TreeStates treeStates,
             StatesUnchecked statesUnchecked,
-            People people,
+            PeopleUnchecked peopleUnchecked,
             Assessments assessments,
             CourseContent content,
             StepBook steps,
@@ -58,7 +58,7 @@ public class SubjectGatherer {
         this.trees = trees;
         this.treeStates = treeStates;
         this.statesUnchecked = statesUnchecked;
-        this.people = people;
+        this.peopleUnchecked = peopleUnchecked;
         this.assessments = assessments;
         this.content = content;
         this.steps = steps;
@@ -71,7 +71,7 @@ public class SubjectGatherer {
         trees.get(actor, treeId);
         requireDay(on);
         var state = treeStates.on(actor, treeId, on);
-        var keeper = people.get(state.tree().keeperId());
+        var keeper = peopleUnchecked.get(state.tree().keeperId());
         return gather(List.of(state), studentsOf(List.of(keeper)), on).get(0);
     }
 

@@ -28,8 +28,8 @@ final class CoursesFile {
                     register ->
                             register.put(
                                     course,
-                                    rooms.people
-                                            .openCourse(register.actor(by), rooms.checked(input))
+                                    rooms.courses
+                                            .open(register.actor(by), rooms.checked(input))
                                             .id()));
             instructors.forEach(cell -> join(page, course, by, cell, Role.INSTRUCTOR));
             students.forEach(cell -> join(page, course, by, cell, Role.STUDENT));
@@ -44,7 +44,7 @@ final class CoursesFile {
                 place,
                 page.loadingDay(),
                 register ->
-                        rooms.people.join(
+                        rooms.courses.join(
                                 register.actor(by), register.id(course), register.id(person), as));
     }
 }

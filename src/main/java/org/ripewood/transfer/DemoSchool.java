@@ -13,7 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.logging.Logger;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
 import org.ripewood.platform.Today;
 
 /**
@@ -29,7 +29,7 @@ class DemoSchool {
     private final String demo;
     private final Path data;
     private final SchoolImport schoolImport;
-    private final People people;
+    private final Register register;
     private final Today today;
     private final String host;
     private final int port;
@@ -38,14 +38,14 @@ class DemoSchool {
             @ConfigProperty(name = "ripewood.demo", defaultValue = "false") String demo,
             @ConfigProperty(name = "ripewood.data", defaultValue = "./data") Path data,
             SchoolImport schoolImport,
-            People people,
+            Register register,
             Today today,
             @ConfigProperty(name = "quarkus.http.host") String host,
             @ConfigProperty(name = "quarkus.http.port") int port) {
         this.demo = demo;
         this.data = data;
         this.schoolImport = schoolImport;
-        this.people = people;
+        this.register = register;
         this.today = today;
         this.host = host;
         this.port = port;
@@ -55,7 +55,7 @@ class DemoSchool {
     void onStart(@Observes @Priority(Interceptor.Priority.PLATFORM_BEFORE) StartupEvent event) {
         if (asked(demo)) {
             requireLoopback(host);
-            if (people.empty()) {
+            if (register.schoolIsEmpty()) {
                 load();
             }
             tellHowToSignIn();

@@ -58,7 +58,7 @@ final class PeopleFile {
                     var input =
                             rooms.checked(
                                     new NewPerson(name, login, sheet.passwordOf(login), roles));
-                    var entered = rooms.people.enter(FOUNDER, input);
+                    var entered = rooms.register.enter(FOUNDER, input);
                     register.put(person, new Actor(entered.id(), entered.roles()));
                 });
     }

@@ -1,11 +1,12 @@
 package org.ripewood.transfer;
 
 import jakarta.inject.Singleton;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.assess.Assessments;
 import org.ripewood.course.CourseContent;
 import org.ripewood.materials.Materials;
+import org.ripewood.people.Courses;
 import org.ripewood.photos.Photos;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.records.Branches;
@@ -24,8 +25,6 @@ import org.ripewood.trees.Trees;
 @Singleton
 class Rooms {
 
-    final People people;
-
     final Trees trees;
 
     final TreeSites treeSites;
@@ -40,6 +39,8 @@ class Rooms {
 
     final WorksDone worksDone;
     final Aftercare aftercare;
+    final Courses courses;
+    final Register register;
     final Assessments assessments;
     final Sessions sessions;
     final Materials materials;
@@ -51,7 +52,6 @@ class Rooms {
     private final Inputs inputs;
 
     Rooms(
-            People people,
             Trees trees,
             TreeSites treeSites,
             Wounds wounds,
@@ -60,6 +60,8 @@ class Rooms {
             Containers containers,
             WorksDone worksDone,
             Aftercare aftercare,
+            Courses courses,
+            Register register,
             Assessments assessments,
             Sessions sessions,
             Materials materials,
@@ -69,7 +71,6 @@ class Rooms {
             Assigner assigner,
             CourseContent content,
             Inputs inputs) {
-        this.people = people;
         this.trees = trees;
         this.treeSites = treeSites;
         this.wounds = wounds;
@@ -78,6 +79,8 @@ class Rooms {
         this.containers = containers;
         this.worksDone = worksDone;
         this.aftercare = aftercare;
+        this.courses = courses;
+        this.register = register;
         this.assessments = assessments;
         this.sessions = sessions;
         this.materials = materials;

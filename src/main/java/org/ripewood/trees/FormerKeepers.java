@@ -10,7 +10,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.accounts.People;
+import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 
 /**

@@ -6,7 +6,7 @@ import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.util.List;
-import org.ripewood.accounts.People;
+import org.ripewood.people.People;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Today;

@@ -1,8 +1,8 @@
 package org.ripewood.trees;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import org.ripewood.accounts.People;
 import org.ripewood.core.progress.Source;
+import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Refused;

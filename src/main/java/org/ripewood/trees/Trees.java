@@ -10,8 +10,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.accounts.People;
 import org.ripewood.course.CourseContent;
+import org.ripewood.people.Courses;
+import org.ripewood.people.People;
+import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
@@ -29,8 +31,11 @@ public class Trees {
     private static final String BY_LABEL = " order by label, id";
 
     private final TreeRows rows;
+    private final TreesUnchecked unchecked;
     private final TreeKeepingRows keepings;
     private final People people;
+    private final Courses courses;
+    private final PeopleUnchecked peopleUnchecked;
     private final CourseContent content;
     private final SiteReach sites;
     private final WordsBook words;
@@ -41,8 +46,11 @@ public class Trees {
 
     Trees(
             TreeRows rows,
+            TreesUnchecked unchecked,
             TreeKeepingRows keepings,
             People people,
+            Courses courses,
+            PeopleUnchecked peopleUnchecked,
             CourseContent content,
             SiteReach sites,
             WordsBook words,
@@ -51,8 +59,11 @@ public class Trees {
             Days days,
             Today today) {
         this.rows = rows;
+        this.unchecked = unchecked;
         this.keepings = keepings;
         this.people = people;
+        this.courses = courses;
+        this.peopleUnchecked = peopleUnchecked;
         this.content = content;
         this.sites = sites;
         this.words = words;
@@ -81,6 +92,24 @@ public class Trees {
         rows.persist(row);
         keepings.persist(keeping(row));
         return words.told(actor, row);
+    }
+
+    /**
+     * Trees at the school of those of these keepers whom the actor reaches, by id of tree, without
+     * what is said of them.
+     */
+    public List<Tree> ofKeepers(Actor actor, Collection<Long> keeperIds) {
+        var reachable = people.reachable(actor);
+        var keepers = new HashSet<>(keeperIds);
+        if (reachable != null) {
+            keepers.retainAll(reachable);
+        }
+        return unchecked.ofKeepers(keepers);
+    }
+
+    /** What trees are called, by id, also those that left. A label is no secret. */
+    public Map<Long, String> labels(Collection<Long> treeIds) {
+        return unchecked.byIds(treeIds).stream().collect(Collectors.toMap(Tree::id, Tree::label));
     }
 
     /** Whether a tree is there and within reach. */
@@ -194,9 +223,9 @@ public class Trees {
         var reachable = people.reachable(actor);
         var keepers = reachable == null ? null : new HashSet<>(reachable);
         if (courseId != null) {
-            people.getCourse(actor, courseId);
+            courses.get(actor, courseId);
             var students =
-                    people.members(courseId, Role.STUDENT).stream()
+                    peopleUnchecked.members(courseId, Role.STUDENT).stream()
                             .map(Person::id)
                             .collect(Collectors.toCollection(HashSet::new));
             if (keepers != null) {

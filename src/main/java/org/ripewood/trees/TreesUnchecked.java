@@ -6,7 +6,6 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** What rooms ask of trees whose reach they have already checked; doors never call it. */
 @ApplicationScoped
@@ -33,11 +32,6 @@ public class TreesUnchecked {
     /** Trees by id, without what is said of them; ids of no tree are passed over. */
     public List<Tree> byIds(Collection<Long> treeIds) {
         return treeIds.isEmpty() ? List.of() : rows.read("id in ?1", Set.copyOf(treeIds));
-    }
-
-    /** What trees are called, by id, also those that left; one query. */
-    public Map<Long, String> labels(Collection<Long> treeIds) {
-        return byIds(treeIds).stream().collect(Collectors.toMap(Tree::id, Tree::label));
     }
 
     /** Whoever kept these trees before, by tree; trees of one keeper only are absent. */

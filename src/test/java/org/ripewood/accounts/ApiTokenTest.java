@@ -17,6 +17,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.people.BrowserSession;
 import org.ripewood.people.NewPerson;
+import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
@@ -31,7 +32,9 @@ class ApiTokenTest {
     private static final Actor OFFICE = new Actor(-1, Set.of(Role.REGISTRAR));
     private static final String PASSWORD = "quite a long password";
 
-    @Inject People people;
+    @Inject PeopleUnchecked peopleUnchecked;
+    @Inject Register register;
+    @Inject PasswordChange passwordChange;
     @Inject ApiTokens tokens;
     @Inject ApiTokenRows rows;
     @Inject PasswordLinks links;
@@ -100,7 +103,7 @@ class ApiTokenTest {
                     .statusCode(403)
                     .body("detail", containsString("A token may not"));
         }
-        assertThat(people.findByLogin("by.token")).isEmpty();
+        assertThat(peopleUnchecked.findByLogin("by.token")).isEmpty();
     }
 
     @Test
@@ -162,16 +165,16 @@ class ApiTokenTest {
     @Test
     void whoIsShutOutHasNoProgramsAnyMoreNotEvenLater() {
         var secret = make(ApiToken.Scope.READ).secret();
-        var out = people.setActive(OFFICE, person.id(), person.version(), false);
+        var out = register.setActive(OFFICE, person.id(), person.version(), false);
         who(secret).then().statusCode(401);
-        people.setActive(OFFICE, out.id(), out.version(), true);
+        register.setActive(OFFICE, out.id(), out.version(), true);
         who(secret).then().statusCode(401);
     }
 
     @Test
     void aChangeOfPasswordLeavesItAndALostPasswordEndsIt() {
         var secret = make(ApiToken.Scope.READ).secret();
-        people.changePassword(actor, null, PASSWORD, "another long password");
+        passwordChange.change(actor, null, PASSWORD, "another long password");
         who(secret).then().statusCode(200);
         links.use(links.make(OFFICE, person.id()).secret(), PASSWORD);
         who(secret).then().statusCode(401);
@@ -231,7 +234,7 @@ class ApiTokenTest {
 
     private Person entered(Role role) {
         var login = "program." + NEXT.incrementAndGet();
-        return people.enter(OFFICE, new NewPerson("Odile Marn", login, PASSWORD, Set.of(role)));
+        return register.enter(OFFICE, new NewPerson("Odile Marn", login, PASSWORD, Set.of(role)));
     }
 
     private ApiTokens.Made make(ApiToken.Scope scope) {

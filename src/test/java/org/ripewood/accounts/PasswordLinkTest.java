@@ -37,7 +37,7 @@ class PasswordLinkTest {
     private static final String NOBODYS = "A".repeat(43);
 
     @Inject PasswordLinks links;
-    @Inject People people;
+    @Inject Register register;
     @Inject PasswordLinkRows rows;
     @Inject SignInPause pause;
 
@@ -92,7 +92,7 @@ class PasswordLinkTest {
         var old = invite();
         age(old.person().id());
         var shutOut = invite();
-        people.setActive(OFFICE, shutOut.person().id(), shutOut.person().version(), false);
+        register.setActive(OFFICE, shutOut.person().id(), shutOut.person().version(), false);
 
         var told = opened(NOBODYS).asString();
         assertThat(told).contains("This link opens nothing").contains("ask a registrar");
@@ -105,8 +105,8 @@ class PasswordLinkTest {
     @Test
     void oneWhoIsLetInAgainIsNotLetInByAnOldLink() {
         var link = invite();
-        var out = people.setActive(OFFICE, link.person().id(), link.person().version(), false);
-        people.setActive(OFFICE, out.id(), out.version(), true);
+        var out = register.setActive(OFFICE, link.person().id(), link.person().version(), false);
+        register.setActive(OFFICE, out.id(), out.version(), true);
         opened(link.secret()).then().statusCode(404);
     }
 

@@ -13,8 +13,11 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.people.Course;
+import org.ripewood.people.Courses;
 import org.ripewood.people.NewCourse;
 import org.ripewood.people.NewPerson;
+import org.ripewood.people.People;
+import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
@@ -29,6 +32,10 @@ class PeopleTest {
     private static final Actor OFFICE = new Actor(-1, Set.of(Role.REGISTRAR));
 
     @Inject People people;
+    @Inject Courses schoolCourses;
+    @Inject PeopleUnchecked peopleUnchecked;
+    @Inject Register register;
+    @Inject PasswordChange passwordChange;
 
     private Person teacher;
     private Person otherTeacher;
@@ -45,10 +52,10 @@ class PeopleTest {
         otherStudent = enter("Bero Wend", Role.STUDENT);
         course = open("Spring bench");
         otherCourse = open("Autumn bench");
-        people.join(OFFICE, course.id(), teacher.id(), Role.INSTRUCTOR);
-        people.join(OFFICE, course.id(), student.id(), Role.STUDENT);
-        people.join(OFFICE, otherCourse.id(), otherTeacher.id(), Role.INSTRUCTOR);
-        people.join(OFFICE, otherCourse.id(), otherStudent.id(), Role.STUDENT);
+        schoolCourses.join(OFFICE, course.id(), teacher.id(), Role.INSTRUCTOR);
+        schoolCourses.join(OFFICE, course.id(), student.id(), Role.STUDENT);
+        schoolCourses.join(OFFICE, otherCourse.id(), otherTeacher.id(), Role.INSTRUCTOR);
+        schoolCourses.join(OFFICE, otherCourse.id(), otherStudent.id(), Role.STUDENT);
     }
 
     @Test
@@ -74,7 +81,7 @@ class PeopleTest {
     @Test
     void whoAttendsACourseReachesNobodyElseInIt() {
         var fellow = enter("Ivo Brand", Role.STUDENT);
-        people.join(OFFICE, course.id(), fellow.id(), Role.STUDENT);
+        schoolCourses.join(OFFICE, course.id(), fellow.id(), Role.STUDENT);
 
         assertThat(people.reaches(actor(student), fellow.id())).isFalse();
     }
@@ -97,60 +104,76 @@ class PeopleTest {
 
     @Test
     void aCourseOutOfReachIsNotFound() {
-        assertThat(people.courses(actor(student))).containsExactly(course);
-        assertThat(people.courses(actor(teacher))).containsExactly(course);
-        assertThat(people.courses(OFFICE)).contains(course, otherCourse);
-        assertThat(people.getCourse(actor(student), course.id())).isEqualTo(course);
+        assertThat(schoolCourses.list(actor(student))).containsExactly(course);
+        assertThat(schoolCourses.list(actor(teacher))).containsExactly(course);
+        assertThat(schoolCourses.list(OFFICE)).contains(course, otherCourse);
+        assertThat(schoolCourses.get(actor(student), course.id())).isEqualTo(course);
 
-        var hidden = status(() -> people.getCourse(actor(student), otherCourse.id()));
-        var absent = status(() -> people.getCourse(actor(student), 999_999_999L));
+        var hidden = status(() -> schoolCourses.get(actor(student), otherCourse.id()));
+        var absent = status(() -> schoolCourses.get(actor(student), 999_999_999L));
         assertThat(hidden).isEqualTo(404).isEqualTo(absent);
     }
 
     @Test
     void membersAreListedByNameAndRole() {
         var early = enter("Ada Lunt", Role.STUDENT);
-        people.join(OFFICE, course.id(), early.id(), Role.STUDENT);
+        schoolCourses.join(OFFICE, course.id(), early.id(), Role.STUDENT);
 
-        assertThat(people.members(course.id(), Role.STUDENT))
+        assertThat(peopleUnchecked.members(course.id(), Role.STUDENT))
                 .extracting(Person::name)
                 .containsExactly("Ada Lunt", "Tilda Moor");
-        assertThat(people.members(course.id(), Role.INSTRUCTOR)).containsExactly(teacher);
+        assertThat(peopleUnchecked.members(course.id(), Role.INSTRUCTOR)).containsExactly(teacher);
     }
 
     @Test
     void joiningTwiceIsNothingNewAndTwoRolesAreRefused() {
-        people.join(OFFICE, course.id(), student.id(), Role.STUDENT);
-        assertThat(people.members(course.id(), Role.STUDENT)).hasSize(1);
+        schoolCourses.join(OFFICE, course.id(), student.id(), Role.STUDENT);
+        assertThat(peopleUnchecked.members(course.id(), Role.STUDENT)).hasSize(1);
 
         var both = enter("Rune Aske", Role.STUDENT, Role.INSTRUCTOR);
-        people.join(OFFICE, course.id(), both.id(), Role.STUDENT);
-        assertThat(status(() -> people.join(OFFICE, course.id(), both.id(), Role.INSTRUCTOR)))
+        schoolCourses.join(OFFICE, course.id(), both.id(), Role.STUDENT);
+        assertThat(
+                        status(
+                                () ->
+                                        schoolCourses.join(
+                                                OFFICE, course.id(), both.id(), Role.INSTRUCTOR)))
                 .isEqualTo(409);
     }
 
     @Test
     void nobodyJoinsAsWhatTheyAreNot() {
-        assertThat(status(() -> people.join(OFFICE, course.id(), student.id(), Role.INSTRUCTOR)))
+        assertThat(
+                        status(
+                                () ->
+                                        schoolCourses.join(
+                                                OFFICE,
+                                                course.id(),
+                                                student.id(),
+                                                Role.INSTRUCTOR)))
                 .isEqualTo(409);
-        assertThat(status(() -> people.join(OFFICE, course.id(), student.id(), Role.REGISTRAR)))
+        assertThat(
+                        status(
+                                () ->
+                                        schoolCourses.join(
+                                                OFFICE, course.id(), student.id(), Role.REGISTRAR)))
                 .isEqualTo(400);
-        assertThat(status(() -> people.join(OFFICE, course.id(), -5, Role.STUDENT))).isEqualTo(404);
-        assertThat(status(() -> people.join(OFFICE, -5, student.id(), Role.STUDENT)))
+        assertThat(status(() -> schoolCourses.join(OFFICE, course.id(), -5, Role.STUDENT)))
+                .isEqualTo(404);
+        assertThat(status(() -> schoolCourses.join(OFFICE, -5, student.id(), Role.STUDENT)))
                 .isEqualTo(404);
     }
 
     @Test
     void onlyTheRegistrarChangesThePeople() {
         for (var other : List.of(actor(student), actor(teacher))) {
-            assertThat(status(() -> people.enter(other, person("x", "x", Role.STUDENT))))
+            assertThat(status(() -> register.enter(other, person("x", "x", Role.STUDENT))))
                     .isEqualTo(403);
-            assertThat(status(() -> people.openCourse(other, newCourse("x")))).isEqualTo(403);
-            assertThat(status(() -> people.join(other, course.id(), 1, Role.STUDENT)))
+            assertThat(status(() -> schoolCourses.open(other, newCourse("x")))).isEqualTo(403);
+            assertThat(status(() -> schoolCourses.join(other, course.id(), 1, Role.STUDENT)))
                     .isEqualTo(403);
             assertThat(status(() -> people.everybody(other, new PageRequest(0, 10), "")))
                     .isEqualTo(403);
-            assertThat(status(() -> people.setActive(other, student.id(), 0, false)))
+            assertThat(status(() -> register.setActive(other, student.id(), 0, false)))
                     .isEqualTo(403);
         }
     }
@@ -159,16 +182,18 @@ class PeopleTest {
     void aLoginIsGivenOnce() {
         var taken = person("Somebody Else", student.login(), Role.STUDENT);
 
-        var refused = catchThrowableOfType(Refused.class, () -> people.enter(OFFICE, taken));
+        var refused = catchThrowableOfType(Refused.class, () -> register.enter(OFFICE, taken));
 
         assertThat(refused.problem().faults()).extracting(Fault::field).containsExactly("login");
     }
 
     @Test
     void aPersonIsFoundByLoginHoweverTyped() {
-        assertThat(people.findByLogin(" " + student.login().toUpperCase(java.util.Locale.ROOT)))
+        assertThat(
+                        peopleUnchecked.findByLogin(
+                                " " + student.login().toUpperCase(java.util.Locale.ROOT)))
                 .contains(student);
-        assertThat(people.findByLogin("nobody-at-all")).isEmpty();
+        assertThat(peopleUnchecked.findByLogin("nobody-at-all")).isEmpty();
     }
 
     @Test
@@ -205,12 +230,12 @@ class PeopleTest {
 
     @Test
     void whoBelongsToEveryCourseIsToldAtOnceAsOneByOne() {
-        var atOnce = people.memberships(OFFICE, List.of(course.id(), otherCourse.id()));
+        var atOnce = schoolCourses.memberships(OFFICE, List.of(course.id(), otherCourse.id()));
 
         for (var one : List.of(course, otherCourse)) {
-            assertThat(atOnce.get(one.id())).isEqualTo(people.memberships(OFFICE, one.id()));
+            assertThat(atOnce.get(one.id())).isEqualTo(schoolCourses.memberships(OFFICE, one.id()));
         }
-        assertThat(status(() -> people.memberships(actor(teacher), List.of(course.id()))))
+        assertThat(status(() -> schoolCourses.memberships(actor(teacher), List.of(course.id()))))
                 .isEqualTo(403);
     }
 
@@ -220,7 +245,7 @@ class PeopleTest {
                 catchThrowableOfType(
                         Refused.class,
                         () ->
-                                people.openCourse(
+                                schoolCourses.open(
                                         OFFICE,
                                         new NewCourse(
                                                 "Turned",
@@ -233,7 +258,7 @@ class PeopleTest {
         assertThat(
                         status(
                                 () ->
-                                        people.openCourse(
+                                        schoolCourses.open(
                                                 OFFICE,
                                                 new NewCourse(
                                                         "For ever",
@@ -244,17 +269,17 @@ class PeopleTest {
 
     @Test
     void shuttingOutChecksTheVersionAndSparesOneself() {
-        var shut = people.setActive(OFFICE, student.id(), student.version(), false);
+        var shut = register.setActive(OFFICE, student.id(), student.version(), false);
         assertThat(shut.active()).isFalse();
         assertThat(shut.version()).isGreaterThan(student.version());
-        assertThat(status(() -> people.setActive(OFFICE, student.id(), student.version(), true)))
+        assertThat(status(() -> register.setActive(OFFICE, student.id(), student.version(), true)))
                 .isEqualTo(412);
 
         var registrar = enter("Office Two", Role.REGISTRAR);
         assertThat(
                         status(
                                 () ->
-                                        people.setActive(
+                                        register.setActive(
                                                 actor(registrar),
                                                 registrar.id(),
                                                 registrar.version(),
@@ -265,17 +290,17 @@ class PeopleTest {
     @Test
     void aPasswordIsChangedByWhoKnowsTheOldOne() {
         var me = actor(student);
-        assertThat(status(() -> people.changePassword(me, null, "wrong one", "twelve letters")))
+        assertThat(status(() -> passwordChange.change(me, null, "wrong one", "twelve letters")))
                 .isEqualTo(400);
-        assertThat(status(() -> people.changePassword(me, null, "quite a long password", "short")))
+        assertThat(status(() -> passwordChange.change(me, null, "quite a long password", "short")))
                 .isEqualTo(400);
 
-        people.changePassword(me, null, "quite a long password", "twelve letters");
+        passwordChange.change(me, null, "quite a long password", "twelve letters");
 
         assertThat(
                         status(
                                 () ->
-                                        people.changePassword(
+                                        passwordChange.change(
                                                 me,
                                                 null,
                                                 "quite a long password",
@@ -294,7 +319,7 @@ class PeopleTest {
     }
 
     private Person enter(String name, Role... roles) {
-        return people.enter(OFFICE, person(name, "p" + NEXT.incrementAndGet() + ".reach", roles));
+        return register.enter(OFFICE, person(name, "p" + NEXT.incrementAndGet() + ".reach", roles));
     }
 
     private static NewPerson person(String name, String login, Role... roles) {
@@ -302,7 +327,7 @@ class PeopleTest {
     }
 
     private Course open(String name) {
-        return people.openCourse(OFFICE, newCourse(name));
+        return schoolCourses.open(OFFICE, newCourse(name));
     }
 
     private static NewCourse newCourse(String name) {

@@ -27,7 +27,7 @@ import org.ripewood.accounts.ApiTokens;
 import org.ripewood.accounts.CalendarLinks;
 import org.ripewood.accounts.NewApiToken;
 import org.ripewood.accounts.PasswordLinks;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.aftercare.NewWord;
 import org.ripewood.aftercare.Saying;
@@ -43,6 +43,7 @@ import org.ripewood.materials.Materials;
 import org.ripewood.materials.NewStock;
 import org.ripewood.materials.StockItem;
 import org.ripewood.people.Course;
+import org.ripewood.people.Courses;
 import org.ripewood.people.NewCourse;
 import org.ripewood.people.NewPerson;
 import org.ripewood.people.Person;
@@ -89,7 +90,8 @@ class School {
     private static final AtomicInteger NUMBER = new AtomicInteger();
     private static final AtomicInteger DAYS = new AtomicInteger();
 
-    private final People people;
+    private final Register register;
+    private final Courses schoolCourses;
     private final Trees trees;
     private final TreeSites treeSites;
     private final Observations observations;
@@ -124,7 +126,8 @@ class School {
     private Course otherCourse;
 
     public School(
-            People people,
+            Register register,
+            Courses schoolCourses,
             Trees trees,
             TreeSites treeSites,
             Observations observations,
@@ -145,7 +148,8 @@ class School {
             SignIns signIns,
             SecondFactors factors,
             Today today) {
-        this.people = people;
+        this.register = register;
+        this.schoolCourses = schoolCourses;
         this.trees = trees;
         this.treeSites = treeSites;
         this.observations = observations;
@@ -201,7 +205,7 @@ class School {
 
     private Person person(Actor by, Role role) {
         var number = NUMBER.incrementAndGet();
-        return people.enter(
+        return register.enter(
                 by,
                 new NewPerson("Member " + number, "api.person." + number, PASSWORD, Set.of(role)));
     }
@@ -209,14 +213,14 @@ class School {
     private Course course(Who instructor, Who student) {
         var registrar = actor(Who.REGISTRAR);
         var opened =
-                people.openCourse(
+                schoolCourses.open(
                         registrar,
                         new NewCourse(
                                 unique("Course"),
                                 today.date().minusMonths(1),
                                 today.date().plusMonths(11)));
-        people.join(registrar, opened.id(), id(instructor), Role.INSTRUCTOR);
-        people.join(registrar, opened.id(), id(student), Role.STUDENT);
+        schoolCourses.join(registrar, opened.id(), id(instructor), Role.INSTRUCTOR);
+        schoolCourses.join(registrar, opened.id(), id(student), Role.STUDENT);
         return opened;
     }
 
@@ -237,14 +241,14 @@ class School {
     /** A new member of the student's course. */
     Person fellow() {
         var fellow = newcomer();
-        people.join(actor(Who.REGISTRAR), course.id(), fellow.id(), Role.STUDENT);
+        schoolCourses.join(actor(Who.REGISTRAR), course.id(), fellow.id(), Role.STUDENT);
         return fellow;
     }
 
     /** A newcomer who attends the course since today. */
     Person member() {
         var member = newcomer();
-        people.join(actor(Who.REGISTRAR), course.id(), member.id(), Role.STUDENT);
+        schoolCourses.join(actor(Who.REGISTRAR), course.id(), member.id(), Role.STUDENT);
         return member;
     }
 
@@ -565,7 +569,7 @@ class School {
 
     /** Takes an instructor out of the student's course. */
     void endMembership(Person teacher) {
-        people.leave(actor(Who.REGISTRAR), course.id(), teacher.id(), today.date());
+        schoolCourses.leave(actor(Who.REGISTRAR), course.id(), teacher.id(), today.date());
     }
 
     /** Gives a tree to the student of the other course. */
@@ -586,14 +590,14 @@ class School {
     public Person teacher(Role... roles) {
         var number = NUMBER.incrementAndGet();
         var entered =
-                people.enter(
+                register.enter(
                         actor(Who.REGISTRAR),
                         new NewPerson(
                                 "Member " + number,
                                 "api.person." + number,
                                 PASSWORD,
                                 Set.of(roles)));
-        people.join(actor(Who.REGISTRAR), course.id(), entered.id(), Role.INSTRUCTOR);
+        schoolCourses.join(actor(Who.REGISTRAR), course.id(), entered.id(), Role.INSTRUCTOR);
         return entered;
     }
 

@@ -20,10 +20,11 @@ import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.accounts.CalendarLinks;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
 import org.ripewood.assess.Assessments;
 import org.ripewood.assess.NewSkillJudgement;
 import org.ripewood.people.NewPerson;
+import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.photos.NewPhoto;
 import org.ripewood.photos.Photo;
 import org.ripewood.photos.Photos;
@@ -55,7 +56,8 @@ class ForgetTest {
     private static int count;
 
     @Inject School school;
-    @Inject People people;
+    @Inject Register register;
+    @Inject PeopleUnchecked peopleUnchecked;
     @Inject Trees trees;
     @Inject Observations observing;
     @Inject HandOvers handOvers;
@@ -86,7 +88,7 @@ class ForgetTest {
         name = "Zelda Zithermark " + ++count;
         login = "zithermark-" + count;
         var entered =
-                people.enter(
+                register.enter(
                         registrar,
                         new NewPerson(name, login, "long enough a password", Set.of(Role.STUDENT)));
         person = new Actor(entered.id(), entered.roles());
@@ -177,7 +179,7 @@ class ForgetTest {
         assertThatThrownBy(this::forget)
                 .isInstanceOf(Refused.class)
                 .hasMessageContaining(name + " still keeps Maple of the long bed");
-        assertThat(people.get(person.personId()).name()).isEqualTo(name);
+        assertThat(peopleUnchecked.get(person.personId()).name()).isEqualTo(name);
     }
 
     @Test
@@ -191,11 +193,11 @@ class ForgetTest {
         assertThat(found(NOTE)).isEmpty();
         assertThat(found(name)).isEmpty();
         assertThat(found(login)).isEmpty();
-        var after = people.get(person.personId());
+        var after = peopleUnchecked.get(person.personId());
         assertThat(after.name()).isEqualTo("Former member " + person.personId());
         assertThat(after.active()).isFalse();
         assertThat(after.roles()).isEmpty();
-        assertThat(people.members(group.course().id(), Role.STUDENT))
+        assertThat(peopleUnchecked.members(group.course().id(), Role.STUDENT))
                 .noneMatch(member -> member.id() == person.personId());
     }
 
@@ -248,10 +250,10 @@ class ForgetTest {
     void forgettingTwiceChangesNothing() {
         handOn();
         forget();
-        var once = people.get(person.personId());
+        var once = peopleUnchecked.get(person.personId());
         assertThat(archive.forgetting(registrar, person.personId()).forgotten()).isTrue();
         forget();
-        assertThat(people.get(person.personId())).isEqualTo(once);
+        assertThat(peopleUnchecked.get(person.personId())).isEqualTo(once);
     }
 
     @Test
@@ -374,7 +376,8 @@ class ForgetTest {
     }
 
     private void forget() {
-        archive.forget(registrar, person.personId(), people.get(person.personId()).version());
+        archive.forget(
+                registrar, person.personId(), peopleUnchecked.get(person.personId()).version());
     }
 
     /** Every column of text of the whole database that has it. */

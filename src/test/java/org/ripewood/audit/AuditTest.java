@@ -15,7 +15,7 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
 import org.ripewood.audit.Change.Kind;
 import org.ripewood.people.NewPerson;
 import org.ripewood.people.Person;
@@ -35,7 +35,7 @@ class AuditTest {
     private static final String PASSWORD = "quite a long password";
 
     @Inject Audit audit;
-    @Inject People people;
+    @Inject Register register;
     @Inject Today today;
 
     private Person registrar;
@@ -108,7 +108,7 @@ class AuditTest {
     @Test
     void aRowThatIsChangedIsTold() {
         var student = entered(Role.STUDENT);
-        people.setActive(OFFICE, student.id(), student.version(), false);
+        register.setActive(OFFICE, student.id(), student.version(), false);
         assertThat(latest(1).get(0).changes())
                 .contains(new Change("person", Kind.CHANGED, student.id(), student.id(), 1));
     }
@@ -231,7 +231,7 @@ class AuditTest {
 
     private Person entered(Role role) {
         var login = "audited." + NEXT.incrementAndGet();
-        return people.enter(OFFICE, new NewPerson("Ines Holt", login, PASSWORD, Set.of(role)));
+        return register.enter(OFFICE, new NewPerson("Ines Holt", login, PASSWORD, Set.of(role)));
     }
 
     private List<AuditEntry> latest(int many) {

@@ -16,8 +16,8 @@ import org.hibernate.SessionFactory;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
-import org.ripewood.accounts.People;
 import org.ripewood.core.progress.Verdict;
+import org.ripewood.people.Courses;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
@@ -37,7 +37,7 @@ class BoardTest {
     private static final PageRequest FIRST = new PageRequest(0, 50);
 
     @Inject School school;
-    @Inject People people;
+    @Inject Courses courses;
     @Inject Standings standings;
     @Inject Assigner assigner;
     @Inject Reports reports;
@@ -344,7 +344,7 @@ class BoardTest {
     private Actor newStudent(School.Group group, LocalDate since) {
         var student = school.person("Sven Student", Role.STUDENT);
         var office = new Actor(0, Set.of(Role.REGISTRAR));
-        people.join(office, group.course().id(), student.personId(), Role.STUDENT, since);
+        courses.join(office, group.course().id(), student.personId(), Role.STUDENT, since);
         return student;
     }
 

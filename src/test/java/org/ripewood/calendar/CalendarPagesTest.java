@@ -21,8 +21,9 @@ import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.accounts.CalendarLinks;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
 import org.ripewood.core.progress.Work;
+import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.records.WorksDone;
@@ -39,7 +40,8 @@ import org.ripewood.trees.Tree;
 class CalendarPagesTest {
 
     @Inject School school;
-    @Inject People people;
+    @Inject PeopleUnchecked peopleUnchecked;
+    @Inject Register register;
     @Inject CalendarLinks links;
     @Inject Sessions sessions;
     @Inject WorksDone worksDone;
@@ -187,9 +189,9 @@ class CalendarPagesTest {
     @Test
     void whoIsNoLongerActiveHasNoCalendar() {
         var secret = links.make(student);
-        var person = people.get(student.personId());
+        var person = peopleUnchecked.get(student.personId());
         var office = new Actor(0, Set.of(Role.REGISTRAR));
-        people.setActive(office, person.id(), person.version(), false);
+        register.setActive(office, person.id(), person.version(), false);
         assertThat(get(secret).statusCode()).isEqualTo(404);
     }
 

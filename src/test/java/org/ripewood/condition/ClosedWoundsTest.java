@@ -9,11 +9,12 @@ import java.time.LocalDate;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
 import org.ripewood.core.growth.CallusPace;
 import org.ripewood.core.growth.RateBelief;
 import org.ripewood.core.season.Outlook;
 import org.ripewood.course.CourseContent;
+import org.ripewood.people.Courses;
 import org.ripewood.platform.Today;
 import org.ripewood.records.NewObservation;
 import org.ripewood.records.NewWound;
@@ -27,12 +28,13 @@ import org.ripewood.trees.Trees;
 @QuarkusTest
 class ClosedWoundsTest {
 
+    @Inject Courses courses;
+    @Inject Register register;
     @Inject TreeSites treeSites;
     @Inject Trees trees;
     @Inject TreeStates treeStates;
     @Inject Wounds woundsOfSchool;
     @Inject Observations observations;
-    @Inject People people;
     @Inject Today today;
     @Inject CourseContent content;
     @Inject ClosedWounds closedWounds;
@@ -43,7 +45,7 @@ class ClosedWoundsTest {
     @BeforeEach
     void openSchool() {
         day = today.date();
-        school = new School(people, trees, treeSites, day);
+        school = new School(register, courses, trees, treeSites, day);
         assertThat(content.inForce().species("acer_palmatum").callusPace()).isEqualTo("good");
     }
 

@@ -17,10 +17,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Value;
 import org.ripewood.core.progress.Work;
+import org.ripewood.people.Courses;
+import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Today;
@@ -54,6 +56,8 @@ class TreesTest {
 
     private static final PageRequest FIRST = new PageRequest(0, 200);
 
+    @Inject Courses courses;
+    @Inject Register register;
     @Inject Trees trees;
     @Inject Observations observing;
     @Inject Wounds woundsOfSchool;
@@ -62,7 +66,7 @@ class TreesTest {
     @Inject WorksDone worksDone;
     @Inject TreeStates treeStates;
     @Inject TreeSites treeSites;
-    @Inject People people;
+    @Inject PeopleUnchecked peopleUnchecked;
     @Inject Today today;
 
     private School school;
@@ -71,7 +75,7 @@ class TreesTest {
     @BeforeEach
     void openSchool() {
         day = today.date();
-        school = new School(people, trees, treeSites, day);
+        school = new School(register, courses, trees, treeSites, day);
     }
 
     @Test
@@ -480,7 +484,7 @@ class TreesTest {
         var tree = school.tree();
         observing.observe(school.keeper, tree.id(), pests("1"));
         var pests = treeStates.on(school.keeper, tree.id(), day).facts().find(Fact.PEST_LEVEL);
-        assertThat(pests.by()).isEqualTo(people.get(school.keeper.personId()).name());
+        assertThat(pests.by()).isEqualTo(peopleUnchecked.get(school.keeper.personId()).name());
     }
 
     @Test

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
-import org.ripewood.accounts.People;
+import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
@@ -31,7 +31,7 @@ class ListsTest {
 
     @Inject School school;
     @Inject Lists lists;
-    @Inject People people;
+    @Inject PeopleUnchecked peopleUnchecked;
     @Inject Trees trees;
     @Inject TreeSites treeSites;
 
@@ -44,7 +44,7 @@ class ListsTest {
     void open() {
         group = school.newGroup();
         registrar = school.person("Rae Registrar", Role.REGISTRAR);
-        keeper = people.get(group.student().personId()).login();
+        keeper = peopleUnchecked.get(group.student().personId()).login();
         var tree = school.tree(group.student(), group.student(), "acer_palmatum");
         site =
                 treeSites.list(group.instructor()).stream()
@@ -189,8 +189,8 @@ class ListsTest {
         assertThat(outcome.faults().get(0).message()).contains("line 2");
         assertThat(outcome.faults().get(2).message()).contains("Maybe “student”");
         assertThat(outcome.entered()).isEqualTo(1);
-        var entered = people.findByLogin("list-new-" + count).orElseThrow();
-        assertThat(people.members(group.course().id(), Role.STUDENT)).contains(entered);
+        var entered = peopleUnchecked.findByLogin("list-new-" + count).orElseThrow();
+        assertThat(peopleUnchecked.members(group.course().id(), Role.STUDENT)).contains(entered);
     }
 
     @Test

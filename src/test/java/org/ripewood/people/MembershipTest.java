@@ -12,7 +12,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
-import org.ripewood.accounts.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Refused;
@@ -24,6 +23,8 @@ class MembershipTest {
 
     @Inject School school;
     @Inject People people;
+    @Inject Courses schoolCourses;
+    @Inject PeopleUnchecked peopleUnchecked;
 
     School.Group group;
     Actor registrar;
@@ -42,14 +43,14 @@ class MembershipTest {
     void aStudentWhoLeftIsNoLongerReachedAndThatTheyBelongedIsKept() {
         var instructor = group.instructor();
         assertThat(people.reaches(instructor, student)).isTrue();
-        people.leave(registrar, course, student, School.TODAY);
+        schoolCourses.leave(registrar, course, student, School.TODAY);
         assertThat(people.reaches(instructor, student)).isFalse();
         assertThat(people.reachable(instructor)).doesNotContain(student);
-        assertThat(people.members(course, Role.STUDENT)).isEmpty();
-        assertThat(people.courses(group.student())).isEmpty();
+        assertThat(peopleUnchecked.members(course, Role.STUDENT)).isEmpty();
+        assertThat(schoolCourses.list(group.student())).isEmpty();
         assertThat(people.fellows(instructor)).extracting(Person::id).doesNotContain(student);
-        assertThat(statusOf(() -> people.getCourse(group.student(), course))).isEqualTo(404);
-        assertThat(people.memberships(instructor, course))
+        assertThat(statusOf(() -> schoolCourses.get(group.student(), course))).isEqualTo(404);
+        assertThat(schoolCourses.memberships(instructor, course))
                 .filteredOn(member -> member.personId() == student)
                 .singleElement()
                 .satisfies(
@@ -63,21 +64,21 @@ class MembershipTest {
     @Test
     void anInstructorWhoLeftReachesNobodyByWayOfTheCourse() {
         var instructor = group.instructor();
-        people.leave(registrar, course, instructor.personId(), School.TODAY);
+        schoolCourses.leave(registrar, course, instructor.personId(), School.TODAY);
         assertThat(people.reaches(instructor, student)).isFalse();
         assertThat(people.reachable(instructor)).containsExactly(instructor.personId());
-        assertThat(people.runs(instructor, course)).isFalse();
+        assertThat(schoolCourses.runs(instructor, course)).isFalse();
     }
 
     @Test
     void whoLeftMayComeAgain() {
-        people.leave(registrar, course, student, School.TODAY);
-        people.join(registrar, course, student, Role.STUDENT);
-        people.join(registrar, course, student, Role.STUDENT);
-        assertThat(people.members(course, Role.STUDENT))
+        schoolCourses.leave(registrar, course, student, School.TODAY);
+        schoolCourses.join(registrar, course, student, Role.STUDENT);
+        schoolCourses.join(registrar, course, student, Role.STUDENT);
+        assertThat(peopleUnchecked.members(course, Role.STUDENT))
                 .extracting(Person::id)
                 .containsExactly(student);
-        assertThat(people.memberships(registrar, course))
+        assertThat(schoolCourses.memberships(registrar, course))
                 .filteredOn(member -> member.personId() == student)
                 .extracting(member -> member.leftOn() == null)
                 .containsExactly(false, true);
@@ -90,39 +91,40 @@ class MembershipTest {
         leave(student, 0);
         assertThat(statusOf(() -> leave(student, 0))).isEqualTo(404);
         var teaches = group.instructor();
-        assertThat(statusOf(() -> people.leave(teaches, course, student, School.TODAY)))
+        assertThat(statusOf(() -> schoolCourses.leave(teaches, course, student, School.TODAY)))
                 .isEqualTo(403);
     }
 
     private void leave(long person, int daysAhead) {
-        people.leave(registrar, course, person, School.TODAY.plusDays(daysAhead));
+        schoolCourses.leave(registrar, course, person, School.TODAY.plusDays(daysAhead));
     }
 
     @Test
     void aCourseHeldAgainHasItsNameAndInstructorsAndStudentsByChoice() {
         var left = school.person("Sven Student", Role.STUDENT);
         school.join(group, left, Role.STUDENT);
-        people.leave(registrar, course, left.personId(), School.TODAY);
+        schoolCourses.leave(registrar, course, left.personId(), School.TODAY);
         var first = School.TODAY.plusYears(1);
-        var without = people.runAgain(registrar, course, new NewRun(null, first, first, false));
+        var without =
+                schoolCourses.runAgain(registrar, course, new NewRun(null, first, first, false));
         var with =
-                people.runAgain(
+                schoolCourses.runAgain(
                         registrar, course, new NewRun("Next year", first, first.plusDays(9), true));
         assertThat(without.name()).isEqualTo(group.course().name());
-        assertThat(people.members(without.id(), Role.INSTRUCTOR))
+        assertThat(peopleUnchecked.members(without.id(), Role.INSTRUCTOR))
                 .extracting(Person::id)
                 .containsExactly(group.instructor().personId());
-        assertThat(people.members(without.id(), Role.STUDENT)).isEmpty();
+        assertThat(peopleUnchecked.members(without.id(), Role.STUDENT)).isEmpty();
         assertThat(with.name()).isEqualTo("Next year");
         assertThat(with.endsOn()).isEqualTo(first.plusDays(9));
-        assertThat(people.members(with.id(), Role.STUDENT))
+        assertThat(peopleUnchecked.members(with.id(), Role.STUDENT))
                 .extracting(Person::id)
                 .containsExactly(student);
-        assertThat(people.members(course, Role.STUDENT)).hasSize(1);
+        assertThat(peopleUnchecked.members(course, Role.STUDENT)).hasSize(1);
         assertThat(
                         statusOf(
                                 () ->
-                                        people.runAgain(
+                                        schoolCourses.runAgain(
                                                 registrar,
                                                 course,
                                                 new NewRun(null, first, first.minusDays(1), true))))
@@ -134,7 +136,7 @@ class MembershipTest {
         var last = group.course().endsOn();
         assertThat(group.course().over(last)).isFalse();
         assertThat(group.course().over(last.plusDays(1))).isTrue();
-        assertThat(Set.copyOf(people.courses(group.student()))).contains(group.course());
+        assertThat(Set.copyOf(schoolCourses.list(group.student()))).contains(group.course());
     }
 
     private static int statusOf(ThrowingCallable call) {

@@ -15,7 +15,7 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.signin.SignInPause;
@@ -28,15 +28,16 @@ class SignInTest {
     private static final String PASSWORD = "quite a long password";
     private static final String SESSION = "ripewood-session";
 
-    @Inject People people;
-    @Inject Persons persons;
+    @Inject Register register;
+    @Inject PeopleUnchecked peopleUnchecked;
+    @Inject PersonRows persons;
 
     private Person person;
 
     @BeforeEach
     void somebodyIsEntered() {
         person =
-                people.enter(
+                register.enter(
                         OFFICE,
                         new NewPerson(
                                 "Tilda Moor",
@@ -79,13 +80,13 @@ class SignInTest {
     @Test
     void aHashOfTheOldWayIsReplacedAtSignIn() {
         keep(BcryptUtil.bcryptHash(PASSWORD, 4));
-        var version = people.get(person.id()).version();
+        var version = peopleUnchecked.get(person.id()).version();
         assertThat(signIn(person.login(), "a wrong one").getCookie(SESSION)).isNull();
         assertThat(kept()).startsWith("$2");
         assertThat(signIn(person.login(), PASSWORD).getCookie(SESSION)).isNotNull();
         assertThat(kept()).startsWith("2:$2");
         assertThat(signIn(person.login(), PASSWORD).getCookie(SESSION)).isNotNull();
-        assertThat(people.get(person.id()).version()).isEqualTo(version);
+        assertThat(peopleUnchecked.get(person.id()).version()).isEqualTo(version);
     }
 
     private void keep(String hash) {
@@ -114,7 +115,7 @@ class SignInTest {
     @Test
     void whoIsShutOutIsOutAtOnce() {
         var session = signIn(person.login(), PASSWORD).getCookie(SESSION);
-        people.setActive(OFFICE, person.id(), person.version(), false);
+        register.setActive(OFFICE, person.id(), person.version(), false);
 
         asked("/api/v1/rehearsal/who", session).then().statusCode(401);
         asked("/rehearsal/mine", session)

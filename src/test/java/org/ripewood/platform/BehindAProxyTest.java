@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ripewood.Logged;
 import org.ripewood.RawLine;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
 import org.ripewood.people.NewPerson;
 
 /** What a proxy says of a request is believed, and still has to make sense. */
@@ -22,7 +22,7 @@ import org.ripewood.people.NewPerson;
 @TestProfile(DoorProfile.class)
 class BehindAProxyTest {
 
-    @Inject People people;
+    @Inject Register register;
 
     @ParameterizedTest
     @ValueSource(
@@ -78,7 +78,7 @@ class BehindAProxyTest {
     })
     void whatAPageOfTheProxysMakesIsTaken(String origin, String host, int status) {
         var login = "by.proxy." + UUID.randomUUID();
-        people.enter(
+        register.enter(
                 new Actor(-1, Set.of(Role.REGISTRAR)),
                 new NewPerson("Runa Voss", login, "three walnut shelves", Set.of(Role.STUDENT)));
         var body = "j_username=" + login + "&j_password=three+walnut+shelves";
@@ -102,7 +102,7 @@ class BehindAProxyTest {
     @Test
     void cookiesCarryTheirPrefixes() {
         var login = "by.prefix." + UUID.randomUUID();
-        people.enter(
+        register.enter(
                 new Actor(-1, Set.of(Role.REGISTRAR)),
                 new NewPerson("Runa Voss", login, "three walnut shelves", Set.of(Role.STUDENT)));
         var asked = given().redirects().follow(false).header("X-Forwarded-Proto", "https");

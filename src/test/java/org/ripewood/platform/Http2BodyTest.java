@@ -30,7 +30,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.ripewood.accounts.ApiToken;
 import org.ripewood.accounts.ApiTokens;
 import org.ripewood.accounts.NewApiToken;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
 import org.ripewood.people.NewPerson;
 import org.ripewood.people.Person;
 
@@ -49,7 +49,7 @@ class Http2BodyTest {
             "--x\r\nContent-Disposition: form-data; name=\"photo\"; filename=\"a\"\r\n\r\n";
     private static Person registrar;
 
-    @Inject People people;
+    @Inject Register register;
     @Inject ApiTokens tokens;
     @Inject Vertx vertx;
 
@@ -60,7 +60,7 @@ class Http2BodyTest {
     void open() {
         if (registrar == null) {
             registrar =
-                    people.enter(
+                    register.enter(
                             OFFICE,
                             new NewPerson(
                                     "Rae Registrar",

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ripewood.Logged;
 import org.ripewood.RawLine;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
 import org.ripewood.people.NewPerson;
 
 /**
@@ -28,7 +28,7 @@ class OddRequestsTest {
     private static final String PARTS = "multipart/form-data; boundary=";
     private static final Actor OFFICE = new Actor(-1, Set.of(Role.REGISTRAR));
 
-    @Inject People people;
+    @Inject Register register;
 
     private static String answer(String head, String body) {
         try (var logged = new Logged()) {
@@ -188,7 +188,7 @@ class OddRequestsTest {
             })
     void oneAddressSignsIn(String address) {
         var login = "one.address." + UUID.randomUUID();
-        people.enter(
+        register.enter(
                 OFFICE,
                 new NewPerson("Runa Voss", login, "three walnut shelves", Set.of(Role.STUDENT)));
         var answer =
@@ -203,7 +203,7 @@ class OddRequestsTest {
     @Test
     void anAddressOfAnotherSiteToComeBackToIsForgotten() {
         var login = "come.back." + UUID.randomUUID();
-        people.enter(
+        register.enter(
                 OFFICE,
                 new NewPerson("Runa Voss", login, "three walnut shelves", Set.of(Role.STUDENT)));
         for (var planted :

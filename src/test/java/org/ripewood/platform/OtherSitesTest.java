@@ -19,7 +19,7 @@ import org.ripewood.RawLine;
 import org.ripewood.accounts.ApiToken;
 import org.ripewood.accounts.ApiTokens;
 import org.ripewood.accounts.NewApiToken;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
 import org.ripewood.people.NewPerson;
 import org.ripewood.people.Person;
 
@@ -35,7 +35,7 @@ class OtherSitesTest {
     private static final String FORM = "application/x-www-form-urlencoded";
     private static final Pattern FIELD = Pattern.compile("name=\"csrf-token\" value=\"([^\"]+)\"");
 
-    @Inject People people;
+    @Inject Register register;
     @Inject ApiTokens tokens;
 
     private Person person;
@@ -49,7 +49,7 @@ class OtherSitesTest {
 
     private Person enter() {
         var login = "other.sites." + UUID.randomUUID();
-        return people.enter(
+        return register.enter(
                 OFFICE, new NewPerson("Runa Voss", login, PASSWORD, Set.of(Role.REGISTRAR)));
     }
 

@@ -25,11 +25,12 @@ import org.ripewood.accounts.ApiToken;
 import org.ripewood.accounts.ApiTokens;
 import org.ripewood.accounts.NewApiToken;
 import org.ripewood.accounts.PasswordLinks;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
 import org.ripewood.audit.Audit;
 import org.ripewood.audit.AuditQuestion;
 import org.ripewood.people.BrowserSession;
 import org.ripewood.people.NewPerson;
+import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
@@ -47,7 +48,8 @@ class SecondFactorTest {
     private static final Actor OFFICE = new Actor(-1, Set.of(Role.REGISTRAR));
     private static final String PASSWORD = "kiln fern marble";
 
-    @Inject People people;
+    @Inject Register register;
+    @Inject PeopleUnchecked peopleUnchecked;
     @Inject SecondFactors factors;
     @Inject SecondFactorRescue rescue;
     @Inject SecondFactorRows rows;
@@ -65,7 +67,7 @@ class SecondFactorTest {
     void somebodyHasASecondFactor() {
         var login = "two.steps." + NEXT.incrementAndGet();
         person =
-                people.enter(
+                register.enter(
                         OFFICE, new NewPerson("Enna Rell", login, PASSWORD, Set.of(Role.STUDENT)));
         actor = new Actor(person.id(), person.roles());
         factors.begin(actor);
@@ -225,7 +227,7 @@ class SecondFactorTest {
                 .header("Location", endsWith("/sign-in?late=yes"));
 
         var shutOut = password();
-        people.setActive(OFFICE, person.id(), people.get(person.id()).version(), false);
+        register.setActive(OFFICE, person.id(), peopleUnchecked.get(person.id()).version(), false);
         code(shutOut, code(0)).then().header("Location", endsWith("/sign-in?late=yes"));
     }
 

@@ -23,7 +23,7 @@ import org.ripewood.Database;
 import org.ripewood.accounts.ApiToken;
 import org.ripewood.accounts.ApiTokens;
 import org.ripewood.accounts.NewApiToken;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
 import org.ripewood.people.BrowserSession;
 import org.ripewood.people.NewPerson;
 import org.ripewood.people.Person;
@@ -49,7 +49,7 @@ class SecondFactorWantedTest {
     private static final Actor OFFICE = new Actor(-1, Set.of(Role.REGISTRAR));
     private static final String PASSWORD = "kiln fern marble";
 
-    @Inject People people;
+    @Inject Register register;
     @Inject SecondFactors factors;
     @Inject SecondFactorRows rows;
     @Inject SealedSecrets sealed;
@@ -143,6 +143,6 @@ class SecondFactorWantedTest {
 
     private Person entered(Role role) {
         var login = "wanted." + NEXT.incrementAndGet();
-        return people.enter(OFFICE, new NewPerson("Enna Rell", login, PASSWORD, Set.of(role)));
+        return register.enter(OFFICE, new NewPerson("Enna Rell", login, PASSWORD, Set.of(role)));
     }
 }

@@ -15,7 +15,7 @@ import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.ripewood.Database;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
 import org.ripewood.people.NewPerson;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
@@ -36,14 +36,14 @@ class AsvsHttpsTest {
 
     private static final Actor OFFICE = new Actor(-1, Set.of(Role.REGISTRAR));
 
-    @Inject People people;
+    @Inject Register register;
     @Inject SignInPause pause;
 
     @Test
     @DisplayName(
             "3.3.1, 3.3.3 · Cookies go by TLS only, to this host only, and say so by their name")
     void cookiesAreBoundToHostAndTls() {
-        people.enter(
+        register.enter(
                 OFFICE,
                 new NewPerson("Tord Ask", "by.tls", "quite a long password", Set.of(Role.STUDENT)));
         var answer =

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.ripewood.accounts.PasswordLinks;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
 import org.ripewood.audit.Audit;
 import org.ripewood.audit.AuditQuestion;
 import org.ripewood.audit.Deed;
@@ -41,7 +41,7 @@ class AsvsTest {
     private static final Actor OFFICE = new Actor(-1, Set.of(Role.REGISTRAR));
     private static final String PASSWORD = "quite a long password";
 
-    @Inject People people;
+    @Inject Register register;
     @Inject PasswordLinks links;
     @Inject SignInSessions sessions;
     @Inject Audit audit;
@@ -53,7 +53,7 @@ class AsvsTest {
     void somebodyIsSignedIn() {
         var login = "checked." + NEXT.incrementAndGet();
         person =
-                people.enter(
+                register.enter(
                         OFFICE, new NewPerson("Runa Voss", login, PASSWORD, Set.of(Role.STUDENT)));
         session = BrowserSession.signIn(login, PASSWORD);
     }
@@ -172,7 +172,7 @@ class AsvsTest {
         assertThat(BrowserSession.signIn(person.login(), PASSWORD)).isNotNull();
 
         var newcomer = new NewPerson("Bo Lind", "bo.lind", "123456789012", Set.of(Role.STUDENT));
-        assertThatThrownBy(() -> people.enter(OFFICE, newcomer)).isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> register.enter(OFFICE, newcomer)).isInstanceOf(Refused.class);
         var link = links.make(OFFICE, person.id());
         assertThatThrownBy(() -> links.use(link.secret(), "aaaaaaaaaaaa"))
                 .isInstanceOf(Refused.class);
@@ -283,7 +283,7 @@ class AsvsTest {
     @Test
     @DisplayName("7.4.2, 7.4.5 · A registrar who stops a sign-in ends every session of the person")
     void whoIsShutOutHasNoSession() {
-        people.setActive(OFFICE, person.id(), person.version(), false);
+        register.setActive(OFFICE, person.id(), person.version(), false);
         get("/account").then().statusCode(303);
         var kept = QuarkusTransaction.requiringNew().call(() -> sessions.of(person.id()));
         assertThat(kept).isEmpty();
@@ -324,7 +324,7 @@ class AsvsTest {
 
     private String registrar() {
         var login = "office." + NEXT.incrementAndGet();
-        people.enter(OFFICE, new NewPerson("Odo Marn", login, PASSWORD, Set.of(Role.REGISTRAR)));
+        register.enter(OFFICE, new NewPerson("Odo Marn", login, PASSWORD, Set.of(Role.REGISTRAR)));
         return BrowserSession.signIn(login, PASSWORD);
     }
 

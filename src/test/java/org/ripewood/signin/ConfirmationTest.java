@@ -22,9 +22,10 @@ import org.junit.jupiter.api.Test;
 import org.ripewood.accounts.ApiToken;
 import org.ripewood.accounts.ApiTokens;
 import org.ripewood.accounts.NewApiToken;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
 import org.ripewood.people.BrowserSession;
 import org.ripewood.people.NewPerson;
+import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
@@ -37,7 +38,8 @@ class ConfirmationTest {
     private static final Actor OFFICE = new Actor(-1, Set.of(Role.REGISTRAR));
     private static final String PASSWORD = "kiln fern marble";
 
-    @Inject People people;
+    @Inject PeopleUnchecked peopleUnchecked;
+    @Inject Register register;
     @Inject ApiTokens tokens;
     @Inject SignIns signIns;
     @Inject SignInSessions sessions;
@@ -68,8 +70,8 @@ class ConfirmationTest {
                     .body(containsString("action=\"%s\"".formatted(path)));
         }
         assertThat(tokens.of(new Actor(registrar.id(), registrar.roles()))).isEmpty();
-        assertThat(people.findByLogin("guest.of." + registrar.login())).isEmpty();
-        assertThat(people.get(other.id()).active()).isTrue();
+        assertThat(peopleUnchecked.findByLogin("guest.of." + registrar.login())).isEmpty();
+        assertThat(peopleUnchecked.get(other.id()).active()).isTrue();
         assertThat(signIns.of(new Actor(registrar.id(), Set.of()))).hasSize(1);
     }
 
@@ -240,6 +242,6 @@ class ConfirmationTest {
 
     private Person entered(Role role) {
         var login = "left.open." + NEXT.incrementAndGet();
-        return people.enter(OFFICE, new NewPerson("Orla Birk", login, PASSWORD, Set.of(role)));
+        return register.enter(OFFICE, new NewPerson("Orla Birk", login, PASSWORD, Set.of(role)));
     }
 }

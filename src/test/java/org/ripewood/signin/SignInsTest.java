@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
 import org.ripewood.people.BrowserSession;
 import org.ripewood.people.NewPerson;
 import org.ripewood.people.Person;
@@ -28,7 +28,7 @@ class SignInsTest {
     private static final Actor OFFICE = new Actor(-1, Set.of(Role.REGISTRAR));
     private static final String PASSWORD = "quite a long password";
 
-    @Inject People people;
+    @Inject Register register;
     @Inject SignIns signIns;
     @Inject SignInSessions rows;
 
@@ -40,7 +40,7 @@ class SignInsTest {
     void signedInTwice() {
         var login = "often." + NEXT.incrementAndGet();
         var entered = new NewPerson("Arvid Lund", login, PASSWORD, Set.of(Role.STUDENT));
-        person = people.enter(OFFICE, entered);
+        person = register.enter(OFFICE, entered);
         here = BrowserSession.signIn(login, PASSWORD);
         there = BrowserSession.signIn(login, PASSWORD);
         assertThat(isOpen(here)).isTrue();
@@ -106,8 +106,8 @@ class SignInsTest {
 
     @Test
     void whoIsShutOutAndLetInAgainSignsInAnew() {
-        var out = people.setActive(OFFICE, person.id(), person.version(), false);
-        people.setActive(OFFICE, person.id(), out.version(), true);
+        var out = register.setActive(OFFICE, person.id(), person.version(), false);
+        register.setActive(OFFICE, person.id(), out.version(), true);
         assertThat(isOpen(here)).isFalse();
     }
 

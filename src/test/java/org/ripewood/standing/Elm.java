@@ -15,7 +15,7 @@ public final class Elm {
 
     /** READY for wiring: what it asks for is met, its forerunner and the skill are shown. */
     public static Tree readyForWiring(School school, School.Group group, Assigner assigner) {
-        var tree = readyButForSkill(school, group.instructor(), group.student(), standings);
+        var tree = readyButForSkill(school, group.instructor(), group.student(), assigner);
         school.showSkill(group.instructor(), group.student(), "wiring-branches");
         return tree;
     }

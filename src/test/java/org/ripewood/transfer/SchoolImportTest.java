@@ -17,6 +17,8 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.ripewood.materials.Movement;
 import org.ripewood.materials.StockKind;
+import org.ripewood.people.People;
+import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.photos.Photo;
 import org.ripewood.photos.Pictures;
 import org.ripewood.platform.Actor;
@@ -141,6 +143,8 @@ class SchoolImportTest {
     private static final Map<String, byte[]> PICTURES =
             Map.of("elm.jpg", Pictures.jpeg(), "cut-short.png", new byte[] {(byte) 0x89, 'P'});
 
+    @Inject People people;
+    @Inject PeopleUnchecked peopleUnchecked;
     @Inject SchoolImport schoolImport;
     @Inject Rooms rooms;
 
@@ -283,9 +287,9 @@ class SchoolImportTest {
     }
 
     private void lookAtDays() {
-        var teacher = rooms.people.findByLogin("import-teacher").orElseThrow();
+        var teacher = peopleUnchecked.findByLogin("import-teacher").orElseThrow();
         var actor = new Actor(teacher.id(), teacher.roles());
-        var student = rooms.people.findByLogin("import-student").orElseThrow();
+        var student = peopleUnchecked.findByLogin("import-student").orElseThrow();
         var trees = rooms.trees.list(actor, student.id(), null, new PageRequest(0, 10)).items();
         assertThat(trees).hasSize(1);
         var tree = trees.get(0);
@@ -307,7 +311,7 @@ class SchoolImportTest {
         assertThat(said).hasSize(1);
         assertThat(said.get(0).said().on()).isEqualTo(LOADING_DAY.minusDays(190));
         var course =
-                rooms.people.courses(actor).stream()
+                rooms.courses.list(actor).stream()
                         .filter(it -> it.name().equals("Imported course"))
                         .findFirst()
                         .orElseThrow();
@@ -353,13 +357,13 @@ class SchoolImportTest {
     }
 
     private void assertNothingStayed() {
-        assertThat(rooms.people.findByLogin("import-teacher")).isEmpty();
+        assertThat(peopleUnchecked.findByLogin("import-teacher")).isEmpty();
         var registrar = new Actor(0, java.util.Set.of(Role.REGISTRAR));
         assertThat(rooms.treeSites.list(registrar))
                 .extracting(org.ripewood.sites.SiteLine::name)
                 .doesNotContain("Imported yard");
         assertThat(rooms.materials.findByName(registrar, StockKind.TOOL, "imported saw")).isEmpty();
-        assertThat(rooms.people.courses(registrar))
+        assertThat(rooms.courses.list(registrar))
                 .extracting(org.ripewood.people.Course::name)
                 .doesNotContain("Imported course");
     }

@@ -12,7 +12,8 @@ import java.util.concurrent.Executors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
+import org.ripewood.people.Courses;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Refused;
@@ -26,10 +27,11 @@ class AtOnceTest {
     private static final int PEOPLE = 4;
     private static final int DONE = 200;
 
+    @Inject Courses courses;
+    @Inject Register register;
     @Inject TreeSites treeSites;
     @Inject Trees trees;
     @Inject Observations observing;
-    @Inject People people;
     @Inject Today today;
 
     private School school;
@@ -38,7 +40,7 @@ class AtOnceTest {
     @BeforeEach
     void openSchool() {
         day = today.date();
-        school = new School(people, trees, treeSites, day);
+        school = new School(register, courses, trees, treeSites, day);
     }
 
     @Test

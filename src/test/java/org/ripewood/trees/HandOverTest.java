@@ -17,7 +17,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
-import org.ripewood.accounts.People;
 import org.ripewood.archive.Archive;
 import org.ripewood.archive.RecordForm;
 import org.ripewood.photos.NewPhoto;
@@ -52,7 +51,6 @@ class HandOverTest {
     @Inject Observations observing;
     @Inject HandOvers handOvers;
     @Inject Departures departures;
-    @Inject People people;
     @Inject Standings standings;
     @Inject Assigner assigner;
     @Inject Reports reports;

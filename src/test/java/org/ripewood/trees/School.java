@@ -4,7 +4,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
+import org.ripewood.people.Courses;
 import org.ripewood.people.NewCourse;
 import org.ripewood.people.NewPerson;
 import org.ripewood.platform.Actor;
@@ -17,7 +18,8 @@ public final class School {
 
     private static final AtomicInteger LOGINS = new AtomicInteger();
 
-    private final People people;
+    private final Register register;
+    private final Courses courses;
     private final Trees trees;
     private final TreeSites treeSites;
     private final LocalDate today;
@@ -30,8 +32,10 @@ public final class School {
     public final long courseId;
     final Site site;
 
-    public School(People people, Trees trees, TreeSites treeSites, LocalDate today) {
-        this.people = people;
+    public School(
+            Register register, Courses courses, Trees trees, TreeSites treeSites, LocalDate today) {
+        this.register = register;
+        this.courses = courses;
         this.trees = trees;
         this.treeSites = treeSites;
         this.today = today;
@@ -71,7 +75,7 @@ public final class School {
         var office = new Actor(0, Set.of(Role.REGISTRAR));
         var login = "trees-" + LOGINS.incrementAndGet();
         var entered =
-                people.enter(
+                register.enter(
                         office,
                         new NewPerson(
                                 "Person " + login, login, "quite a long password", Set.of(role)));
@@ -80,12 +84,12 @@ public final class School {
 
     private long course(Actor teaches, List<Actor> attend) {
         var course =
-                people.openCourse(
+                courses.open(
                         registrar,
                         new NewCourse("Course", today.minusYears(1), today.plusYears(1)));
-        people.join(registrar, course.id(), teaches.personId(), Role.INSTRUCTOR);
+        courses.join(registrar, course.id(), teaches.personId(), Role.INSTRUCTOR);
         attend.forEach(
-                student -> people.join(registrar, course.id(), student.personId(), Role.STUDENT));
+                student -> courses.join(registrar, course.id(), student.personId(), Role.STUDENT));
         return course.id();
     }
 }

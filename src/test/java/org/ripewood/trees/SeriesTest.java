@@ -17,8 +17,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
 import org.ripewood.condition.TreeStates;
+import org.ripewood.people.Courses;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Today;
@@ -42,13 +43,14 @@ class SeriesTest {
 
     private static final PageRequest ALL = new PageRequest(0, 200);
 
+    @Inject Courses courses;
+    @Inject Register register;
     @Inject TreeSites treeSites;
     @Inject Trees trees;
     @Inject MeasurementSeries measurementSeries;
     @Inject Observations observing;
     @Inject TreeStates treeStates;
     @Inject Wounds woundsOfSchool;
-    @Inject People people;
     @Inject Today today;
 
     private School school;
@@ -59,7 +61,7 @@ class SeriesTest {
     @BeforeEach
     void openSchool() {
         day = today.date();
-        school = new School(people, trees, treeSites, day);
+        school = new School(register, courses, trees, treeSites, day);
         tree = school.tree();
         wound = wound(tree);
     }

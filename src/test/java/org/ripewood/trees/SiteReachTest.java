@@ -11,11 +11,11 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.SchoolProfile;
-import org.ripewood.accounts.People;
 import org.ripewood.core.season.Habit;
 import org.ripewood.lists.Choice;
 import org.ripewood.lists.ListKind;
 import org.ripewood.lists.Lists;
+import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Refused;
@@ -32,7 +32,7 @@ class SiteReachTest {
     @Inject Trees trees;
     @Inject TreeSites treeSites;
     @Inject HandOvers handOvers;
-    @Inject People people;
+    @Inject PeopleUnchecked peopleUnchecked;
     @Inject Lists lists;
 
     private org.ripewood.School.Group group;
@@ -148,7 +148,7 @@ class SiteReachTest {
     @Test
     void aListOfTreesNamesOnlySitesThatAreSeen() {
         plant();
-        var keeper = people.get(others.student().personId()).login();
+        var keeper = peopleUnchecked.get(others.student().personId()).login();
         var list =
                 "label,species,keeper,site,came_on\nMaple,acer_palmatum,%s,%s,2024-03-01\n"
                         .formatted(keeper, garden.name());

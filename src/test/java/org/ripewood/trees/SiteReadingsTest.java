@@ -16,10 +16,11 @@ import java.util.stream.IntStream;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
 import org.ripewood.condition.TreeStates;
 import org.ripewood.core.season.Habit;
 import org.ripewood.core.season.Outlook;
+import org.ripewood.people.Courses;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Problem;
 import org.ripewood.platform.problems.Refused;
@@ -38,11 +39,12 @@ class SiteReadingsTest {
 
     private static final String HEADER = "date,tmin,tmax\n";
 
+    @Inject Courses courses;
+    @Inject Register register;
     @Inject Trees trees;
     @Inject TreeSites treeSites;
     @Inject Wounds wounds;
     @Inject TreeStates treeStates;
-    @Inject People people;
     @Inject Today today;
 
     private School school;
@@ -52,7 +54,7 @@ class SiteReadingsTest {
     @BeforeEach
     void openSchool() {
         day = today.date();
-        school = new School(people, trees, treeSites, day);
+        school = new School(register, courses, trees, treeSites, day);
         site = school.site.id();
     }
 

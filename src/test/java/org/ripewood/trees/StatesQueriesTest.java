@@ -10,10 +10,11 @@ import java.util.stream.IntStream;
 import org.hibernate.SessionFactory;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
 import org.ripewood.condition.StatesUnchecked;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Work;
+import org.ripewood.people.Courses;
 import org.ripewood.platform.Today;
 import org.ripewood.records.BranchRole;
 import org.ripewood.records.Branches;
@@ -36,6 +37,8 @@ class StatesQueriesTest {
      */
     private static final long QUERIES = 9;
 
+    @Inject Courses courses;
+    @Inject Register register;
     @Inject Trees trees;
     @Inject StatesUnchecked statesUnchecked;
     @Inject TreeSites treeSites;
@@ -44,7 +47,6 @@ class StatesQueriesTest {
     @Inject Branches branchesOfSchool;
     @Inject Containers containersOfSchool;
     @Inject WorksDone worksDone;
-    @Inject People people;
     @Inject Today today;
     @Inject SessionFactory sessions;
 
@@ -54,7 +56,7 @@ class StatesQueriesTest {
     @BeforeEach
     void openSchool() {
         day = today.date();
-        school = new School(people, trees, treeSites, day);
+        school = new School(register, courses, trees, treeSites, day);
         sessions.getStatistics().setStatisticsEnabled(true);
     }
 

@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
-import org.ripewood.accounts.People;
+import org.ripewood.people.People;
 
 /** The private link to a calendar, where its owner makes, renews and ends it. */
 @QuarkusTest

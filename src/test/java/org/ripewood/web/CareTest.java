@@ -10,11 +10,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
-import org.ripewood.accounts.People;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.aftercare.CareTask;
 import org.ripewood.core.progress.Work;
 import org.ripewood.core.season.CareState;
+import org.ripewood.people.People;
 import org.ripewood.records.WorksDone;
 import org.ripewood.trees.Tree;
 

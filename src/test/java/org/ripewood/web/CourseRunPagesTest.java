@@ -9,8 +9,10 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
-import org.ripewood.accounts.People;
+import org.ripewood.people.Courses;
 import org.ripewood.people.NewCourse;
+import org.ripewood.people.People;
+import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.platform.Role;
 
 /** A registrar ends memberships and holds a course again; what is over stands apart. */
@@ -20,6 +22,8 @@ class CourseRunPagesTest {
 
     @Inject School school;
     @Inject People people;
+    @Inject PeopleUnchecked peopleUnchecked;
+    @Inject Courses schoolCourses;
 
     @Test
     void whoLeftIsToldWithTheirDays() {
@@ -39,7 +43,7 @@ class CourseRunPagesTest {
         var today = Map.of("courseId", group.course().id(), "personId", form.get("personId"));
         assertThat(office.send("/people", "/people/members/end", today).statusCode())
                 .isEqualTo(303);
-        var name = people.get(group.student().personId()).name();
+        var name = peopleUnchecked.get(group.student().personId()).name();
         assertThat(office.get("/people").asString())
                 .contains(name + ", 20 February 2026 to 20 February 2026");
     }
@@ -49,13 +53,13 @@ class CourseRunPagesTest {
         var registrar = school.person("Rena Registrar", Role.REGISTRAR);
         var student = school.person("Stan Student", Role.STUDENT);
         var over =
-                people.openCourse(
+                schoolCourses.open(
                         registrar,
                         new NewCourse(
                                 "Winter bench " + registrar.personId(),
                                 School.TODAY.minusDays(90),
                                 School.TODAY.minusDays(1)));
-        people.join(registrar, over.id(), student.personId(), Role.STUDENT);
+        schoolCourses.join(registrar, over.id(), student.personId(), Role.STUDENT);
         var home = Visitor.of(people, student).get("/home").asString();
         assertThat(home.substring(home.indexOf("Past courses"))).contains(over.name());
         assertThat(home.substring(0, home.indexOf("Past courses"))).doesNotContain(over.name());
@@ -67,7 +71,7 @@ class CourseRunPagesTest {
         assertThat(wrong.asString()).contains("value=\"2026-13-01\"");
         var form = Map.of("startsOn", "2026-03-01", "endsOn", "2026-06-01", "students", "true");
         assertThat(office.send("/people", action, form).statusCode()).isEqualTo(303);
-        assertThat(people.courses(student))
+        assertThat(schoolCourses.list(student))
                 .filteredOn(course -> course.name().equals(over.name()))
                 .hasSize(2)
                 .first()

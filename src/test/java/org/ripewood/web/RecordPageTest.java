@@ -13,7 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
-import org.ripewood.accounts.People;
+import org.ripewood.people.People;
 import org.ripewood.photos.NewPhoto;
 import org.ripewood.photos.Photos;
 import org.ripewood.photos.Pictures;

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
-import org.ripewood.accounts.People;
+import org.ripewood.people.People;
 import org.ripewood.sessions.NewEnrolment;
 import org.ripewood.sessions.NewRoll;
 import org.ripewood.sessions.NewSession;

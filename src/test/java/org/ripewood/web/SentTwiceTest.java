@@ -16,7 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
-import org.ripewood.accounts.People;
+import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Sessions;

@@ -17,9 +17,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
-import org.ripewood.accounts.People;
 import org.ripewood.materials.Goods;
 import org.ripewood.materials.Materials;
+import org.ripewood.people.People;
+import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.photos.NewPhoto;
 import org.ripewood.photos.Photos;
 import org.ripewood.photos.Pictures;
@@ -64,6 +65,7 @@ class SomeoneChangedThisTest {
 
     @Inject School school;
     @Inject People people;
+    @Inject PeopleUnchecked peopleUnchecked;
     @Inject Trees trees;
     @Inject TreeSites treeSites;
     @Inject Photos photos;
@@ -278,7 +280,7 @@ class SomeoneChangedThisTest {
     void whetherAPersonMaySignIn() {
         var registrar = school.person("Rae Registrar", Role.REGISTRAR);
         var colleague = school.person("Ruth Registrar", Role.REGISTRAR);
-        var person = people.get(school.person("Aa Aaron", Role.STUDENT).personId());
+        var person = peopleUnchecked.get(school.person("Aa Aaron", Role.STUDENT).personId());
         var action = "/people/" + person.id() + "/active";
         holds(
                 new Form(
@@ -295,7 +297,7 @@ class SomeoneChangedThisTest {
                         fields("active", "true"),
                         List.of("May %s sign in?".formatted(person.name())),
                         colleague));
-        assertThat(people.get(person.id()).active()).isTrue();
+        assertThat(peopleUnchecked.get(person.id()).active()).isTrue();
     }
 
     @Test
@@ -420,7 +422,7 @@ class SomeoneChangedThisTest {
         assertThat(html)
                 .as(form.name())
                 .contains("Someone changed this", "What you typed, and what stands now")
-                .contains("Changed by " + people.get(form.who().personId()).name());
+                .contains("Changed by " + peopleUnchecked.get(form.who().personId()).name());
         assertThat(html).as(form.name()).contains(form.now());
         var told = html.substring(html.indexOf("ledger clash"));
         form.typed().values().stream()

@@ -21,7 +21,6 @@ import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.accounts.CalendarLinks;
-import org.ripewood.accounts.People;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.archive.Archive;
 import org.ripewood.archive.RecordForm;
@@ -33,6 +32,8 @@ import org.ripewood.lists.Choice;
 import org.ripewood.lists.ListKind;
 import org.ripewood.lists.ListOutcome;
 import org.ripewood.lists.Lists;
+import org.ripewood.people.People;
+import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
@@ -74,6 +75,7 @@ class TreeLeavesTest {
 
     @Inject School school;
     @Inject People people;
+    @Inject PeopleUnchecked peopleUnchecked;
     @Inject Trees trees;
     @Inject Departures departuresOfSchool;
     @Inject HandOvers handOvers;
@@ -393,7 +395,7 @@ class TreeLeavesTest {
         leave(keeper, TODAY, "to my aunt");
         assertThat(archive.forgetting(office, keeper.personId()).trees()).isEmpty();
         forget();
-        assertThat(people.get(keeper.personId()).active()).isFalse();
+        assertThat(peopleUnchecked.get(keeper.personId()).active()).isFalse();
         assertThat(departuresOfSchool.of(office, tree.id()).get(0).note()).isNull();
         assertThat(Visitor.of(people, office).get(page).statusCode()).isEqualTo(200);
         assertThat(problem(() -> takeIn(office, keeper, TODAY)).status())
@@ -403,7 +405,7 @@ class TreeLeavesTest {
     }
 
     private void forget() {
-        archive.forget(office, keeper.personId(), people.get(keeper.personId()).version());
+        archive.forget(office, keeper.personId(), peopleUnchecked.get(keeper.personId()).version());
     }
 
     @Test
@@ -511,7 +513,7 @@ class TreeLeavesTest {
     }
 
     private ListOutcome readings() {
-        var login = people.get(keeper.personId()).login();
+        var login = peopleUnchecked.get(keeper.personId()).login();
         var row = "%s,%s,vigour_index,80,%s,\n".formatted(tree.label(), login, TODAY);
         return lists.take(
                 teacher,

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.accounts.People;
+import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 
 /** Somebody signed in who reads pages and sends forms as a browser would. */
@@ -29,7 +29,7 @@ public final class Visitor {
         visitor.keep(
                 given().redirects()
                         .follow(false)
-                        .formParam("j_username", people.get(actor.personId()).login())
+                        .formParam("j_username", people.get(actor, actor.personId()).login())
                         .formParam("j_password", PASSWORD)
                         .post("/j_security_check"));
         return visitor;

@@ -20,7 +20,6 @@ import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.accounts.People;
 import org.ripewood.api.kit.Answers;
 import org.ripewood.api.kit.Asked;
 import org.ripewood.boards.Board;
@@ -29,20 +28,21 @@ import org.ripewood.boards.BoardMaker;
 import org.ripewood.boards.LessonFinder;
 import org.ripewood.boards.LessonNeed;
 import org.ripewood.people.Course;
+import org.ripewood.people.Courses;
 import org.ripewood.people.NewCourse;
 import org.ripewood.people.NewRun;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Inputs;
 
-/** Courses, who belongs to them, and how their trees stand. */
+/** CourseRows, who belongs to them, and how their trees stand. */
 @Path("/api/v1")
 @Produces(MediaType.APPLICATION_JSON)
 @Consumes(MediaType.APPLICATION_JSON)
-@Tag(name = "Courses")
+@Tag(name = "CourseRows")
 class CourseResource {
 
-    private final People people;
+    private final Courses schoolCourses;
     private final BoardMaker boardMaker;
     private final LessonFinder lessonFinder;
     private final CurrentUser user;
@@ -50,13 +50,13 @@ class CourseResource {
     private final Today today;
 
     CourseResource(
-            People people,
+            Courses schoolCourses,
             BoardMaker boardMaker,
             LessonFinder lessonFinder,
             CurrentUser user,
             Inputs inputs,
             Today today) {
-        this.people = people;
+        this.schoolCourses = schoolCourses;
         this.boardMaker = boardMaker;
         this.lessonFinder = lessonFinder;
         this.user = user;
@@ -69,7 +69,7 @@ class CourseResource {
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "Courses within reach, newest first")
     public List<Course> list() {
-        return people.courses(user.actor());
+        return schoolCourses.list(user.actor());
     }
 
     @POST
@@ -78,7 +78,7 @@ class CourseResource {
     @Operation(summary = "Open a course")
     @APIResponseSchema(value = Course.class, responseCode = "201", responseDescription = "Opened")
     public RestResponse<Course> open(@Nullable NewCourse course) {
-        var opened = people.openCourse(user.actor(), inputs.check(course));
+        var opened = schoolCourses.open(user.actor(), inputs.check(course));
         return Answers.created("courses/" + opened.id(), opened.version(), opened);
     }
 
@@ -87,7 +87,7 @@ class CourseResource {
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "A course, with its version as ETag")
     public RestResponse<Course> get(@PathParam("id") long id) {
-        var course = people.getCourse(user.actor(), id);
+        var course = schoolCourses.get(user.actor(), id);
         return Answers.versioned(course.version(), course);
     }
 
@@ -149,7 +149,7 @@ class CourseResource {
     @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "Who teaches the course, who attends it, and who left it")
     public MembersAnswer members(@PathParam("id") long id) {
-        return MembersAnswer.of(people.memberships(user.actor(), id));
+        return MembersAnswer.of(schoolCourses.memberships(user.actor(), id));
     }
 
     @POST
@@ -163,7 +163,7 @@ class CourseResource {
     public RestResponse<MembersAnswer> join(@PathParam("id") long id, @Nullable NewMember member) {
         var joining = inputs.check(member);
         var since = joining.since() == null ? today.date() : joining.since();
-        people.join(user.actor(), id, joining.personId(), joining.as(), since);
+        schoolCourses.join(user.actor(), id, joining.personId(), joining.as(), since);
         return Answers.created("courses/" + id + "/members", members(id));
     }
 
@@ -177,7 +177,7 @@ class CourseResource {
             @PathParam("id") long id,
             @PathParam("person") long personId,
             @QueryParam("on") @Nullable String on) {
-        people.leave(user.actor(), id, personId, Asked.day("on", on, today.date()));
+        schoolCourses.leave(user.actor(), id, personId, Asked.day("on", on, today.date()));
         return members(id);
     }
 
@@ -187,7 +187,7 @@ class CourseResource {
     @Operation(summary = "Open the course anew with its instructors, and its students if wanted")
     @APIResponseSchema(value = Course.class, responseCode = "201", responseDescription = "Opened")
     public RestResponse<Course> runAgain(@PathParam("id") long id, @Nullable NewRun run) {
-        var opened = people.runAgain(user.actor(), id, inputs.check(run));
+        var opened = schoolCourses.runAgain(user.actor(), id, inputs.check(run));
         return Answers.created("courses/" + opened.id(), opened.version(), opened);
     }
 }

@@ -1,4 +1,4 @@
-/** Courses, sessions and class days, as JSON. */
+/** CourseRows, sessions and class days, as JSON. */
 @NullMarked
 package org.ripewood.api.courses;
 

@@ -20,12 +20,13 @@ import org.jboss.resteasy.reactive.RestResponse;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.accounts.NewGuest;
 import org.ripewood.accounts.PasswordLinks;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
 import org.ripewood.api.kit.Answers;
 import org.ripewood.assess.Assessments;
 import org.ripewood.assess.NewSkillJudgement;
 import org.ripewood.assess.SkillJudgement;
 import org.ripewood.people.NewPerson;
+import org.ripewood.people.People;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.secondfactor.SecondFactors;
@@ -33,7 +34,7 @@ import org.ripewood.signin.Confirmation;
 import org.ripewood.signin.Confirmations;
 import org.ripewood.signin.SignIns;
 
-/** Persons of the school and the skills they have shown. */
+/** PersonRows of the school and the skills they have shown. */
 @Path("/api/v1")
 @Produces(MediaType.APPLICATION_JSON)
 @Consumes(MediaType.APPLICATION_JSON)
@@ -41,6 +42,7 @@ import org.ripewood.signin.SignIns;
 class PeopleResource {
 
     private final People people;
+    private final Register register;
     private final PasswordLinks links;
     private final Assessments assessments;
     private final Confirmations confirmations;
@@ -51,6 +53,7 @@ class PeopleResource {
 
     PeopleResource(
             People people,
+            Register register,
             PasswordLinks links,
             Assessments assessments,
             Confirmations confirmations,
@@ -59,6 +62,7 @@ class PeopleResource {
             CurrentUser user,
             Inputs inputs) {
         this.people = people;
+        this.register = register;
         this.links = links;
         this.assessments = assessments;
         this.confirmations = confirmations;
@@ -73,7 +77,7 @@ class PeopleResource {
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "Who is signed in")
     public PersonAnswer me() {
-        return PersonAnswer.of(people.get(user.actor().personId()));
+        return PersonAnswer.of(people.get(user.actor(), user.actor().personId()));
     }
 
     @POST
@@ -100,7 +104,7 @@ class PeopleResource {
     public RestResponse<PersonAnswer> enter(@Nullable NewPerson person) {
         user.requireSession("enter persons");
         confirmations.require();
-        var entered = people.enter(user.actor(), inputs.check(person));
+        var entered = register.enter(user.actor(), inputs.check(person));
         return Answers.created(
                 "people/" + entered.id(), entered.version(), PersonAnswer.of(entered));
     }
@@ -143,7 +147,7 @@ class PeopleResource {
         user.requireSession("end the sessions of others");
         confirmations.require();
         signIns.endAllOf(user.actor(), id, user.session());
-        return PersonAnswer.of(people.get(id));
+        return PersonAnswer.of(people.get(user.actor(), id));
     }
 
     @POST
@@ -154,7 +158,7 @@ class PeopleResource {
         user.requireSession("reset a second factor");
         confirmations.require();
         factors.reset(user.actor(), id);
-        return PersonAnswer.of(people.get(id));
+        return PersonAnswer.of(people.get(user.actor(), id));
     }
 
     @GET

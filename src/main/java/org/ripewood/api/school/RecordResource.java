@@ -44,7 +44,7 @@ import org.ripewood.signin.Confirmations;
 class RecordResource {
 
     /** How persons are told in a tree's file. */
-    enum Persons {
+    enum PersonRows {
         NAMED,
         UNNAMED
     }
@@ -148,7 +148,7 @@ class RecordResource {
             @PathParam("id") long id,
             @QueryParam("persons") @Nullable String persons,
             @QueryParam("form") @Nullable String form) {
-        boolean named = Asked.oneOf("persons", persons, Persons.class) != Persons.UNNAMED;
+        boolean named = Asked.oneOf("persons", persons, PersonRows.class) != PersonRows.UNNAMED;
         var asked = form(form);
         return file(archive.tree(user.actor(), id, named, asked), "tree-" + id, asked);
     }

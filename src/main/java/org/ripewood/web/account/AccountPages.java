@@ -20,7 +20,8 @@ import org.ripewood.accounts.ApiToken;
 import org.ripewood.accounts.ApiTokens;
 import org.ripewood.accounts.CalendarLinks;
 import org.ripewood.accounts.NewApiToken;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.PasswordChange;
+import org.ripewood.people.People;
 import org.ripewood.people.Person;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.problems.Inputs;
@@ -53,6 +54,7 @@ class AccountPages {
     }
 
     private final CurrentUser user;
+    private final PasswordChange passwordChange;
     private final People people;
     private final SignIns signIns;
     private final ApiTokens tokens;
@@ -63,6 +65,7 @@ class AccountPages {
 
     AccountPages(
             CurrentUser user,
+            PasswordChange passwordChange,
             People people,
             SignIns signIns,
             ApiTokens tokens,
@@ -72,6 +75,7 @@ class AccountPages {
             ConfirmForms confirming) {
         this.confirming = confirming;
         this.user = user;
+        this.passwordChange = passwordChange;
         this.people = people;
         this.signIns = signIns;
         this.tokens = tokens;
@@ -92,7 +96,7 @@ class AccountPages {
         return Answer.to(
                 () -> {
                     var change = inputs.read(form, NewPassword.class);
-                    people.changePassword(
+                    passwordChange.change(
                             user.actor(),
                             user.session(),
                             change.oldPassword(),
@@ -182,7 +186,7 @@ class AccountPages {
             boolean changed, Typed typed, @Nullable String link, @Nullable String token) {
         var actor = user.actor();
         return Templates.account(
-                people.get(actor.personId()),
+                people.get(actor, actor.personId()),
                 changed,
                 typed,
                 factors.of(actor),

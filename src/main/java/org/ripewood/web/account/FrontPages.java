@@ -13,7 +13,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
 import org.ripewood.people.NewPerson;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
@@ -36,13 +36,13 @@ class FrontPages {
         static native TemplateInstance setUp(Typed typed);
     }
 
-    private final People people;
+    private final Register register;
     private final CurrentUser user;
     private final Inputs inputs;
     private final SignIns signIns;
 
-    FrontPages(People people, CurrentUser user, Inputs inputs, SignIns signIns) {
-        this.people = people;
+    FrontPages(Register register, CurrentUser user, Inputs inputs, SignIns signIns) {
+        this.register = register;
         this.user = user;
         this.inputs = inputs;
         this.signIns = signIns;
@@ -51,7 +51,8 @@ class FrontPages {
     @GET
     @PermitAll
     public Response door() {
-        return Answer.seeOther(user.signedIn() ? "/home" : people.empty() ? "/set-up" : "/sign-in");
+        return Answer.seeOther(
+                user.signedIn() ? "/home" : register.schoolIsEmpty() ? "/set-up" : "/sign-in");
     }
 
     @GET
@@ -62,7 +63,7 @@ class FrontPages {
             @QueryParam("minutes") @Nullable String minutes,
             @QueryParam("late") @Nullable String late,
             @QueryParam("chosen") @Nullable String chosen) {
-        return people.empty()
+        return register.schoolIsEmpty()
                 ? Answer.seeOther("/set-up")
                 : Answer.page(
                         Templates.signIn(
@@ -95,7 +96,7 @@ class FrontPages {
     @Path("set-up")
     @PermitAll
     public Response setUp() {
-        return people.empty()
+        return register.schoolIsEmpty()
                 ? Answer.page(Templates.setUp(Typed.fresh("set-up")))
                 : Answer.seeOther("/sign-in");
     }
@@ -109,7 +110,7 @@ class FrontPages {
         return Answer.to(
                 () -> {
                     var code = form.getFirst("code");
-                    people.setUp(code == null ? "" : code, inputs.read(form, NewPerson.class));
+                    register.setUp(code == null ? "" : code, inputs.read(form, NewPerson.class));
                     return "/sign-in";
                 },
                 problem -> Templates.setUp(Typed.refused("set-up", form, problem)));

@@ -12,9 +12,9 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
-import org.ripewood.accounts.People;
 import org.ripewood.boards.BoardMaker;
 import org.ripewood.course.CourseContent;
+import org.ripewood.people.Courses;
 import org.ripewood.platform.CsvText;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
@@ -36,7 +36,7 @@ class CoursePages {
     }
 
     private final CurrentUser user;
-    private final People people;
+    private final Courses schoolCourses;
     private final Sessions sessions;
     private final BoardMaker boardMaker;
     private final CourseContent content;
@@ -45,14 +45,14 @@ class CoursePages {
 
     CoursePages(
             CurrentUser user,
-            People people,
+            Courses schoolCourses,
             Sessions sessions,
             BoardMaker boardMaker,
             CourseContent content,
             Inputs inputs,
             Today today) {
         this.user = user;
-        this.people = people;
+        this.schoolCourses = schoolCourses;
         this.sessions = sessions;
         this.boardMaker = boardMaker;
         this.content = content;
@@ -112,14 +112,14 @@ class CoursePages {
         var board = boardMaker.make(actor, id, today.date(), filter.asked(), filter.rows());
         return Templates.course(
                 new CourseSheet(
-                        people.getCourse(actor, id),
+                        schoolCourses.get(actor, id),
                         board,
                         filter.asked(),
                         asked,
                         content.inForce(),
                         sessions.ofCourse(actor, id, today.date()),
-                        people.members(id, Role.INSTRUCTOR),
-                        people.members(id, Role.STUDENT),
+                        schoolCourses.members(actor, id, Role.INSTRUCTOR),
+                        schoolCourses.members(actor, id, Role.STUDENT),
                         typed));
     }
 }

@@ -9,8 +9,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.ripewood.accounts.People;
 import org.ripewood.course.CourseContent;
+import org.ripewood.people.Courses;
+import org.ripewood.people.People;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
@@ -22,7 +23,6 @@ import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
-import org.ripewood.trees.TreesUnchecked;
 import org.ripewood.web.kit.Clashes;
 import org.ripewood.web.kit.Label;
 import org.ripewood.web.kit.Typed;
@@ -34,8 +34,8 @@ class SessionDesk {
     private static final String COMING = "coming";
 
     private final People people;
+    private final Courses schoolCourses;
     private final Trees trees;
-    private final TreesUnchecked treesUnchecked;
     private final Sessions sessions;
     private final Rolls rolls;
     private final CourseContent content;
@@ -44,15 +44,15 @@ class SessionDesk {
 
     SessionDesk(
             People people,
+            Courses schoolCourses,
             Trees trees,
-            TreesUnchecked treesUnchecked,
             Sessions sessions,
             Rolls rolls,
             CourseContent content,
             Clashes clashes) {
         this.people = people;
+        this.schoolCourses = schoolCourses;
         this.trees = trees;
-        this.treesUnchecked = treesUnchecked;
         this.sessions = sessions;
         this.rolls = rolls;
         this.content = content;
@@ -62,7 +62,7 @@ class SessionDesk {
     SessionSheet lay(Actor actor, long sessionId, Typed sent) {
         var session = sessions.get(actor, sessionId);
         var code = session.lesson();
-        var ofCourse = trees(session);
+        var ofCourse = trees(actor, session);
         var roll = rolls.of(actor, sessionId);
         var names = people.names(everybody(session, ofCourse, roll));
         var typed = clashes.mend(sent, now(session), about(session));
@@ -74,10 +74,10 @@ class SessionDesk {
         var runs = actor.is(Role.INSTRUCTOR) || actor.is(Role.REGISTRAR);
         return new SessionSheet(
                 session,
-                people.getCourse(actor, session.courseId()),
+                schoolCourses.get(actor, session.courseId()),
                 code == null ? null : content.inForce().lessons().get(code),
                 names,
-                treesUnchecked.labels(enrolled),
+                trees.labels(enrolled),
                 runs
                         ? ofCourse.stream().filter(tree -> !enrolled.contains(tree.id())).toList()
                         : List.of(),
@@ -136,13 +136,13 @@ class SessionDesk {
         return new NewEnrolment(tree.keeperId(), tree.id(), coming.bench());
     }
 
-    private List<Tree> trees(Session session) {
+    private List<Tree> trees(Actor actor, Session session) {
         var keepers =
-                people.members(session.courseId(), Role.STUDENT).stream()
+                schoolCourses.members(actor, session.courseId(), Role.STUDENT).stream()
                         .map(Person::id)
                         .collect(Collectors.toSet());
         session.enrolments().forEach(enrolment -> keepers.add(enrolment.personId()));
-        return treesUnchecked.ofKeepers(keepers).stream()
+        return trees.ofKeepers(actor, keepers).stream()
                 .sorted(Comparator.comparing(Tree::label))
                 .toList();
     }

@@ -13,11 +13,11 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.accounts.People;
 import org.ripewood.classday.ClassDays;
 import org.ripewood.classday.LessonWeeks;
 import org.ripewood.classday.WeeksProgress;
 import org.ripewood.people.Course;
+import org.ripewood.people.Courses;
 import org.ripewood.pictures.WeeksDrawing;
 import org.ripewood.pictures.WeeksPicture;
 import org.ripewood.platform.CurrentUser;
@@ -93,13 +93,13 @@ class WeeksPages {
     }
 
     private final CurrentUser user;
-    private final People people;
+    private final Courses schoolCourses;
     private final ClassDays days;
     private final Today today;
 
-    WeeksPages(CurrentUser user, People people, ClassDays days, Today today) {
+    WeeksPages(CurrentUser user, Courses schoolCourses, ClassDays days, Today today) {
         this.user = user;
-        this.people = people;
+        this.schoolCourses = schoolCourses;
         this.days = days;
         this.today = today;
     }
@@ -115,7 +115,7 @@ class WeeksPages {
         return Answer.page(
                 Templates.weeks(
                         new WeeksSheet(
-                                people.getCourse(actor, id),
+                                schoolCourses.get(actor, id),
                                 first,
                                 weeks,
                                 days.weeksAhead(actor, id, first, weeks, PATIENCE))));

@@ -8,13 +8,13 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.accounts.People;
 import org.ripewood.assess.Judged;
 import org.ripewood.assess.Judgement;
 import org.ripewood.assess.Judgements;
 import org.ripewood.assess.NewJudgement;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Rubric;
+import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.PageRequest;
@@ -171,7 +171,7 @@ class JudgementDesk {
         if (!people.reaches(actor, of.id())) {
             throw Refused.notFound("person", of.id());
         }
-        return people.get(of.id()).name();
+        return people.name(of.id());
     }
 
     private boolean judges(Actor actor, Judged of) {

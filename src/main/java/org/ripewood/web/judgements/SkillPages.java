@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.ripewood.accounts.People;
 import org.ripewood.assess.Assessments;
 import org.ripewood.assess.NewSkillJudgement;
 import org.ripewood.assess.SkillJudgement;
@@ -22,6 +21,7 @@ import org.ripewood.boards.LessonFinder;
 import org.ripewood.boards.LessonNeed;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Lesson;
+import org.ripewood.people.People;
 import org.ripewood.people.Person;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
@@ -117,7 +117,7 @@ class SkillPages {
         var judgements = assessments.of(actor, id);
         return Templates.skills(
                 new SkillSheet(
-                        people.get(id),
+                        people.get(actor, id),
                         judgements,
                         content.inForce().lessons().values().stream()
                                 .filter(lesson -> lesson.skill() != null)

@@ -4,7 +4,7 @@ import jakarta.enterprise.context.RequestScoped;
 import jakarta.inject.Named;
 import java.time.LocalDate;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
-import org.ripewood.accounts.People;
+import org.ripewood.people.People;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
@@ -52,6 +52,6 @@ public class Frame {
     }
 
     public String getName() {
-        return people.get(user.actor().personId()).name();
+        return people.name(user.actor().personId());
     }
 }

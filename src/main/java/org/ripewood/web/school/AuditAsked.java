@@ -3,9 +3,10 @@ package org.ripewood.web.school;
 import jakarta.validation.constraints.Size;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.accounts.People;
 import org.ripewood.audit.AuditQuestion;
+import org.ripewood.people.People;
 import org.ripewood.people.Person;
+import org.ripewood.platform.Actor;
 import org.ripewood.platform.problems.Refused;
 
 /**
@@ -22,14 +23,14 @@ record AuditAsked(
 
     static final AuditAsked EVERYTHING = new AuditAsked(null, null, null, null, null);
 
-    AuditQuestion question(People people) {
-        return new AuditQuestion(personId(people), from, to, thing);
+    public AuditQuestion question(Actor actor, People people) {
+        return new AuditQuestion(personId(actor, people), from, to, thing);
     }
 
-    private @Nullable Long personId(People people) {
+    private @Nullable Long personId(Actor actor, People people) {
         return login == null
                 ? null
-                : people.findByLogin(login)
+                : people.findByLogin(actor, login)
                         .map(Person::id)
                         .orElseThrow(
                                 () ->

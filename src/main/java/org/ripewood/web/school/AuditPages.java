@@ -8,8 +8,8 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
-import org.ripewood.accounts.People;
 import org.ripewood.audit.Audit;
+import org.ripewood.people.People;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
@@ -51,7 +51,7 @@ class AuditPages {
 
     private TemplateInstance page(AuditAsked asked, Typed typed) {
         var page = new PageRequest(asked.page() == null ? 0 : asked.page(), ROWS);
-        var entries = audit.entries(user.actor(), asked.question(people), page);
+        var entries = audit.entries(user.actor(), asked.question(user.actor(), people), page);
         var ids = entries.items().stream().flatMap(AuditSheet::persons).distinct().toList();
         return Templates.audit(new AuditSheet(entries, people.names(ids), audit.things(), typed));
     }

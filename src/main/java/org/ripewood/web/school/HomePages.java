@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.accounts.People;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.aftercare.Care;
 import org.ripewood.boards.Board;
@@ -24,6 +23,8 @@ import org.ripewood.boards.LessonNeed;
 import org.ripewood.core.season.Span;
 import org.ripewood.course.CourseContent;
 import org.ripewood.people.Course;
+import org.ripewood.people.Courses;
+import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.PageRequest;
@@ -81,6 +82,7 @@ class HomePages {
     private static final PageRequest COUNTS_ONLY = new PageRequest(0, 1);
 
     private final CurrentUser user;
+    private final Courses schoolCourses;
     private final People people;
     private final Trees trees;
     private final Sessions sessions;
@@ -95,6 +97,7 @@ class HomePages {
 
     HomePages(
             CurrentUser user,
+            Courses schoolCourses,
             People people,
             Trees trees,
             Sessions sessions,
@@ -107,6 +110,7 @@ class HomePages {
             CourseContent content,
             Today today) {
         this.user = user;
+        this.schoolCourses = schoolCourses;
         this.people = people;
         this.trees = trees;
         this.sessions = sessions;
@@ -125,7 +129,7 @@ class HomePages {
         var actor = user.actor();
         var teaches = actor.is(Role.INSTRUCTOR);
         var all =
-                people.courses(actor).stream()
+                schoolCourses.list(actor).stream()
                         .collect(Collectors.partitioningBy(one -> one.over(today.date())));
         var courses = all.getOrDefault(false, List.of()).stream().limit(MOST_COURSES).toList();
         var past = all.getOrDefault(true, List.of()).stream().limit(MOST_COURSES).toList();
@@ -133,7 +137,7 @@ class HomePages {
         return Answer.page(
                 Templates.home(
                         new Home(
-                                people.get(actor.personId()).name(),
+                                people.name(actor.personId()),
                                 teaches,
                                 actor.is(Role.REGISTRAR),
                                 teaches ? signOffsWaiting.forInstructor(actor, FIRST) : null,
@@ -150,7 +154,7 @@ class HomePages {
     /** Counted are the courses the person teaches; a registrar opens the others from here. */
     private List<CourseLine> lines(Actor actor, List<Course> courses) {
         var taught =
-                people.coursesAs(actor, Role.INSTRUCTOR).stream()
+                schoolCourses.as(actor, Role.INSTRUCTOR).stream()
                         .map(Course::id)
                         .collect(Collectors.toSet());
         return courses.stream()

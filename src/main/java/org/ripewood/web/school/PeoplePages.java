@@ -23,11 +23,13 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.accounts.NewGuest;
 import org.ripewood.accounts.PasswordLink;
 import org.ripewood.accounts.PasswordLinks;
-import org.ripewood.accounts.People;
+import org.ripewood.accounts.Register;
 import org.ripewood.people.Course;
+import org.ripewood.people.Courses;
 import org.ripewood.people.NewCourse;
 import org.ripewood.people.NewPerson;
 import org.ripewood.people.NewRun;
+import org.ripewood.people.People;
 import org.ripewood.people.Person;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.PageRequest;
@@ -53,7 +55,7 @@ class PeoplePages {
      * @param words by which people were looked for
      * @param secured those who have a second factor
      */
-    record Register(
+    record PeopleSheet(
             Paged<Person> people,
             String words,
             Set<Long> invited,
@@ -126,7 +128,7 @@ class PeoplePages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance people(Register register);
+        static native TemplateInstance people(PeopleSheet sheet);
     }
 
     private static final int ROWS = 100;
@@ -135,6 +137,8 @@ class PeoplePages {
 
     private final CurrentUser user;
     private final People people;
+    private final Register register;
+    private final Courses schoolCourses;
     private final PasswordLinks links;
     private final Inputs inputs;
     private final Today today;
@@ -146,6 +150,8 @@ class PeoplePages {
     PeoplePages(
             CurrentUser user,
             People people,
+            Register register,
+            Courses schoolCourses,
             PasswordLinks links,
             Inputs inputs,
             Today today,
@@ -158,6 +164,8 @@ class PeoplePages {
         this.confirming = confirming;
         this.user = user;
         this.people = people;
+        this.register = register;
+        this.schoolCourses = schoolCourses;
         this.links = links;
         this.inputs = inputs;
         this.today = today;
@@ -179,7 +187,8 @@ class PeoplePages {
                 () ->
                         Answer.to(
                                 () -> {
-                                    people.enter(user.actor(), inputs.read(form, NewPerson.class));
+                                    register.enter(
+                                            user.actor(), inputs.read(form, NewPerson.class));
                                     return "/people#everybody";
                                 },
                                 problem -> page(Typed.refused("person", form, problem))));
@@ -265,7 +274,7 @@ class PeoplePages {
     public Response openCourse(MultivaluedMap<String, String> form) {
         return Answer.to(
                 () -> {
-                    people.openCourse(user.actor(), inputs.read(form, NewCourse.class));
+                    schoolCourses.open(user.actor(), inputs.read(form, NewCourse.class));
                     return "/people#courses";
                 },
                 problem -> page(Typed.refused("course", form, problem)));
@@ -278,7 +287,8 @@ class PeoplePages {
         return Answer.to(
                 () -> {
                     var joining = inputs.read(form, Joining.class);
-                    people.join(user.actor(), joining.courseId(), joining.personId(), joining.as());
+                    schoolCourses.join(
+                            user.actor(), joining.courseId(), joining.personId(), joining.as());
                     return "/people#courses";
                 },
                 problem -> page(Typed.refused("member", form, problem)));
@@ -292,7 +302,7 @@ class PeoplePages {
                 () -> {
                     var leaving = inputs.read(form, Leaving.class);
                     var on = leaving.on() == null ? today.date() : leaving.on();
-                    people.leave(user.actor(), leaving.courseId(), leaving.personId(), on);
+                    schoolCourses.leave(user.actor(), leaving.courseId(), leaving.personId(), on);
                     return "/people#courses";
                 },
                 problem -> page(Typed.refused("leaving", form, problem)));
@@ -304,7 +314,7 @@ class PeoplePages {
     public Response runAgain(long id, MultivaluedMap<String, String> form) {
         return Answer.to(
                 () -> {
-                    people.runAgain(user.actor(), id, inputs.read(form, NewRun.class));
+                    schoolCourses.runAgain(user.actor(), id, inputs.read(form, NewRun.class));
                     return "/people#courses";
                 },
                 problem -> page(Typed.refused("run-" + id, form, problem)));
@@ -317,14 +327,14 @@ class PeoplePages {
         return Answer.to(
                 () -> {
                     var said = inputs.read(form, Activity.class);
-                    people.setActive(user.actor(), id, said.version(), said.active());
+                    register.setActive(user.actor(), id, said.version(), said.active());
                     return "/people#everybody";
                 },
                 problem -> page(activity(id, Typed.refused("activity", form, problem))));
     }
 
     private Typed activity(long id, Typed typed) {
-        var person = people.get(id);
+        var person = people.get(user.actor(), id);
         var label =
                 new Label(
                         "active",
@@ -351,8 +361,8 @@ class PeoplePages {
     private TemplateInstance page(Asked asked, Typed typed, @Nullable LinkShown link) {
         var actor = user.actor();
         var found = people.everybody(actor, new PageRequest(asked.page(), ROWS), asked.words());
-        var all = people.courses(actor);
-        var members = people.memberships(actor, all.stream().map(Course::id).toList());
+        var all = schoolCourses.list(actor);
+        var members = schoolCourses.memberships(actor, all.stream().map(Course::id).toList());
         var courses =
                 all.stream()
                         .map(
@@ -362,7 +372,7 @@ class PeoplePages {
                         .collect(Collectors.partitioningBy(this::isOver));
         var ids = found.items().stream().map(Person::id).toList();
         return Templates.people(
-                new Register(
+                new PeopleSheet(
                         found,
                         asked.words(),
                         links.invited(ids),

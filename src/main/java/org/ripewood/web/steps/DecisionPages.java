@@ -6,7 +6,7 @@ import io.quarkus.security.Authenticated;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
-import org.ripewood.accounts.People;
+import org.ripewood.people.People;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.standing.Decision;
 import org.ripewood.standing.Decisions;
@@ -43,6 +43,6 @@ class DecisionPages {
                 Templates.decision(
                         decision,
                         trees.get(user.actor(), decision.treeId()),
-                        people.get(decision.byId()).name()));
+                        people.name(decision.byId())));
     }
 }

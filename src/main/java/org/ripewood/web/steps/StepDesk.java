@@ -3,8 +3,8 @@ package org.ripewood.web.steps;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.HashSet;
 import java.util.Set;
-import org.ripewood.accounts.People;
 import org.ripewood.course.CourseContent;
+import org.ripewood.people.People;
 import org.ripewood.photos.Photos;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
@@ -56,7 +56,7 @@ class StepDesk {
         var decisionId = step.decisionId();
         return new StepSheet(
                 tree,
-                people.get(tree.keeperId()).name(),
+                people.name(tree.keeperId()),
                 step,
                 StepLine.title(techniques, step.technique()),
                 techniques.get(step.technique()),

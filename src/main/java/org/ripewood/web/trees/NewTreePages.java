@@ -15,9 +15,10 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.ripewood.accounts.People;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Species;
+import org.ripewood.people.Courses;
+import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
@@ -50,6 +51,7 @@ class NewTreePages {
 
     private final CurrentUser user;
     private final People people;
+    private final Courses schoolCourses;
     private final Trees trees;
     private final TreeSites treeSites;
     private final CourseContent content;
@@ -59,6 +61,7 @@ class NewTreePages {
     NewTreePages(
             CurrentUser user,
             People people,
+            Courses schoolCourses,
             Trees trees,
             TreeSites treeSites,
             CourseContent content,
@@ -66,6 +69,7 @@ class NewTreePages {
             Today today) {
         this.user = user;
         this.people = people;
+        this.schoolCourses = schoolCourses;
         this.trees = trees;
         this.treeSites = treeSites;
         this.content = content;
@@ -128,10 +132,14 @@ class NewTreePages {
     /** The actor first, then the students of the courses in reach. */
     private Map<Long, String> keepers(Actor actor) {
         var keepers = new LinkedHashMap<Long, String>();
-        keepers.put(actor.personId(), people.get(actor.personId()).name());
+        keepers.put(actor.personId(), people.name(actor.personId()));
         if (actor.is(Role.INSTRUCTOR) || actor.is(Role.REGISTRAR)) {
-            people.courses(actor).stream()
-                    .flatMap(course -> people.members(course.id(), Role.STUDENT).stream())
+            schoolCourses.list(actor).stream()
+                    .flatMap(
+                            course ->
+                                    schoolCourses
+                                            .members(actor, course.id(), Role.STUDENT)
+                                            .stream())
                     .forEach(student -> keepers.putIfAbsent(student.id(), student.name()));
         }
         return keepers;

@@ -5,11 +5,11 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.ripewood.accounts.People;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.condition.Closing;
 import org.ripewood.condition.TreeStates;
 import org.ripewood.course.CourseContent;
+import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
@@ -94,7 +94,7 @@ class TreeDesk {
         return new TreeSheet(
                 tree,
                 inForce.species(tree.species()),
-                people.get(tree.keeperId()).name(),
+                people.name(tree.keeperId()),
                 site(actor, tree.siteId()),
                 actor.is(Role.INSTRUCTOR),
                 aftercare.of(actor, treeId, on),

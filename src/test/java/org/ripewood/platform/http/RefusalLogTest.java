@@ -16,7 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
-import org.ripewood.accounts.People;
+import org.ripewood.people.PeopleUnchecked;
 
 /**
  * What is refused for the sake of safety is written down, briefly (ASVS 5.0, 16.3.2; from memory).
@@ -28,7 +28,7 @@ class RefusalLogTest {
     private static final Logger LOGGER = Logger.getLogger(RefusalLog.class.getName());
 
     @Inject School school;
-    @Inject People people;
+    @Inject PeopleUnchecked peopleUnchecked;
     @Inject RefusalLog log;
 
     private final List<String> lines = new ArrayList<>();
@@ -68,7 +68,9 @@ class RefusalLogTest {
         var cookies =
                 given().redirects()
                         .follow(false)
-                        .formParam("j_username", people.get(group.student().personId()).login())
+                        .formParam(
+                                "j_username",
+                                peopleUnchecked.get(group.student().personId()).login())
                         .formParam("j_password", "long enough a password")
                         .post("/j_security_check")
                         .cookies();

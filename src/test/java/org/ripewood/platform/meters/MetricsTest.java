@@ -20,9 +20,9 @@ import org.ripewood.SchoolProfile;
 import org.ripewood.accounts.ApiToken;
 import org.ripewood.accounts.ApiTokens;
 import org.ripewood.accounts.NewApiToken;
-import org.ripewood.accounts.People;
 import org.ripewood.boards.BoardAsked;
 import org.ripewood.boards.BoardMaker;
+import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
@@ -36,7 +36,7 @@ class MetricsTest {
     private static final String PASSWORD = "long enough a password";
 
     @Inject School school;
-    @Inject People people;
+    @Inject PeopleUnchecked peopleUnchecked;
     @Inject ApiTokens tokens;
     @Inject Standings standings;
     @Inject BoardMaker boardMaker;
@@ -172,7 +172,7 @@ class MetricsTest {
                 given().redirects()
                         .follow(false)
                         .contentType(ContentType.URLENC)
-                        .formParam("j_username", people.get(actor.personId()).login())
+                        .formParam("j_username", peopleUnchecked.get(actor.personId()).login())
                         .formParam("j_password", PASSWORD)
                         .post("/j_security_check");
         return given().redirects().follow(false).cookies(signedIn.cookies()).get("/q/metrics");

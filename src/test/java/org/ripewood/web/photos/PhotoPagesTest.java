@@ -15,7 +15,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
-import org.ripewood.accounts.People;
+import org.ripewood.people.People;
+import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.photos.NewPhoto;
 import org.ripewood.photos.Photo;
 import org.ripewood.photos.Photos;
@@ -37,6 +38,7 @@ class PhotoPagesTest {
 
     @Inject School school;
     @Inject People people;
+    @Inject PeopleUnchecked peopleUnchecked;
     @Inject Photos photos;
     @Inject Assigner assigner;
     @Inject HandOvers handOvers;
@@ -296,7 +298,7 @@ class PhotoPagesTest {
         assertThat(answer.statusCode()).isEqualTo(303);
         assertThat(pupil.get(at).statusCode()).isEqualTo(404);
         assertThat(pupil.get(at + "/thumbnail").statusCode()).isEqualTo(404);
-        var name = people.get(group.instructor().personId()).name();
+        var name = peopleUnchecked.get(group.instructor().personId()).name();
         assertThat(pupil.get(page).asString()).contains("taken away by " + name);
         assertThat(pupil.get(at + "/about").asString())
                 .contains("taken away by " + name)

@@ -9,7 +9,7 @@ import org.ripewood.platform.Role;
 
 /** Who belongs to which course, as it is kept. */
 @ApplicationScoped
-class Memberships implements PanacheRepositoryBase<MembershipEntity, Long> {
+class MembershipRows implements PanacheRepositoryBase<MembershipEntity, Long> {
 
     private static final String CURRENT = "courseId = ?1 and personId = ?2 and leftOn is null";
 

@@ -17,7 +17,7 @@ import org.ripewood.platform.problems.Refused;
 
 /** The persons as they are kept. */
 @ApplicationScoped
-public class Persons implements PanacheRepositoryBase<PersonEntity, Long> {
+public class PersonRows implements PanacheRepositoryBase<PersonEntity, Long> {
 
     public PersonEntity require(long personId) {
         return findByIdOptional(personId).orElseThrow(() -> Refused.notFound("person", personId));

@@ -1,0 +1,59 @@
+package org.ripewood.people;
+
+import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
+import io.quarkus.panache.common.Sort;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Role;
+import org.ripewood.platform.problems.Refused;
+
+/** The courses as they are kept. */
+@ApplicationScoped
+public class CourseRows implements PanacheRepositoryBase<CourseEntity, Long> {
+
+    private static final Sort NEWEST_FIRST = Sort.descending("startsOn", "id");
+
+    private final MembershipRows memberships;
+
+    CourseRows(MembershipRows memberships) {
+        this.memberships = memberships;
+    }
+
+    CourseEntity require(long courseId) {
+        return findByIdOptional(courseId).orElseThrow(() -> Refused.notFound("course", courseId));
+    }
+
+    /** A course that is not the actor's is told like one that is not there. */
+    public CourseEntity requireInReach(Actor actor, long courseId) {
+        if (!actor.is(Role.REGISTRAR) && !memberships.isMember(courseId, actor.personId())) {
+            throw Refused.notFound("course", courseId);
+        }
+        return require(courseId);
+    }
+
+    public List<CourseEntity> ofMember(long personId, Role as) {
+        return list(
+                "id in (select m.courseId from MembershipEntity m where m.personId = ?1 and m.role"
+                        + " = ?2 and m.leftOn is null)",
+                NEWEST_FIRST,
+                personId,
+                as);
+    }
+
+    public List<CourseEntity> byIds(Collection<Long> ids) {
+        return ids.isEmpty() ? List.of() : list("id in ?1", Set.copyOf(ids));
+    }
+
+    public List<CourseEntity> inReach(Actor actor) {
+        return actor.is(Role.REGISTRAR)
+                ? listAll(NEWEST_FIRST)
+                : list(
+                        "id in (select m.courseId from MembershipEntity m where m.personId = ?1"
+                                + " and m.leftOn is null)",
+                        NEWEST_FIRST,
+                        actor.personId());
+    }
+}
