@@ -11,7 +11,7 @@ import java.time.LocalDate;
 
 @Entity
 @Table(name = "course")
-public class CourseEntity {
+class CourseEntity {
 
     @Id
     @GeneratedValue(strategy = GenerationType.SEQUENCE, generator = "course_seq")
@@ -24,7 +24,7 @@ public class CourseEntity {
     LocalDate startsOn;
     LocalDate endsOn;
 
-    public Course toRecord() {
+    Course toRecord() {
         return new Course(id, version, name, startsOn, endsOn);
     }
 }

@@ -12,7 +12,7 @@ import org.ripewood.platform.problems.Refused;
 
 /** The courses as they are kept. */
 @ApplicationScoped
-public class CourseRows implements PanacheRepositoryBase<CourseEntity, Long> {
+class CourseRows implements PanacheRepositoryBase<CourseEntity, Long> {
 
     private static final Sort NEWEST_FIRST = Sort.descending("startsOn", "id");
 

@@ -38,7 +38,7 @@ public class MeasurementSeries {
     }
 
     /**
-     * Records what was measured in one go: every value as {@link #observe} would, or none. Values
+     * Records what was measured in one go: every value as {@link Observations#observe} would, or none. Values
      * that look odd are asked about first; those confirmed by the question's key are kept.
      */
     public SeriesOutcome record(Actor actor, long treeId, NewSeries series) {

@@ -21,7 +21,6 @@ public final class School {
     private final Register register;
     private final Courses courses;
     private final Trees trees;
-    private final TreeSites treeSites;
     private final LocalDate today;
 
     public final Actor registrar;
@@ -37,7 +36,6 @@ public final class School {
         this.register = register;
         this.courses = courses;
         this.trees = trees;
-        this.treeSites = treeSites;
         this.today = today;
         this.registrar = person(Role.REGISTRAR);
         this.teacher = person(Role.INSTRUCTOR);
