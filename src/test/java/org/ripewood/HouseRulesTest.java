@@ -266,9 +266,7 @@ class HouseRulesTest {
 
     /** Rows that rooms of the same subject still share. */
     private static final String[] SHARED_ROWS = {
-        ROOT + "people.PersonEntity",
-        ROOT + "steps.StepEntity",
-        ROOT + "steps.WaiverEntity"
+        ROOT + "people.PersonEntity", ROOT + "steps.StepEntity", ROOT + "steps.WaiverEntity"
     };
 
     @Test

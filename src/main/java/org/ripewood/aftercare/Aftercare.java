@@ -77,8 +77,13 @@ public class Aftercare {
      * only what is done, not needed or over.
      */
     public Care of(Actor actor, long treeId, LocalDate on) {
-        var state = treeStates.on(actor, treeId, on);
-        var tasks = tasks(state, words(List.of(treeId), on), on);
+        return of(treeStates.on(actor, treeId, on));
+    }
+
+    /** The same of a tree that was just read. */
+    public Care of(TreeState state) {
+        var on = state.on();
+        var tasks = tasks(state);
         var here = !state.tree().left();
         return new Care(
                 on,
@@ -103,9 +108,13 @@ public class Aftercare {
             throw Refused.notFound("person", keeperId);
         }
         var ids = treesUnchecked.ofKeepers(List.of(keeperId)).stream().map(Tree::id).toList();
+        return of(statesUnchecked.on(ids, today.date()).values(), span);
+    }
+
+    /** The same of trees that were just read, as they stand today. */
+    public Care of(Collection<TreeState> states, Span span) {
         var on = today.date();
-        var states = statesUnchecked.on(ids, on).values();
-        var words = words(ids, on);
+        var words = words(states.stream().map(state -> state.tree().id()).toList(), on);
         var measuring = MeasuringDays.by(content.inForce());
         return new Care(
                 on,

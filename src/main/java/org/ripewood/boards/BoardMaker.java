@@ -30,7 +30,7 @@ import org.ripewood.platform.meters.Meter;
 import org.ripewood.standing.SubjectGatherer;
 import org.ripewood.standing.TreeOnDay;
 import org.ripewood.standing.Usefulness;
-import org.ripewood.steps.StepEntity;
+import org.ripewood.steps.StepBrief;
 import org.ripewood.steps.StepState;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.TreesUnchecked;
@@ -172,20 +172,21 @@ public class BoardMaker {
 
     private Stream<Board.Report> waiting(TreeOnBoard tree) {
         return tree.day().open().values().stream()
-                .filter(step -> step.state == StepState.REPORTED)
+                .filter(step -> step.state() == StepState.REPORTED)
                 .map(step -> report(tree, step));
     }
 
-    private Board.Report report(TreeOnBoard tree, StepEntity step) {
+    private Board.Report report(TreeOnBoard tree, StepBrief step) {
         var kept = tree.day().tree();
-        var reportedOn = Objects.requireNonNull(step.reportedAt).atZone(today.zone()).toLocalDate();
+        var reportedOn =
+                Objects.requireNonNull(step.reportedAt()).atZone(today.zone()).toLocalDate();
         return new Board.Report(
                 step.id(),
                 kept.id(),
                 kept.label(),
                 tree.keeper(),
-                step.technique,
-                tree.day().content().titleOf(step.technique),
+                step.technique(),
+                tree.day().content().titleOf(step.technique()),
                 reportedOn,
                 Math.max(0, ChronoUnit.DAYS.between(reportedOn, tree.day().on())));
     }
@@ -219,7 +220,7 @@ public class BoardMaker {
         var tree = gathered.tree();
         var step = lead.step();
         var standing = lead.standing();
-        var code = step != null ? step.technique : standing != null ? standing.technique() : null;
+        var code = step != null ? step.technique() : standing != null ? standing.technique() : null;
         return new Board.Row(
                 tree.id(),
                 tree.label(),

@@ -10,15 +10,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.ripewood.core.progress.Standing;
 import org.ripewood.core.progress.Verdict;
 import org.ripewood.platform.Actor;
 import org.ripewood.standing.SubjectGatherer;
 import org.ripewood.standing.TechniqueStanding;
+import org.ripewood.standing.TreeLook;
 import org.ripewood.standing.TreeOnDay;
 import org.ripewood.steps.Step;
-import org.ripewood.steps.StepBook;
-import org.ripewood.steps.StepEntity;
+import org.ripewood.steps.StepBrief;
 import org.ripewood.steps.StepState;
 import org.ripewood.steps.StepTeller;
 
@@ -33,47 +34,70 @@ public class ChecklistMaker {
     private static final Set<Verdict> SETTLED = Set.of(Verdict.DONE, Verdict.NOT_NEEDED);
 
     private final SubjectGatherer gatherer;
-    private final StepBook steps;
     private final StepTeller teller;
 
-    ChecklistMaker(SubjectGatherer gatherer, StepBook steps, StepTeller teller) {
+    ChecklistMaker(SubjectGatherer gatherer, StepTeller teller) {
         this.gatherer = gatherer;
-        this.steps = steps;
         this.teller = teller;
     }
 
     /** A student's checklist for a tree. */
     public Checklist make(Actor actor, long treeId, LocalDate on) {
-        var tree = gatherer.one(actor, treeId, on);
+        return of(gatherer.look(actor, treeId, on));
+    }
+
+    /** The same of a tree that was just looked at. */
+    public Checklist of(TreeLook look) {
+        var tree = look.day();
         return new Checklist(
-                treeId,
-                on,
+                look.tree().id(),
+                look.on(),
                 items(tree, StepState::isWithStudent),
                 items(tree, state -> state == StepState.REPORTED),
                 waiting(tree),
                 MeasureNext.of(tree.content(), tree.standings()),
                 done(tree),
-                care(tree, steps.worked(treeId)));
+                care(tree, look.steps()));
+    }
+
+    /** Steps whose work was reported or signed off, the latest work first. */
+    private static List<StepBrief> worked(List<StepBrief> steps) {
+        return steps.stream()
+                .filter(step -> WORKED.contains(step.state()) && step.doneOn() != null)
+                .sorted(LATEST_WORK_FIRST)
+                .toList();
     }
 
     /**
      * Sent-back steps first, then those due soonest; steps whose technique is gone are left out.
      */
     private List<Checklist.Item> items(TreeOnDay tree, Predicate<StepState> which) {
-        var chosen =
-                tree.open().values().stream()
-                        .filter(step -> which.test(step.state))
-                        .filter(step -> tree.find(step.technique).isPresent())
-                        .sorted(SENT_BACK_FIRST)
-                        .toList();
-        return teller.told(chosen).stream().map(step -> item(tree, step)).toList();
+        return teller.told(open(tree, which)).stream().map(step -> item(tree, step)).toList();
     }
 
-    static final Comparator<StepEntity> SENT_BACK_FIRST =
-            Comparator.<StepEntity, Boolean>comparing(step -> step.state != StepState.SENT_BACK)
+    /** Steps the student has, in the same order. */
+    static List<StepBrief> withStudent(TreeOnDay tree) {
+        return open(tree, StepState::isWithStudent);
+    }
+
+    private static List<StepBrief> open(TreeOnDay tree, Predicate<StepState> which) {
+        return tree.open().values().stream()
+                .filter(step -> which.test(step.state()))
+                .filter(step -> tree.find(step.technique()).isPresent())
+                .sorted(SENT_BACK_FIRST)
+                .toList();
+    }
+
+    private static final Set<StepState> WORKED = Set.of(StepState.SIGNED_OFF, StepState.REPORTED);
+
+    private static final Comparator<StepBrief> LATEST_WORK_FIRST =
+            Comparator.comparing(StepBrief::doneOn).thenComparing(StepBrief::id).reversed();
+
+    static final Comparator<StepBrief> SENT_BACK_FIRST =
+            Comparator.<StepBrief, Boolean>comparing(step -> step.state() != StepState.SENT_BACK)
                     .thenComparing(
-                            step -> step.untilDay, Comparator.nullsLast(Comparator.naturalOrder()))
-                    .thenComparing(StepEntity::id);
+                            step -> step.until(), Comparator.nullsLast(Comparator.naturalOrder()))
+                    .thenComparing(StepBrief::id);
 
     private static Checklist.Item item(TreeOnDay tree, Step step) {
         var standing = tree.find(step.technique()).orElseThrow();
@@ -81,15 +105,17 @@ public class ChecklistMaker {
                 step, tree.content().technique(step.technique()), tree.tell(standing));
     }
 
-    /** Those of the tree's stage and the next come first. */
     private static List<TechniqueStanding> waiting(TreeOnDay tree) {
+        return waitingStandings(tree).map(tree::tell).toList();
+    }
+
+    /** Those of the tree's stage and the next come first. */
+    static Stream<Standing> waitingStandings(TreeOnDay tree) {
         var near = currentStage(tree) + 1;
         return tree.standings().stream()
                 .filter(standing -> WAITING.contains(standing.verdict()))
                 .filter(standing -> !tree.open().containsKey(standing.technique()))
-                .sorted(Comparator.comparing(standing -> stageOrder(tree, standing) > near))
-                .map(tree::tell)
-                .toList();
+                .sorted(Comparator.comparing(standing -> stageOrder(tree, standing) > near));
     }
 
     /** The first stage with something left to do that is not done over and over. */
@@ -112,7 +138,8 @@ public class ChecklistMaker {
         return tree.content().technique(standing.technique()).rule().stageOrder();
     }
 
-    private static List<Checklist.Done> done(TreeOnDay tree) {
+    /** What was signed off on a tree, the latest first. */
+    public static List<Checklist.Done> done(TreeOnDay tree) {
         return tree.subject().signedOff().entrySet().stream()
                 .map(entry -> done(tree, entry))
                 .sorted(
@@ -139,16 +166,16 @@ public class ChecklistMaker {
      * The tree needs its care from the day of the work, not from the day somebody signs; of
      * repeated work the latest counts.
      */
-    private static List<Checklist.Care> care(TreeOnDay tree, List<StepEntity> worked) {
+    static List<Checklist.Care> care(TreeOnDay tree, List<StepBrief> given) {
         var care = new ArrayList<Checklist.Care>();
         var told = new HashSet<String>();
-        for (var step : worked) {
-            var technique = tree.content().techniques().get(step.technique);
-            var doneOn = step.doneOn;
+        for (var step : worked(given)) {
+            var technique = tree.content().techniques().get(step.technique());
+            var doneOn = step.doneOn();
             if (technique == null
                     || doneOn == null
                     || doneOn.isAfter(tree.on())
-                    || !told.add(step.technique)) {
+                    || !told.add(step.technique())) {
                 continue;
             }
             for (var after : technique.aftercare()) {

@@ -17,7 +17,7 @@ import org.ripewood.standing.OutlookWords;
 import org.ripewood.standing.ReasonTeller;
 import org.ripewood.standing.TreeOnDay;
 import org.ripewood.standing.Usefulness;
-import org.ripewood.steps.StepEntity;
+import org.ripewood.steps.StepBrief;
 import org.ripewood.steps.StepState;
 import org.ripewood.steps.Wording;
 
@@ -45,8 +45,8 @@ final class DayWorkTeller {
     DayWork tell(TreeOnDay then, TreeOnDay now, Collection<Long> seasonWaived) {
         var options = new ArrayList<DayWork.Option>();
         String hindered = null;
-        for (var step : withStudent(then)) {
-            var standing = then.find(step.technique).orElseThrow();
+        for (var step : ChecklistMaker.withStudent(then)) {
+            var standing = then.find(step.technique()).orElseThrow();
             var hindrance = hindrance(then, step, standing, seasonWaived);
             if (hindrance == null) {
                 options.add(ofStep(step, standing));
@@ -57,14 +57,6 @@ final class DayWorkTeller {
         options.addAll(free(then, now));
         var otherwise = hindered == null ? headlines.sentence(headlines.of(then)) : hindered;
         return new DayWork(then.tree(), then.on(), options, otherwise, toMeasure(then));
-    }
-
-    private static List<StepEntity> withStudent(TreeOnDay tree) {
-        return tree.open().values().stream()
-                .filter(step -> step.state.isWithStudent())
-                .filter(step -> tree.find(step.technique).isPresent())
-                .sorted(ChecklistMaker.SENT_BACK_FIRST)
-                .toList();
     }
 
     private List<DayWork.Option> free(TreeOnDay then, TreeOnDay now) {
@@ -142,25 +134,25 @@ final class DayWorkTeller {
                 ground == DayWork.Ground.EXPECTED ? unmetOf(standing) : List.of());
     }
 
-    private DayWork.Option ofStep(StepEntity step, Standing standing) {
-        boolean back = step.state == StepState.SENT_BACK;
+    private DayWork.Option ofStep(StepBrief step, Standing standing) {
+        boolean back = step.state() == StepState.SENT_BACK;
         return new DayWork.Option(
-                step.technique,
+                step.technique(),
                 step.id(),
                 back ? DayWork.Ground.SENT_BACK : DayWork.Ground.ASSIGNED,
                 null,
                 true,
                 back
                         ? "Sent back; to be put right."
-                        : "Assigned on %s.".formatted(Wording.day(step.assignedOn)),
+                        : "Assigned on %s.".formatted(Wording.day(step.assignedOn())),
                 unknownOf(standing));
     }
 
     /** Why a step the student has cannot be done that day; null when it can. */
     private @Nullable String hindrance(
-            TreeOnDay tree, StepEntity step, Standing standing, Collection<Long> seasonWaived) {
-        var title = content.technique(step.technique).title();
-        var from = step.fromDay;
+            TreeOnDay tree, StepBrief step, Standing standing, Collection<Long> seasonWaived) {
+        var title = content.technique(step.technique()).title();
+        var from = step.from();
         if (from != null && from.isAfter(tree.on())) {
             return "“%s” is assigned from %s on.".formatted(title, Wording.day(from));
         }

@@ -11,7 +11,7 @@ import org.ripewood.standing.ReasonView;
 import org.ripewood.standing.TechniqueStanding;
 import org.ripewood.standing.TreeOnDay;
 import org.ripewood.standing.Usefulness;
-import org.ripewood.steps.StepEntity;
+import org.ripewood.steps.StepBrief;
 import org.ripewood.steps.StepState;
 import org.ripewood.steps.Wording;
 
@@ -28,7 +28,7 @@ final class Headlines {
     record Lead(
             TreeOnDay tree,
             Board.Headline headline,
-            @Nullable StepEntity step,
+            @Nullable StepBrief step,
             @Nullable Standing standing) {}
 
     /** A verdict to lead with; whether only techniques whose window is not shut may. */
@@ -52,7 +52,7 @@ final class Headlines {
     Lead of(TreeOnDay tree) {
         var steps = tree.open().values().stream().sorted(ChecklistMaker.SENT_BACK_FIRST).toList();
         for (var step : steps) {
-            if (step.state == StepState.REPORTED) {
+            if (step.state() == StepState.REPORTED) {
                 return lead(tree, Board.Headline.SIGN_OFF, step);
             }
         }
@@ -121,15 +121,15 @@ final class Headlines {
                 .orElse("");
     }
 
-    private static String sentence(Lead lead, StepEntity step) {
-        var title = lead.tree().content().titleOf(step.technique);
-        var doneOn = step.doneOn;
-        var until = step.untilDay;
-        if (step.state == StepState.REPORTED && doneOn != null) {
+    private static String sentence(Lead lead, StepBrief step) {
+        var title = lead.tree().content().titleOf(step.technique());
+        var doneOn = step.doneOn();
+        var until = step.until();
+        if (step.state() == StepState.REPORTED && doneOn != null) {
             return "“%s” was done on %s and waits for a look."
                     .formatted(title, Wording.day(doneOn));
         }
-        if (step.state == StepState.SENT_BACK) {
+        if (step.state() == StepState.SENT_BACK) {
             return "“%s” was sent back and waits for the student.".formatted(title);
         }
         return until == null
@@ -138,8 +138,8 @@ final class Headlines {
                         .formatted(title, Wording.day(until));
     }
 
-    private Lead lead(TreeOnDay tree, Board.Headline headline, StepEntity step) {
-        return new Lead(tree, headline, step, tree.find(step.technique).orElse(null));
+    private Lead lead(TreeOnDay tree, Board.Headline headline, StepBrief step) {
+        return new Lead(tree, headline, step, tree.find(step.technique()).orElse(null));
     }
 
     /** Held by something of its own rather than only by its turn, if there is one. */

@@ -16,7 +16,7 @@ import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.standing.SubjectGatherer;
 import org.ripewood.standing.TreeOnDay;
-import org.ripewood.steps.StepEntity;
+import org.ripewood.steps.StepBrief;
 import org.ripewood.steps.WaiverBook;
 
 /** Finds what could be done with trees of a course, in a number of queries that stays the same. */
@@ -90,7 +90,7 @@ public class WorkFinder {
         var stepIds =
                 trees.stream()
                         .flatMap(tree -> tree.open().values().stream())
-                        .map(StepEntity::id)
+                        .map(StepBrief::id)
                         .toList();
         return waivers.of(stepIds).stream()
                 .filter(waiver -> "season".equals(waiver.reasonKey))

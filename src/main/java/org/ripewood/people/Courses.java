@@ -116,8 +116,7 @@ public class Courses {
     public boolean runs(Actor actor, long courseId) {
         return actor.is(Role.REGISTRAR)
                 || (actor.is(Role.INSTRUCTOR)
-                        && persons.membersOf(courseId, Role.INSTRUCTOR).stream()
-                                .anyMatch(person -> person.id == actor.personId()));
+                        && persons.isMember(courseId, actor.personId(), Role.INSTRUCTOR));
     }
 
     /** Goes on only for those who {@link #runs run} the course; 403 for everybody else. */

@@ -2,7 +2,10 @@ package org.ripewood.people;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.ripewood.platform.Role;
 
@@ -30,5 +33,17 @@ public class PeopleUnchecked {
     /** Members of a course in that role, by name. */
     public List<Person> members(long courseId, Role as) {
         return persons.membersOf(courseId, as).stream().map(PersonEntity::toRecord).toList();
+    }
+
+    /** Members of several courses in that role, by course and then by name, in one statement. */
+    public Map<Long, List<Person>> members(Collection<Long> courseIds, Role as) {
+        var byCourse = new HashMap<Long, List<Person>>();
+        persons.membersOf(courseIds, as)
+                .forEach(
+                        (course, members) ->
+                                byCourse.put(
+                                        course,
+                                        members.stream().map(PersonEntity::toRecord).toList()));
+        return byCourse;
     }
 }

@@ -16,7 +16,8 @@ import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.util.EnumSet;
 import java.util.Set;
-import org.hibernate.annotations.BatchSize;
+import org.hibernate.annotations.Fetch;
+import org.hibernate.annotations.FetchMode;
 import org.ripewood.platform.Role;
 
 @Entity
@@ -39,7 +40,7 @@ public class PersonEntity {
     @CollectionTable(name = "person_role", joinColumns = @JoinColumn(name = "person_id"))
     @Column(name = "role")
     @Enumerated(EnumType.STRING)
-    @BatchSize(size = 200)
+    @Fetch(FetchMode.SUBSELECT)
     public Set<Role> roles = EnumSet.noneOf(Role.class);
 
     public Person toRecord() {

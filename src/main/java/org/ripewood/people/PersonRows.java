@@ -3,10 +3,13 @@ package org.ripewood.people;
 import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Actor;
@@ -58,8 +61,9 @@ public class PersonRows implements PanacheRepositoryBase<PersonEntity, Long> {
                                 "lower(name) like ?1 escape '!' or login like ?1 escape '!'"
                                         + " order by name, id",
                                 "%" + asTheyStand(words.strip().toLowerCase(Locale.ROOT)) + "%");
-        var items = found.page(page.page(), page.size()).stream().map(PersonEntity::toRecord);
-        return Paged.of(items.toList(), page, found.count());
+        // read whole, since the roles of all are fetched by the list and not by a stream
+        var rows = found.page(page.page(), page.size()).list();
+        return Paged.of(rows.stream().map(PersonEntity::toRecord).toList(), page, found.count());
     }
 
     /** Marks that stand for any letters are looked for as the marks they are. */
@@ -78,6 +82,41 @@ public class PersonRows implements PanacheRepositoryBase<PersonEntity, Long> {
                 : list(
                         "from PersonEntity p where " + FELLOW + " order by p.name, p.id",
                         actor.personId());
+    }
+
+    /** Members of several courses in that role, by course and then by name, in one statement. */
+    Map<Long, Set<PersonEntity>> membersOf(Collection<Long> courseIds, Role as) {
+        var byCourse = new HashMap<Long, Set<PersonEntity>>();
+        if (courseIds.isEmpty()) {
+            return byCourse;
+        }
+        getEntityManager()
+                .createQuery(
+                        """
+                        select m.courseId, p from MembershipEntity m
+                        join PersonEntity p on p.id = m.personId left join fetch p.roles
+                        where m.courseId in :courses and m.role = :role and m.leftOn is null
+                        order by p.name, p.id""",
+                        Object[].class)
+                .setParameter("courses", courseIds)
+                .setParameter("role", as)
+                .getResultList()
+                .forEach(
+                        row ->
+                                byCourse.computeIfAbsent((Long) row[0], id -> new LinkedHashSet<>())
+                                        .add((PersonEntity) row[1]));
+        return byCourse;
+    }
+
+    /** Whether a person belongs to a course in that role. */
+    boolean isMember(long courseId, long personId, Role as) {
+        return count(
+                        "from PersonEntity p where p.id = ?2 and p.id in (select m.personId from"
+                                + " MembershipEntity m where m.courseId = ?1 and m.role = ?3 and m.leftOn is null)",
+                        courseId,
+                        personId,
+                        as)
+                > 0;
     }
 
     public boolean isFellow(Actor actor, long personId) {

@@ -16,6 +16,9 @@ public class CurrentUser {
     /** Attribute of the identity that holds the person's id. */
     public static final String PERSON_ID = "personId";
 
+    /** Attribute of the identity that holds the person's name. */
+    public static final String NAME = "name";
+
     /** Attribute of the identity that holds the session's id; absent without a session. */
     public static final String SESSION_ID = "sessionId";
 
@@ -53,6 +56,12 @@ public class CurrentUser {
     /** The person asking; null when nobody is signed in. */
     public @Nullable Long personId() {
         return identity.getAttribute(PERSON_ID);
+    }
+
+    /** What the person asking is called; empty when nobody is signed in. */
+    public String name() {
+        String name = identity.getAttribute(NAME);
+        return name == null ? "" : name;
     }
 
     /** The session this request belongs to; null when it came without one. */

@@ -9,19 +9,15 @@ import org.ripewood.aftercare.Care;
 import org.ripewood.aftercare.CareTask;
 import org.ripewood.boards.Checklist;
 import org.ripewood.boards.ChecklistMaker;
-import org.ripewood.condition.TreeStates;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Facts;
 import org.ripewood.course.Content;
-import org.ripewood.course.CourseContent;
 import org.ripewood.pictures.Sheet;
 import org.ripewood.pictures.TrunkPicture;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Today;
-import org.ripewood.records.Branches;
-import org.ripewood.records.Containers;
-import org.ripewood.records.WorksDone;
-import org.ripewood.trees.Trees;
+import org.ripewood.standing.Standings;
+import org.ripewood.standing.TreeLook;
 
 /** Gathers what a tree's passport tells. */
 @ApplicationScoped
@@ -50,56 +46,34 @@ class PassportDesk {
                     Fact.DEADWOOD_PRESENT,
                     Fact.RECOVERY_LOAD);
 
-    private final Trees trees;
-    private final TreeStates treeStates;
-    private final Branches branchesOfSchool;
-    private final Containers containersOfSchool;
-    private final WorksDone worksDone;
-    private final ChecklistMaker checklistMaker;
+    private final Standings standings;
     private final Aftercare aftercare;
-    private final CourseContent content;
     private final Today today;
 
-    PassportDesk(
-            Trees trees,
-            TreeStates treeStates,
-            Branches branchesOfSchool,
-            Containers containersOfSchool,
-            WorksDone worksDone,
-            ChecklistMaker checklistMaker,
-            Aftercare aftercare,
-            CourseContent content,
-            Today today) {
-        this.trees = trees;
-        this.treeStates = treeStates;
-        this.branchesOfSchool = branchesOfSchool;
-        this.containersOfSchool = containersOfSchool;
-        this.worksDone = worksDone;
-        this.checklistMaker = checklistMaker;
+    PassportDesk(Standings standings, Aftercare aftercare, Today today) {
+        this.standings = standings;
         this.aftercare = aftercare;
-        this.content = content;
         this.today = today;
     }
 
     Passport lay(Actor actor, long treeId) {
-        var on = today.date();
-        var inForce = content.inForce();
-        var tree = trees.get(actor, treeId);
-        var growth = treeStates.growth(actor, treeId, on);
-        var branches = branchesOfSchool.of(actor, treeId);
+        var look = standings.look(actor, treeId, today.date());
+        var tree = look.tree();
+        var inForce = look.day().content();
+        var growth = look.growth();
         return new Passport(
                 tree,
                 inForce.species(tree.species()),
-                on,
-                seen(inForce, treeStates.on(actor, treeId, on).facts()),
-                containersOfSchool.of(actor, treeId),
+                look.on(),
+                seen(inForce, look.day().state().facts()),
+                look.containers(),
                 growth.trunk(),
-                TrunkPicture.of(TrunkOnPaper.of(tree, growth, branches), Sheet.PAPER),
+                TrunkPicture.of(TrunkOnPaper.of(tree, growth, look.branches()), Sheet.PAPER),
                 growth.closings(),
-                branches,
-                stages(inForce, checklistMaker.make(actor, treeId, on).done()),
-                works(inForce, actor, treeId),
-                open(aftercare.of(actor, treeId, on)));
+                look.branches(),
+                stages(inForce, ChecklistMaker.done(look.day())),
+                works(inForce, look),
+                open(aftercare.of(look.day().state())));
     }
 
     private static List<Passport.Seen> seen(Content content, Facts facts) {
@@ -128,8 +102,8 @@ class PassportDesk {
         return technique != null && technique.stage().equals(stage);
     }
 
-    private List<Passport.Worked> works(Content content, Actor actor, long treeId) {
-        return worksDone.of(actor, treeId).stream()
+    private static List<Passport.Worked> works(Content content, TreeLook look) {
+        return look.works().stream()
                 .map(work -> new Passport.Worked(work, content.titleOf(work.work().technique())))
                 .toList();
     }

@@ -4,7 +4,8 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Objects;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Value;
@@ -67,15 +68,15 @@ public class Branches {
                     "the branch was entered on %s; found %s".formatted(row.enteredOn, on));
         }
         row.removedOn = on;
-        return told(row, readings(treeId));
+        return told(row, byBranch(readings(treeId)).getOrDefault(row.id, List.of()));
     }
 
     /** Branches with their latest readings. */
     public List<Branch> of(Actor actor, long treeId) {
         reach.require(actor, treeId);
-        var readings = readings(treeId);
+        var readings = byBranch(readings(treeId));
         return rows.list("treeId = ?1 order by id", treeId).stream()
-                .map(row -> told(row, readings))
+                .map(row -> told(row, readings.getOrDefault(row.id, List.of())))
                 .toList();
     }
 
@@ -89,18 +90,22 @@ public class Branches {
                 .toList();
     }
 
-    private static Branch told(BranchEntity row, List<Observation> readings) {
-        return row.toBranch(
-                latestMm(row, readings, Fact.BRANCH_DIAMETER_MM),
-                latestMm(row, readings, Fact.TRUNK_AT_BRANCH_MM));
+    /** Readings of branches, by branch. */
+    static Map<Long, List<Observation>> byBranch(List<Observation> seen) {
+        return seen.stream()
+                .filter(reading -> reading.branchId() != null)
+                .collect(Collectors.groupingBy(Observation::branchId));
     }
 
-    private static @Nullable Double latestMm(
-            BranchEntity row, List<Observation> readings, Fact fact) {
-        return Readings.latest(
-                        readings.stream()
-                                .filter(seen -> seen.fact() == fact)
-                                .filter(seen -> Objects.equals(seen.branchId(), row.id)))
+    /** A branch with the latest of its own readings. */
+    static Branch told(BranchEntity row, List<Observation> readings) {
+        return row.toBranch(
+                latestMm(readings, Fact.BRANCH_DIAMETER_MM),
+                latestMm(readings, Fact.TRUNK_AT_BRANCH_MM));
+    }
+
+    private static @Nullable Double latestMm(List<Observation> readings, Fact fact) {
+        return Readings.latest(readings.stream().filter(seen -> seen.fact() == fact))
                 .map(seen -> ((Value.Number) seen.value()).amount())
                 .orElse(null);
     }

@@ -38,8 +38,9 @@ public class MeasurementSeries {
     }
 
     /**
-     * Records what was measured in one go: every value as {@link Observations#observe} would, or none. Values
-     * that look odd are asked about first; those confirmed by the question's key are kept.
+     * Records what was measured in one go: every value as {@link Observations#observe} would, or
+     * none. Values that look odd are asked about first; those confirmed by the question's key are
+     * kept.
      */
     public SeriesOutcome record(Actor actor, long treeId, NewSeries series) {
         reach.requireHere(actor, treeId);

@@ -16,6 +16,7 @@ import org.hibernate.jpa.HibernateHints;
 import org.ripewood.people.People;
 import org.ripewood.sites.Sites;
 import org.ripewood.trees.FormerKeepers;
+import org.ripewood.trees.ReachedTree;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.TreesUnchecked;
 
@@ -61,18 +62,25 @@ public class RecordsUnchecked {
     /** The records of these trees on a day; ids of no tree are passed over. */
     public List<TreeRecord> on(Set<Long> treeIds, LocalDate on) {
         var found = trees.byIds(treeIds);
-        if (found.isEmpty()) {
-            return List.of();
-        }
+        return found.isEmpty() ? List.of() : read(found, formerKeepers.ofTrees(found), on);
+    }
+
+    /** The record of a tree that was just read. */
+    public TreeRecord of(ReachedTree reached, LocalDate on) {
+        var tree = reached.tree();
+        return read(List.of(tree), Map.of(tree.id(), reached.formerKeepers()), on).get(0);
+    }
+
+    private List<TreeRecord> read(List<Tree> found, Map<Long, Set<Long>> former, LocalDate on) {
+        var treeIds = found.stream().map(Tree::id).collect(Collectors.toSet());
         var places = sites.byIds(found.stream().map(Tree::siteId).collect(Collectors.toSet()));
         var seen = observations(treeIds, on);
         var seenByTree = byTree(seen, Observation::treeId);
         var woundsByTree = byTree(wounds(treeIds, on, seen), Wound::treeId);
-        var branchesByTree = byTree(branches(treeIds, on), Branch::treeId);
+        var branchesByTree = byTree(branches(treeIds, on, seen), Branch::treeId);
         var containersByTree = byTree(containers(treeIds, on), ContainerStay::treeId);
         var worksByTree = byTree(works(treeIds, on), WorkDone::treeId);
         var names = names(seen);
-        var former = formerKeepers.ofTrees(found);
         return found.stream()
                 .map(
                         tree ->
@@ -106,10 +114,11 @@ public class RecordsUnchecked {
                 .toList();
     }
 
-    private List<Branch> branches(Set<Long> ids, LocalDate on) {
-        var present = "treeId in ?1 and enteredOn <= ?2 and (removedOn is null or removedOn > ?2)";
-        return read(branches, present, ids, on).stream()
-                .map(branch -> branch.toBranch(null, null))
+    private List<Branch> branches(Set<Long> ids, LocalDate on, List<Observation> seen) {
+        var entered = "treeId in ?1 and enteredOn <= ?2 order by id";
+        var readings = Branches.byBranch(seen);
+        return read(branches, entered, ids, on).stream()
+                .map(row -> Branches.told(row, readings.getOrDefault(row.id, List.of())))
                 .toList();
     }
 

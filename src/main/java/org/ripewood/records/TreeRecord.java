@@ -14,7 +14,7 @@ import org.ripewood.trees.Tree;
 /**
  * What the record of a tree tells on a day: entries of that day and before that stand.
  *
- * @param branches those on the tree that day
+ * @param everyBranch also those taken off by then, in the order they were entered
  * @param names of everybody who made an entry, by id
  */
 public record TreeRecord(
@@ -23,7 +23,7 @@ public record TreeRecord(
         LocalDate on,
         List<Observation> observations,
         List<Wound> wounds,
-        List<Branch> branches,
+        List<Branch> everyBranch,
         List<ContainerStay> containers,
         List<WorkDone> works,
         Map<Long, String> names) {
@@ -35,10 +35,17 @@ public record TreeRecord(
     public TreeRecord {
         observations = List.copyOf(observations);
         wounds = List.copyOf(wounds);
-        branches = List.copyOf(branches);
+        everyBranch = List.copyOf(everyBranch);
         containers = List.copyOf(containers);
         works = works.stream().sorted(BY_DAY).toList();
         names = Map.copyOf(names);
+    }
+
+    /** Branches on the tree that day. */
+    public List<Branch> branches() {
+        return everyBranch.stream()
+                .filter(branch -> branch.removedOn() == null || branch.removedOn().isAfter(on))
+                .toList();
     }
 
     public Stream<Observation> seen(Fact fact) {

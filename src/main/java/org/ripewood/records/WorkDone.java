@@ -11,4 +11,9 @@ public record WorkDone(
     public LocalDate doneOn() {
         return work.doneOn();
     }
+
+    /** The same with another note; null for none. */
+    public WorkDone withNote(@Nullable String other) {
+        return new WorkDone(id, treeId, work, clock, byId, other);
+    }
 }

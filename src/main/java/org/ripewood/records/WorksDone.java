@@ -65,15 +65,7 @@ public class WorksDone {
         var hidden = trees.hiddenKeepers(actor, treeId);
         return rows.list("treeId = ?1 order by doneOn desc, id desc", treeId).stream()
                 .map(WorkDoneEntity::toWorkDone)
-                .map(
-                        done ->
-                                new WorkDone(
-                                        done.id(),
-                                        done.treeId(),
-                                        done.work(),
-                                        done.clock(),
-                                        done.byId(),
-                                        FormerKeepers.words(hidden, done.byId(), done.note())))
+                .map(done -> done.withNote(FormerKeepers.words(hidden, done.byId(), done.note())))
                 .toList();
     }
 }

@@ -16,10 +16,15 @@ class SessionBook implements PanacheRepositoryBase<SessionEntity, Long> {
     /** No course has this id; a list in a query must not be empty. */
     private static final Collection<Long> NO_COURSE = List.of(-1L);
 
-    List<SessionEntity> ofCourse(long courseId, LocalDate from) {
-        return find("courseId = ?1 and heldOn >= ?2 order by heldOn, startsAt, id", courseId, from)
-                .range(0, MOST_LISTED - 1)
-                .list();
+    List<SessionEntity> ofCourses(Collection<Long> courseIds, LocalDate from) {
+        return courseIds.isEmpty()
+                ? List.of()
+                : find(
+                                "courseId in ?1 and heldOn >= ?2 order by heldOn, startsAt, id",
+                                courseIds,
+                                from)
+                        .range(0, MOST_LISTED - 1)
+                        .list();
     }
 
     /** Sessions of these courses and those a person teaches, whatever their course. */

@@ -9,10 +9,13 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.hibernate.exception.ConstraintViolationException;
+import org.ripewood.people.Course;
 import org.ripewood.people.Courses;
 import org.ripewood.platform.Actor;
+import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Refused;
 
@@ -78,12 +81,41 @@ public class Sessions {
     @Transactional
     public List<Session> ofCourse(Actor actor, long courseId, LocalDate from) {
         schoolCourses.get(actor, courseId);
-        var seesAll = schoolCourses.runs(actor, courseId);
-        var found = sessions.ofCourse(courseId, from);
-        var ids = found.stream().map(session -> session.id).toList();
+        var runs = schoolCourses.runs(actor, courseId) ? Set.of(courseId) : Set.<Long>of();
+        return told(actor, sessions.ofCourses(List.of(courseId), from), runs);
+    }
+
+    /**
+     * Sessions of all courses within reach from a day on, soonest first, at most 100. In a number
+     * of queries that does not depend on how many.
+     */
+    @Transactional
+    public List<Session> ofCourses(Actor actor, LocalDate from) {
+        var ids = schoolCourses.list(actor).stream().map(Course::id).toList();
+        var taught =
+                actor.is(Role.REGISTRAR)
+                        ? Set.copyOf(ids)
+                        : schoolCourses.as(actor, Role.INSTRUCTOR).stream()
+                                .map(Course::id)
+                                .collect(Collectors.toSet());
+        return told(actor, sessions.ofCourses(ids, from), taught);
+    }
+
+    /**
+     * @param runs courses that the actor runs: of all others they see their own enrolments
+     */
+    private List<Session> told(Actor actor, List<SessionEntity> found, Set<Long> runs) {
+        var seesAll =
+                found.stream()
+                        .filter(session -> runs.contains(session.courseId))
+                        .map(session -> session.id)
+                        .collect(Collectors.toSet());
         var bySession =
-                enrolments.of(ids).stream()
-                        .filter(enrolment -> seesAll || enrolment.personId == actor.personId())
+                enrolments.of(found.stream().map(session -> session.id).toList()).stream()
+                        .filter(
+                                enrolment ->
+                                        seesAll.contains(enrolment.sessionId)
+                                                || enrolment.personId == actor.personId())
                         .collect(
                                 Collectors.groupingBy(
                                         enrolment -> enrolment.sessionId,

@@ -41,7 +41,8 @@ public final class Identity {
         return QuarkusSecurityIdentity.builder()
                 .setPrincipal(new QuarkusPrincipal(principal))
                 .addRoles(roles.stream().map(Enum::name).collect(Collectors.toSet()))
-                .addAttribute(CurrentUser.PERSON_ID, person.id());
+                .addAttribute(CurrentUser.PERSON_ID, person.id())
+                .addAttribute(CurrentUser.NAME, person.name());
     }
 
     static SecurityIdentity nobody() {

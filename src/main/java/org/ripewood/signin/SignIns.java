@@ -78,13 +78,10 @@ public class SignIns {
 
     /** The person is read afresh, so that what a registrar takes away is gone at once. */
     Optional<Resumed> find(String secret) {
-        return sessions.bySecret(secret)
-                .filter(session -> session.signedInAt.isAfter(oldest()))
-                .map(
-                        session ->
-                                new Resumed(
-                                        persons.require(session.personId).toRecord(), session.id))
-                .filter(resumed -> resumed.person().active());
+        return sessions.ownedBySecret(secret)
+                .filter(owned -> owned.session().signedInAt.isAfter(oldest()))
+                .filter(owned -> owned.person().active())
+                .map(owned -> new Resumed(owned.person(), owned.session().id));
     }
 
     /** Where the actor is signed in, browser by browser, the latest first. */

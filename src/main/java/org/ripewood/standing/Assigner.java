@@ -187,7 +187,7 @@ public class Assigner {
                             .formatted(
                                     open.id(),
                                     tree.content().technique(technique).title(),
-                                    open.state.words()),
+                                    open.state().words()),
                     "Maybe withdraw it first.");
         }
     }

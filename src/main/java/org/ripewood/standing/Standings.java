@@ -17,14 +17,14 @@ public class Standings {
         this.gatherer = gatherer;
     }
 
+    /** All that is known of a tree on a day; 404 out of reach. */
+    public TreeLook look(Actor actor, long treeId, LocalDate on) {
+        return gatherer.look(actor, treeId, on);
+    }
+
     /** How every technique stands for a tree on a day. */
     public TreeStanding of(Actor actor, long treeId, LocalDate on) {
-        var tree = gatherer.one(actor, treeId, on);
-        return new TreeStanding(
-                treeId,
-                on,
-                tree.content().revision(),
-                tree.standings().stream().map(tree::tell).toList());
+        return look(actor, treeId, on).standing();
     }
 
     /**
@@ -32,12 +32,7 @@ public class Standings {
      * school.
      */
     public List<TechniqueStanding> proposals(Actor actor, long treeId, LocalDate on) {
-        var tree = gatherer.one(actor, treeId, on);
-        return tree.tree().left()
-                ? List.of()
-                : tree.free().stream()
-                        .sorted(new Usefulness(tree.content()).mostUsefulFirst())
-                        .map(tree::tell)
-                        .toList();
+        var look = look(actor, treeId, on);
+        return look.proposals(look.standing());
     }
 }

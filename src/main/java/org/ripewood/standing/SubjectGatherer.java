@@ -3,15 +3,16 @@ package org.ripewood.standing;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BinaryOperator;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.assess.Assessments;
 import org.ripewood.condition.StatesUnchecked;
 import org.ripewood.condition.TreeState;
-import org.ripewood.condition.TreeStates;
 import org.ripewood.core.progress.Subject;
 import org.ripewood.course.Content;
 import org.ripewood.course.CourseContent;
@@ -24,6 +25,7 @@ import org.ripewood.platform.meters.Meter;
 import org.ripewood.platform.meters.Meters;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.steps.StepBook;
+import org.ripewood.steps.StepBrief;
 import org.ripewood.trees.Trees;
 
 /** Brings together what the engine has to know of trees, and asks it. */
@@ -36,9 +38,8 @@ public class SubjectGatherer {
     static final int YEARS_AHEAD = 10;
 
     private final Trees trees;
-    private final TreeStates treeStates;
-    private final StatesUnchecked statesUnchecked;
-    private final PeopleUnchecked peopleUnchecked;
+    private final StatesUnchecked states;
+    private final PeopleUnchecked people;
     private final Assessments assessments;
     private final CourseContent content;
     private final StepBook steps;
@@ -47,18 +48,16 @@ public class SubjectGatherer {
 
     SubjectGatherer(
             Trees trees,
-            TreeStates treeStates,
-            StatesUnchecked statesUnchecked,
-            PeopleUnchecked peopleUnchecked,
+            StatesUnchecked states,
+            PeopleUnchecked people,
             Assessments assessments,
             CourseContent content,
             StepBook steps,
             Today today,
             Meters meters) {
         this.trees = trees;
-        this.treeStates = treeStates;
-        this.statesUnchecked = statesUnchecked;
-        this.peopleUnchecked = peopleUnchecked;
+        this.states = states;
+        this.people = people;
         this.assessments = assessments;
         this.content = content;
         this.steps = steps;
@@ -68,11 +67,37 @@ public class SubjectGatherer {
 
     /** One tree within reach; 404 otherwise. */
     public TreeOnDay one(Actor actor, long treeId, LocalDate on) {
-        trees.get(actor, treeId);
+        return look(actor, treeId, on).day();
+    }
+
+    /** The same with all that was read for it. */
+    public TreeLook look(Actor actor, long treeId, LocalDate on) {
+        var reached = trees.reached(actor, treeId);
         requireDay(on);
-        var state = treeStates.on(actor, treeId, on);
-        var keeper = peopleUnchecked.get(state.tree().keeperId());
-        return gather(List.of(state), studentsOf(List.of(keeper)), on).get(0);
+        var inForce = content.inForce();
+        var state = states.of(reached, on);
+        var keeper = people.get(reached.tree().keeperId());
+        var given = steps.all(treeId);
+        var skills = skillsOf(List.of(keeper));
+        var day = judge(inForce, state, lastDone(given, on), skills.get(keeper.id()), open(given));
+        return new TreeLook(reached, keeper, day, given);
+    }
+
+    private static Map<String, LocalDate> lastDone(List<StepBrief> steps, LocalDate on) {
+        return steps.stream()
+                .filter(step -> step.state().isDone())
+                .filter(step -> step.doneOn() != null && !step.doneOn().isAfter(on))
+                .collect(
+                        Collectors.toMap(
+                                StepBrief::technique,
+                                StepBrief::doneOn,
+                                BinaryOperator.maxBy(Comparator.naturalOrder())));
+    }
+
+    private static Map<String, StepBrief> open(List<StepBrief> steps) {
+        return steps.stream()
+                .filter(step -> step.state().isOpen())
+                .collect(Collectors.toMap(StepBrief::technique, step -> step));
     }
 
     /**
@@ -85,32 +110,38 @@ public class SubjectGatherer {
         requireDay(on);
         return treeIds.isEmpty()
                 ? List.of()
-                : gather(statesUnchecked.on(treeIds, on).values(), studentsOf(keepers), on);
+                : gather(states.on(treeIds, on).values(), skillsOf(keepers), on);
     }
 
-    private List<TreeOnDay> gather(Collection<TreeState> states, Set<Long> students, LocalDate on) {
+    private List<TreeOnDay> gather(
+            Collection<TreeState> trees, Map<Long, Set<String>> skills, LocalDate on) {
         var inForce = content.inForce();
-        var ids = states.stream().map(state -> state.tree().id()).toList();
+        var ids = trees.stream().map(state -> state.tree().id()).toList();
         var open = steps.open(ids);
         var done = steps.lastDone(ids, on);
-        var skills = assessments.skills(students);
-        return states.stream()
+        return trees.stream()
                 .map(
-                        state -> {
-                            var tree = state.tree();
-                            var signedOff = done.getOrDefault(tree.id(), Map.of());
-                            var subject =
-                                    subject(inForce, state, signedOff, skills.get(tree.keeperId()));
-                            return new TreeOnDay(
-                                    inForce,
-                                    state,
-                                    subject,
-                                    meters.time(
-                                            Meter.TREE_JUDGED,
-                                            () -> inForce.rulebook().openings(subject, on)),
-                                    open.getOrDefault(tree.id(), Map.of()));
-                        })
+                        state ->
+                                judge(
+                                        inForce,
+                                        state,
+                                        done.getOrDefault(state.tree().id(), Map.of()),
+                                        skills.get(state.tree().keeperId()),
+                                        open.getOrDefault(state.tree().id(), Map.of())))
                 .toList();
+    }
+
+    private TreeOnDay judge(
+            Content content,
+            TreeState state,
+            Map<String, LocalDate> signedOff,
+            @Nullable Set<String> skills,
+            Map<String, StepBrief> open) {
+        var subject = subject(content, state, signedOff, skills);
+        var openings =
+                meters.time(
+                        Meter.TREE_JUDGED, () -> content.rulebook().openings(subject, state.on()));
+        return new TreeOnDay(content, state, subject, openings, open);
     }
 
     private static Subject subject(
@@ -130,11 +161,12 @@ public class SubjectGatherer {
     }
 
     /** Only students have skills to show; everybody else is trusted with the work. */
-    private static Set<Long> studentsOf(Collection<Person> keepers) {
-        return keepers.stream()
-                .filter(person -> person.roles().contains(Role.STUDENT))
-                .map(Person::id)
-                .collect(Collectors.toSet());
+    private Map<Long, Set<String>> skillsOf(Collection<Person> keepers) {
+        return assessments.skills(
+                keepers.stream()
+                        .filter(person -> person.roles().contains(Role.STUDENT))
+                        .map(Person::id)
+                        .collect(Collectors.toSet()));
     }
 
     private void requireDay(LocalDate on) {

@@ -13,7 +13,7 @@ import org.ripewood.core.progress.Standing;
 import org.ripewood.core.progress.Subject;
 import org.ripewood.core.progress.Verdict;
 import org.ripewood.course.Content;
-import org.ripewood.steps.StepEntity;
+import org.ripewood.steps.StepBrief;
 import org.ripewood.trees.Tree;
 
 /**
@@ -27,7 +27,7 @@ public record TreeOnDay(
         TreeState state,
         Subject subject,
         Openings openings,
-        Map<String, StepEntity> open) {
+        Map<String, StepBrief> open) {
 
     /** How every technique stands, in telling order. */
     public List<Standing> standings() {

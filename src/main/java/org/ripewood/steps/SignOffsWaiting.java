@@ -10,15 +10,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.condition.StatesUnchecked;
-import org.ripewood.condition.TreeState;
 import org.ripewood.course.CourseContent;
 import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
 import org.ripewood.platform.Role;
-import org.ripewood.platform.Today;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.TreesUnchecked;
 
@@ -30,23 +27,14 @@ public class SignOffsWaiting {
     private final StepBook steps;
     private final People people;
     private final TreesUnchecked treesUnchecked;
-    private final StatesUnchecked statesUnchecked;
     private final CourseContent content;
-    private final Today today;
 
     SignOffsWaiting(
-            StepBook steps,
-            People people,
-            TreesUnchecked treesUnchecked,
-            StatesUnchecked statesUnchecked,
-            CourseContent content,
-            Today today) {
+            StepBook steps, People people, TreesUnchecked treesUnchecked, CourseContent content) {
         this.steps = steps;
         this.people = people;
         this.treesUnchecked = treesUnchecked;
-        this.statesUnchecked = statesUnchecked;
         this.content = content;
-        this.today = today;
     }
 
     /** Reported steps that wait for this instructor, oldest first. */
@@ -80,8 +68,7 @@ public class SignOffsWaiting {
         }
         var ids = reported.stream().map(step -> step.treeId).distinct().toList();
         Map<Long, Tree> byId =
-                statesUnchecked.on(ids, today.date()).values().stream()
-                        .map(TreeState::tree)
+                treesUnchecked.byIds(ids).stream()
                         .collect(Collectors.toMap(Tree::id, tree -> tree));
         var keepers = byId.values().stream().map(Tree::keeperId).distinct().toList();
         var names = people.names(keepers);

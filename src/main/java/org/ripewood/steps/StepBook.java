@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.PageRequest;
 
@@ -41,14 +42,15 @@ public class StepBook implements PanacheRepositoryBase<StepEntity, Long> {
     }
 
     /** Open steps by tree, then by technique. */
-    public Map<Long, Map<String, StepEntity>> open(Collection<Long> treeIds) {
-        var byTree = new HashMap<Long, Map<String, StepEntity>>();
+    public Map<Long, Map<String, StepBrief>> open(Collection<Long> treeIds) {
+        var byTree = new HashMap<Long, Map<String, StepBrief>>();
         if (treeIds.isEmpty()) {
             return byTree;
         }
         List<StepEntity> steps = list("treeId in ?1 and state in ?2 order by id", treeIds, OPEN);
         for (var step : steps) {
-            byTree.computeIfAbsent(step.treeId, id -> new HashMap<>()).put(step.technique, step);
+            byTree.computeIfAbsent(step.treeId, id -> new HashMap<>())
+                    .put(step.technique, step.brief());
         }
         return byTree;
     }
@@ -78,15 +80,23 @@ public class StepBook implements PanacheRepositoryBase<StepEntity, Long> {
         return byTree;
     }
 
-    /** Steps of a tree whose work was reported or signed off, latest work first. */
-    public List<StepEntity> worked(long treeId) {
-        return list(
-                "treeId = ?1 and state in ?2 and doneOn is not null order by doneOn desc, id desc",
-                treeId,
-                Set.of(StepState.SIGNED_OFF, StepState.REPORTED));
+    /** Every step of some trees, by tree and then the latest first. */
+    public Map<Long, List<StepBrief>> all(Collection<Long> treeIds) {
+        return treeIds.isEmpty()
+                ? Map.of()
+                : list("treeId in ?1 order by id desc", treeIds).stream()
+                        .map(StepEntity::brief)
+                        .collect(Collectors.groupingBy(StepBrief::treeId));
     }
 
-    public List<StepEntity> ofTree(long treeId, PageRequest page) {
+    /** Every step of a tree, the latest first. */
+    public List<StepBrief> all(long treeId) {
+        return list("treeId = ?1 order by id desc", treeId).stream()
+                .map(StepEntity::brief)
+                .toList();
+    }
+
+    List<StepEntity> ofTree(long treeId, PageRequest page) {
         return find("treeId = ?1 order by id desc", treeId).page(pageOf(page)).list();
     }
 

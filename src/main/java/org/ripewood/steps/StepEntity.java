@@ -47,6 +47,23 @@ public class StepEntity {
     /** Tree and technique while open, null afterwards; unique in the database. */
     @Nullable String openFor;
 
+    StepBrief brief() {
+        return new StepBrief(
+                id(),
+                version,
+                treeId,
+                technique,
+                state,
+                assignedById,
+                assignedOn,
+                fromDay,
+                untilDay,
+                note,
+                decisionId,
+                doneOn,
+                reportedAt);
+    }
+
     public long id() {
         return requireNonNull(id);
     }

@@ -35,4 +35,9 @@ public enum StepState {
     public boolean isWithStudent() {
         return this == ASSIGNED || this == SENT_BACK;
     }
+
+    /** Whether the work is done and seen. */
+    public boolean isDone() {
+        return this == SIGNED_OFF || this == FOUND_DONE;
+    }
 }

@@ -22,12 +22,16 @@ public class StepTeller {
         this.events = events;
     }
 
-    public Step told(StepEntity step) {
-        return told(List.of(step)).get(0);
+    Step told(StepEntity step) {
+        return told(List.of(step.brief())).get(0);
     }
 
-    public List<Step> told(List<StepEntity> steps) {
-        var ids = steps.stream().map(StepEntity::id).toList();
+    /** The steps with all that happened to them, in their order. */
+    public List<Step> told(List<StepBrief> steps) {
+        if (steps.isEmpty()) {
+            return List.of();
+        }
+        var ids = steps.stream().map(StepBrief::id).toList();
         var waiversOf = byStep(waivers.of(ids), waiver -> waiver.stepId, WaiverEntity::told);
         var reportsOf = byStep(reports.of(ids), report -> report.stepId, ReportEntity::told);
         var eventsOf = byStep(events.of(ids), event -> event.stepId, EventEntity::told);
@@ -43,22 +47,22 @@ public class StepTeller {
     }
 
     private static Step told(
-            StepEntity step,
+            StepBrief step,
             List<Step.Waiver> waivers,
             List<Step.Report> reports,
             List<Step.Event> events) {
         return new Step(
                 step.id(),
-                step.version,
-                step.treeId,
-                step.technique,
-                step.state,
-                step.assignedById,
-                step.assignedOn,
-                step.fromDay,
-                step.untilDay,
-                step.note,
-                step.decisionId,
+                step.version(),
+                step.treeId(),
+                step.technique(),
+                step.state(),
+                step.assignedById(),
+                step.assignedOn(),
+                step.from(),
+                step.until(),
+                step.note(),
+                step.decisionId(),
                 waivers,
                 reports.isEmpty() ? null : reports.get(reports.size() - 1),
                 events);

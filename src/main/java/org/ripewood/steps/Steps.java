@@ -2,6 +2,7 @@ package org.ripewood.steps;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
+import java.util.List;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
@@ -34,9 +35,19 @@ public class Steps {
     public Paged<Step> of(Actor actor, long treeId, PageRequest page) {
         var hidden = trees.hiddenKeepers(actor, treeId);
         var found =
-                teller.told(steps.ofTree(treeId, page)).stream()
+                teller.told(briefs(treeId, page)).stream()
                         .map(step -> FormerKeeperWords.leftOut(hidden, step))
                         .toList();
         return Paged.of(found, page, steps.count("treeId", treeId));
+    }
+
+    private List<StepBrief> briefs(long treeId, PageRequest page) {
+        return steps.ofTree(treeId, page).stream().map(StepEntity::brief).toList();
+    }
+
+    /** Every step of a tree within reach, the latest first, without what happened to it since. */
+    public List<StepBrief> briefs(Actor actor, long treeId) {
+        trees.get(actor, treeId);
+        return steps.all(treeId);
     }
 }

@@ -31,11 +31,25 @@ public class FormerKeepers {
         this.people = people;
     }
 
+    /** Former keepers of a tree. */
+    Set<Long> of(TreeEntity tree) {
+        return of(List.of(tree)).getOrDefault(tree.id, Set.of());
+    }
+
     /** Former keepers of a tree whom the actor does not reach. */
     Set<Long> hidden(Actor actor, TreeEntity tree) {
-        return of(List.of(tree)).getOrDefault(tree.id, Set.of()).stream()
-                .filter(keeper -> !people.reaches(actor, keeper))
-                .collect(Collectors.toSet());
+        return hidden(actor, of(tree));
+    }
+
+    /** Those of these former keepers whom the actor does not reach. */
+    Set<Long> hidden(Actor actor, Set<Long> former) {
+        var reached = former.isEmpty() ? null : people.reachable(actor);
+        if (reached == null) {
+            return Set.of();
+        }
+        var hidden = new HashSet<>(former);
+        reached.forEach(hidden::remove);
+        return hidden;
     }
 
     /** The same of many trees; those of which nobody is hidden may be absent. */

@@ -117,6 +117,13 @@ public class Trees {
         return reach.includes(actor, treeId);
     }
 
+    /** A tree within reach, and what the actor may know of who kept it; 404 otherwise. */
+    public ReachedTree reached(Actor actor, long treeId) {
+        var tree = reach.tree(actor, treeId);
+        var former = formerKeepers.of(tree);
+        return words.reached(tree, former, formerKeepers.hidden(actor, former));
+    }
+
     /** A tree within reach; 404 otherwise. */
     public Tree get(Actor actor, long treeId) {
         return words.told(actor, reach.tree(actor, treeId));
@@ -190,6 +197,11 @@ public class Trees {
     /** Names on a tree's record, as the actor may read them. */
     public Map<Long, String> names(Actor actor, long treeId, Collection<Long> personIds) {
         return formerKeepers.names(hiddenKeepers(actor, treeId), personIds);
+    }
+
+    /** The same of a tree that was just read. */
+    public Map<Long, String> names(ReachedTree reached, Collection<Long> personIds) {
+        return formerKeepers.names(reached.hidden(), personIds);
     }
 
     /**

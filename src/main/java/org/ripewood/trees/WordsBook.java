@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -20,7 +21,7 @@ import org.ripewood.trees.EarlierWords.Kind;
  * not reads none there, and leaves them as they are unless they say something themselves.
  */
 @ApplicationScoped
-public class WordsBook {
+class WordsBook {
 
     /** Something said, in its turn. */
     private record Said(Kind kind, @Nullable String words, long byId, Instant at) {
@@ -41,15 +42,13 @@ public class WordsBook {
     }
 
     /** A tree as the actor may read of it. */
-    public Tree told(Actor actor, TreeEntity tree) {
+    Tree told(Actor actor, TreeEntity tree) {
         return told(actor, List.of(tree)).get(0);
     }
 
     /** The same of many, in a number of queries that does not depend on how many. */
-    public List<Tree> told(Actor actor, Collection<TreeEntity> trees) {
-        var later =
-                rows.ofTrees(trees.stream().map(tree -> tree.id).toList()).stream()
-                        .collect(Collectors.groupingBy(row -> row.treeId));
+    List<Tree> told(Actor actor, Collection<TreeEntity> trees) {
+        var later = later(trees);
         var hidden = formerKeepers.hidden(actor, trees);
         return trees.stream()
                 .map(
@@ -59,6 +58,20 @@ public class WordsBook {
                                         later.getOrDefault(tree.id, List.of()),
                                         hidden.getOrDefault(tree.id, Set.of())))
                 .toList();
+    }
+
+    /** What was said after the entry, by tree; of most nothing was, and nothing is asked then. */
+    private Map<Long, List<TreeWordsEntity>> later(Collection<TreeEntity> trees) {
+        var said = trees.stream().filter(tree -> tree.wordsRevision > 0).map(tree -> tree.id);
+        return rows.ofTrees(said.toList()).stream()
+                .collect(Collectors.groupingBy(row -> row.treeId));
+    }
+
+    /** A tree within reach, whose former keepers are known. */
+    ReachedTree reached(TreeEntity tree, Set<Long> former, Set<Long> hidden) {
+        var later = later(List.of(tree)).getOrDefault(tree.id, List.of());
+        return new ReachedTree(
+                told(tree, later, hidden), former, hidden, earlier(tree, later, hidden));
     }
 
     private static Tree told(TreeEntity tree, List<TreeWordsEntity> later, Set<Long> hidden) {
@@ -110,9 +123,13 @@ public class WordsBook {
     }
 
     /** What was said before, as far as it is for the actor; the latest first. */
-    public List<EarlierWords> earlier(Actor actor, TreeEntity tree) {
-        var later = rows.ofTrees(List.of(tree.id));
-        var hidden = formerKeepers.hidden(actor, tree);
+    List<EarlierWords> earlier(Actor actor, TreeEntity tree) {
+        var later = later(List.of(tree)).getOrDefault(tree.id, List.of());
+        return earlier(tree, later, formerKeepers.hidden(actor, tree));
+    }
+
+    private static List<EarlierWords> earlier(
+            TreeEntity tree, List<TreeWordsEntity> later, Set<Long> hidden) {
         var earlier = new ArrayList<EarlierWords>();
         for (var kind : Kind.values()) {
             var inTurn = said(tree, later, kind);

@@ -4,7 +4,6 @@ import jakarta.enterprise.context.RequestScoped;
 import jakarta.inject.Named;
 import java.time.LocalDate;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
-import org.ripewood.people.People;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
@@ -15,17 +14,14 @@ import org.ripewood.platform.Today;
 public class Frame {
 
     private final CurrentUser user;
-    private final People people;
     private final Today today;
     private final boolean demo;
 
     Frame(
             CurrentUser user,
-            People people,
             Today today,
             @ConfigProperty(name = "ripewood.demo", defaultValue = "false") boolean demo) {
         this.user = user;
-        this.people = people;
         this.today = today;
         this.demo = demo;
     }
@@ -52,6 +48,6 @@ public class Frame {
     }
 
     public String getName() {
-        return people.name(user.actor().personId());
+        return user.name();
     }
 }

@@ -2,10 +2,10 @@ package org.ripewood.web.kit;
 
 import java.util.Map;
 import org.ripewood.course.Technique;
-import org.ripewood.steps.Step;
+import org.ripewood.steps.StepBrief;
 
 /** A step and what it is called. */
-public record StepLine(Step step, String title) {
+public record StepLine(StepBrief step, String title) {
 
     /** What a technique is called; its code when the content does not have it. */
     public static String title(Map<String, Technique> techniques, String code) {

@@ -144,7 +144,7 @@ class PhotoDesk {
     private PhotoLists lists(Actor actor, long treeId) {
         var techniques = content.inForce().techniques();
         List<StepLine> steps =
-                stepsOfSchool.of(actor, treeId, STEPS).items().stream()
+                stepsOfSchool.briefs(actor, treeId).stream()
                         .map(
                                 step ->
                                         new StepLine(

@@ -3,10 +3,13 @@ package org.ripewood.web.steps;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import org.ripewood.aftercare.Aftercare;
+import org.ripewood.aftercare.Care;
 import org.ripewood.boards.Checklist;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
+import org.ripewood.standing.TreeLook;
+import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Typed;
 
@@ -29,12 +32,21 @@ class CareDesk {
      */
     CareSheet lay(Actor actor, long treeId, List<Checklist.Care> list, Typed typed) {
         var tree = trees.get(actor, treeId);
-        var care = aftercare.of(actor, treeId, today.date());
+        return lay(actor, tree, aftercare.of(actor, treeId, today.date()), list, typed);
+    }
+
+    /** The same of a tree that was just looked at. */
+    CareSheet lay(Actor actor, TreeLook look, List<Checklist.Care> list, Typed typed) {
+        return lay(actor, look.tree(), aftercare.of(look.day().state()), list, typed);
+    }
+
+    private static CareSheet lay(
+            Actor actor, Tree tree, Care care, List<Checklist.Care> list, Typed typed) {
         return new CareSheet(
                 tree,
                 care,
                 actor.is(Role.INSTRUCTOR) || tree.keeperId() == actor.personId(),
-                list.stream().filter(one -> !care.tellsOf(treeId, one.afterTitle())).toList(),
+                list.stream().filter(one -> !care.tellsOf(tree.id(), one.afterTitle())).toList(),
                 typed);
     }
 }

@@ -10,8 +10,8 @@ import org.ripewood.boards.Checklist;
 import org.ripewood.boards.ChecklistMaker;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Today;
+import org.ripewood.standing.Standings;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.Typed;
 
@@ -27,19 +27,19 @@ class ChecklistPages {
     }
 
     private final CurrentUser user;
-    private final Trees trees;
+    private final Standings standings;
     private final ChecklistMaker checklistMaker;
     private final CareDesk care;
     private final Today today;
 
     ChecklistPages(
             CurrentUser user,
-            Trees trees,
+            Standings standings,
             ChecklistMaker checklistMaker,
             CareDesk care,
             Today today) {
         this.user = user;
-        this.trees = trees;
+        this.standings = standings;
         this.checklistMaker = checklistMaker;
         this.care = care;
         this.today = today;
@@ -48,12 +48,13 @@ class ChecklistPages {
     @GET
     public Response checklist(long id) {
         var actor = user.actor();
-        var list = checklistMaker.make(actor, id, today.date());
+        var look = standings.look(actor, id, today.date());
+        var list = checklistMaker.of(look);
         return Answer.page(
                 Templates.checklist(
-                        trees.get(actor, id),
+                        look.tree(),
                         list,
-                        care.lay(actor, id, list.care(), Typed.fresh("none")),
+                        care.lay(actor, look, list.care(), Typed.fresh("none")),
                         Typed.fresh("report").with("doneOn", today.date())));
     }
 }

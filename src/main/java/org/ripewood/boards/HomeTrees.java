@@ -1,0 +1,155 @@
+package org.ripewood.boards;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.ripewood.condition.TreeState;
+import org.ripewood.people.PeopleUnchecked;
+import org.ripewood.people.Person;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Role;
+import org.ripewood.standing.SubjectGatherer;
+import org.ripewood.standing.TreeOnDay;
+import org.ripewood.standing.Usefulness;
+import org.ripewood.steps.StepBook;
+import org.ripewood.steps.StepBrief;
+import org.ripewood.trees.Tree;
+import org.ripewood.trees.TreesUnchecked;
+
+/**
+ * The trees of somebody's first page: their own, and those of the courses they teach. Read and
+ * judged at once, in a number of queries that does not depend on how many trees or courses.
+ */
+@ApplicationScoped
+@Transactional
+public class HomeTrees {
+
+    /** As many of one's own trees are told of one by one. */
+    public static final int MOST_OWN = 20;
+
+    private final PeopleUnchecked people;
+    private final TreesUnchecked trees;
+    private final SubjectGatherer gatherer;
+    private final StepBook steps;
+
+    HomeTrees(
+            PeopleUnchecked people,
+            TreesUnchecked trees,
+            SubjectGatherer gatherer,
+            StepBook steps) {
+        this.people = people;
+        this.trees = trees;
+        this.gatherer = gatherer;
+        this.steps = steps;
+    }
+
+    /**
+     * What a first page tells of trees.
+     *
+     * @param ownCount how many trees the person keeps
+     * @param own the first {@link #MOST_OWN} of them by label, with what comes next
+     * @param states all of their own trees
+     * @param lessons lessons their own trees wait for, the one that frees most first
+     * @param headlines how many trees of each taught course each headline leads
+     */
+    public record Seen(
+            int ownCount,
+            List<TreeNext> own,
+            List<TreeState> states,
+            List<LessonNeed> lessons,
+            Map<Long, Map<Board.Headline, Integer>> headlines) {
+
+        public Seen {
+            own = List.copyOf(own);
+            states = List.copyOf(states);
+            lessons = List.copyOf(lessons);
+            headlines = Map.copyOf(headlines);
+        }
+    }
+
+    /**
+     * The trees of the actor and of courses they teach.
+     *
+     * @param taught ids of courses the actor teaches
+     */
+    public Seen of(Actor actor, Collection<Long> taught, LocalDate on) {
+        var students = people.members(taught, Role.STUDENT);
+        var keepers = new HashMap<Long, Person>();
+        students.values().forEach(all -> all.forEach(person -> keepers.put(person.id(), person)));
+        keepers.computeIfAbsent(actor.personId(), people::get);
+        var kept = trees.ofKeepers(keepers.keySet());
+        var gathered =
+                gatherer.many(kept.stream().map(Tree::id).toList(), keepers.values(), on).stream()
+                        .collect(Collectors.groupingBy(tree -> tree.tree().keeperId()));
+        var own = ownOf(actor, gathered);
+        return new Seen(
+                own.size(),
+                next(own.stream().limit(MOST_OWN).toList()),
+                own.stream().map(TreeOnDay::state).toList(),
+                own.isEmpty() || !actor.is(Role.STUDENT)
+                        ? List.of()
+                        : LessonsNext.of(own.get(0).content(), own),
+                headlines(students, gathered));
+    }
+
+    private static List<TreeOnDay> ownOf(Actor actor, Map<Long, List<TreeOnDay>> byKeeper) {
+        return byKeeper.getOrDefault(actor.personId(), List.of()).stream()
+                .sorted(BY_LABEL)
+                .toList();
+    }
+
+    private static final Comparator<TreeOnDay> BY_LABEL =
+            Comparator.comparing((TreeOnDay tree) -> tree.tree().label())
+                    .thenComparing(tree -> tree.tree().id());
+
+    private List<TreeNext> next(List<TreeOnDay> own) {
+        var given = steps.all(own.stream().map(tree -> tree.tree().id()).toList());
+        return own.stream()
+                .map(tree -> next(tree, given.getOrDefault(tree.tree().id(), List.of())))
+                .toList();
+    }
+
+    private static TreeNext next(TreeOnDay tree, List<StepBrief> given) {
+        var content = tree.content();
+        var measure = MeasureNext.of(content, tree.standings());
+        return new TreeNext(
+                tree.tree(),
+                content.species(tree.tree().species()).common(),
+                ChecklistMaker.withStudent(tree).stream()
+                        .map(
+                                step ->
+                                        new TreeNext.Given(
+                                                step,
+                                                content.technique(step.technique()),
+                                                tree.tell(
+                                                        tree.find(step.technique()).orElseThrow())))
+                        .toList(),
+                measure.isEmpty() ? null : measure.get(0).title(),
+                ChecklistMaker.waitingStandings(tree).findFirst().map(tree::tell).orElse(null),
+                ChecklistMaker.care(tree, given));
+    }
+
+    private static Map<Long, Map<Board.Headline, Integer>> headlines(
+            Map<Long, List<Person>> students, Map<Long, List<TreeOnDay>> byKeeper) {
+        var headlines = new HashMap<Long, Map<Board.Headline, Integer>>();
+        students.forEach(
+                (course, members) -> {
+                    var counts = new EnumMap<Board.Headline, Integer>(Board.Headline.class);
+                    for (var member : members) {
+                        for (var tree : byKeeper.getOrDefault(member.id(), List.of())) {
+                            var leads = new Headlines(new Usefulness(tree.content())).of(tree);
+                            counts.merge(leads.headline(), 1, Integer::sum);
+                        }
+                    }
+                    headlines.put(course, counts);
+                });
+        return headlines;
+    }
+}

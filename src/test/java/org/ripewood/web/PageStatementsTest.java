@@ -1,0 +1,98 @@
+package org.ripewood.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.quarkus.hibernate.orm.PersistenceUnitExtension;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.ripewood.School;
+import org.ripewood.Statements;
+import org.ripewood.people.People;
+import org.ripewood.platform.Role;
+import org.ripewood.standing.Assigner;
+import org.ripewood.trees.Tree;
+
+/** How many statements a page sends to the database, whatever it shows and however many trees. */
+@QuarkusTest
+class PageStatementsTest {
+
+    @Inject @PersistenceUnitExtension Statements statements;
+    @Inject School school;
+    @Inject People people;
+    @Inject Assigner assigner;
+
+    private School.Group group;
+
+    @BeforeEach
+    void openSchool() {
+        group = school.newGroup();
+        school.showSkill(group.instructor(), group.student(), "wiring-branches");
+    }
+
+    private Tree treeWithARecord() {
+        var tree = school.tree(group.instructor(), group.student(), "ulmus_parvifolia");
+        school.see(group.instructor(), tree, "vigour_index", "78");
+        school.see(group.instructor(), tree, "pest_level", "0");
+        school.seeTrunk(group.instructor(), tree, 0, 40);
+        school.seeTrunk(group.instructor(), tree, 60, 34);
+        var wound = school.wound(group.instructor(), tree, "left", 12);
+        school.readWound(group.student(), tree, wound, 9);
+        assigner.noteFoundDone(
+                group.instructor(), tree.id(), "root_check", School.TODAY.minusDays(90), null);
+        return tree;
+    }
+
+    /** A tree is read once for a page, and judged once. */
+    @Test
+    void aTreesPagesReadItOnce() {
+        var tree = treeWithARecord();
+        for (var who : List.of(group.instructor(), group.student())) {
+            var visitor = Visitor.of(people, who);
+            var at = "/trees/" + tree.id();
+            assertThat(sent(visitor, at)).hasSizeLessThanOrEqualTo(15);
+            assertThat(sent(visitor, at + "/checklist")).hasSizeLessThanOrEqualTo(15);
+            assertThat(sent(visitor, at + "/passport")).hasSizeLessThanOrEqualTo(15);
+            assertThat(sent(visitor, at + "/route")).hasSizeLessThanOrEqualTo(17);
+            assertThat(sent(visitor, at))
+                    .filteredOn(sql -> sql.contains("from observation "))
+                    .hasSize(1);
+        }
+    }
+
+    /** First with one tree and one course, then with twenty trees and a second course. */
+    @Test
+    void listsOfTreesSendAsManyStatementsForTwentyAsForOne() {
+        var pupil = Visitor.of(people, group.student());
+        var teacher = Visitor.of(people, group.instructor());
+        var board = "/courses/" + group.course().id();
+        treeWithARecord();
+        int pupilsHome = sent(pupil, "/home").size();
+        int teachersHome = sent(teacher, "/home").size();
+        int boards = sent(teacher, board).size();
+        IntStream.range(0, 19).forEach(i -> treeWithARecord());
+        school.join(school.newGroup(), group.instructor(), Role.INSTRUCTOR);
+        assertThat(pupilsHome).isLessThanOrEqualTo(23);
+        assertThat(teachersHome).isLessThanOrEqualTo(28);
+        assertThat(boards).isLessThanOrEqualTo(42);
+        assertThat(sent(pupil, "/home")).hasSize(pupilsHome);
+        assertThat(sent(teacher, "/home")).hasSize(teachersHome);
+        assertThat(sent(teacher, board)).hasSize(boards);
+    }
+
+    @Test
+    void theListOfPeopleAsksForTheRolesOfAllAtOnce() {
+        var office = Visitor.of(people, school.person("Rika Registrar", Role.REGISTRAR));
+        IntStream.range(0, 10).forEach(i -> school.newGroup());
+        assertThat(sent(office, "/people")).hasSizeLessThanOrEqualTo(10);
+    }
+
+    /** The first time a page is asked for may fill what is kept in memory; so the second counts. */
+    private List<String> sent(Visitor who, String path) {
+        who.get(path);
+        return statements.of(() -> assertThat(who.get(path).statusCode()).as(path).isEqualTo(200));
+    }
+}
