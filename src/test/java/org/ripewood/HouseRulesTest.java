@@ -24,9 +24,11 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The plan of the house, as a map, and the rules that keep it. */
+@Tag("fast")
 class HouseRulesTest {
 
     private static final String ROOT = "org.ripewood.";

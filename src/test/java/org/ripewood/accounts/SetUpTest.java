@@ -9,6 +9,7 @@ import io.quarkus.test.junit.TestProfile;
 import jakarta.inject.Inject;
 import java.util.Map;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.Database;
 import org.ripewood.people.NewPerson;
@@ -18,6 +19,7 @@ import org.ripewood.platform.problems.Fault;
 import org.ripewood.platform.problems.Refused;
 
 /** The way from an empty school to its first registrar; in a database of its own. */
+@Tag("one-database")
 @QuarkusTest
 @TestProfile(SetUpTest.EmptySchool.class)
 class SetUpTest {

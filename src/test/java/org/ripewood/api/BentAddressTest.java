@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -20,6 +21,7 @@ import org.junit.jupiter.api.Test;
  * none of them leads past a guard, since all are refused before anything else. OWASP ASVS 5.0,
  * 8.3.1: what is allowed is decided in one place.
  */
+@Tag("one-database")
 @QuarkusTest
 class BentAddressTest {
 

@@ -7,6 +7,7 @@ import jakarta.inject.Inject;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.trees.EarlierWords;
 import org.ripewood.trees.HandOver;
@@ -19,6 +20,7 @@ import org.ripewood.trees.Trees;
  * A tree's origin and note are the words of whoever wrote them: handed on to another course, nobody
  * there reads those of its former keeper, by any door.
  */
+@Tag("one-database")
 @QuarkusTest
 class FormerKeepersWordsTest {
 

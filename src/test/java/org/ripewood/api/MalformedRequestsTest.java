@@ -11,6 +11,7 @@ import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.Test;
  * is built, or leaves anything behind. Where a bent request is still a good one nothing is asked of
  * it but that.
  */
+@Tag("one-database")
 @QuarkusTest
 class MalformedRequestsTest {
 

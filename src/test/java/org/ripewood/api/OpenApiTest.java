@@ -9,9 +9,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The description of the API says what there is and how it refuses. */
+@Tag("one-database")
 @QuarkusTest
 class OpenApiTest {
 

@@ -20,12 +20,14 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ripewood.photos.Pictures;
 
 /** Photos sent over the line: by whatever name, in pieces, too large, or only half. */
+@Tag("one-database")
 @QuarkusTest
 class PhotoUploadTest {
 

@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -22,6 +23,7 @@ import org.junit.jupiter.api.Test;
  *
  * <p>A signed-in person who asks for what is out of reach is answered as if it were not there.
  */
+@Tag("one-database")
 @QuarkusTest
 class RoleTableTest {
 

@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.accounts.CalendarLinks;
 import org.ripewood.assess.Judged;
@@ -32,6 +33,7 @@ import org.ripewood.trees.Tree;
  * address that reads is asked as everybody before they are there and afterwards, and answers the
  * same; where it may not (who did what), neither a note nor a level is in the answer.
  */
+@Tag("one-database")
 @QuarkusTest
 class SealedTest {
 

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -17,6 +18,7 @@ import org.junit.jupiter.api.Test;
  * invites, lets in and forgets nobody, by whatever door. A token that is found by a stranger would
  * otherwise be good for an account of their own.
  */
+@Tag("one-database")
 @QuarkusTest
 class TokensMakeNobodyTest {
 

@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -25,6 +26,7 @@ import org.ripewood.RawLine;
  * Bodies whose length is not told beforehand (RFC 9112, 7.1: chunks): OWASP ASVS 5.0, 5.2.1, asks
  * for a limit on whatever is sent.
  */
+@Tag("one-database")
 @QuarkusTest
 class UnannouncedBodyTest {
 

@@ -29,6 +29,7 @@ import java.util.SplittableRandom;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -46,6 +47,7 @@ import org.ripewood.platform.records.KeptPictures;
 import org.ripewood.platform.records.KeptTables;
 
 /** ZIPs made to do harm, or only broken: told with where, and nothing of them stays. */
+@Tag("one-database")
 @QuarkusTest
 @TestProfile(DemoProfile.class)
 class HostileZipTest {

@@ -27,6 +27,7 @@ import java.util.Set;
 import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.ripewood.photos.NewPhoto;
@@ -41,6 +42,7 @@ import org.ripewood.platform.records.KeptPictures;
 import org.ripewood.platform.records.KeptTables;
 
 /** Photos go along with the record, and come back with it the same to the byte. */
+@Tag("one-database")
 @QuarkusTest
 @TestProfile(DemoProfile.class)
 class PhotoRoundTripTest {

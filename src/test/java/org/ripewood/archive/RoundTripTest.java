@@ -26,6 +26,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import javax.sql.DataSource;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.ripewood.assess.Judged;
@@ -38,6 +39,7 @@ import org.ripewood.platform.records.KeptTable;
 import org.ripewood.platform.records.KeptTables;
 
 /** The demo school out of its database and into another one. */
+@Tag("one-database")
 @QuarkusTest
 @TestProfile(DemoProfile.class)
 class RoundTripTest {

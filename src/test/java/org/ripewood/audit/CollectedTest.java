@@ -2,9 +2,11 @@ package org.ripewood.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.audit.Change.Kind;
 
+@Tag("fast")
 class CollectedTest {
 
     private final Collected collected = new Collected();

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TimeZone;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -22,6 +23,7 @@ import org.ripewood.sessions.Attendance;
 import org.ripewood.sessions.Session;
 
 /** What is written by one library is read by another, and valid by RFC 5545. */
+@Tag("fast")
 class CalendarTextTest {
 
     private static final String SEED = "0b8f3c8e-6f0b-4a51-9d0e-1a2b3c4d5e6f";

@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.core.progress.Evidence;
 import org.ripewood.core.progress.Fact;
@@ -20,6 +21,7 @@ import org.ripewood.core.progress.WorkLedger;
 import org.ripewood.records.BranchRole;
 import org.ripewood.records.Clocks;
 
+@Tag("fast")
 class FactsOnDayTest {
 
     private static final LocalDate DAY = LocalDate.of(2026, 6, 15);

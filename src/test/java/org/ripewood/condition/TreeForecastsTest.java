@@ -6,6 +6,7 @@ import static org.ripewood.condition.RecordOf.treeOn;
 import static org.ripewood.core.progress.Source.INSTRUCTOR;
 
 import java.time.LocalDate;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.core.growth.CallusPace;
 import org.ripewood.core.progress.Fact;
@@ -15,6 +16,7 @@ import org.ripewood.core.season.GrowthDays;
 import org.ripewood.core.season.Outlook;
 
 /** What growing alone will bring about, in days of the calendar. */
+@Tag("fast")
 class TreeForecastsTest {
 
     private static final LocalDate DAY = LocalDate.of(2026, 6, 15);

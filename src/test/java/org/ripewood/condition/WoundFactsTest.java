@@ -7,12 +7,14 @@ import static org.ripewood.core.progress.Source.INSTRUCTOR;
 import static org.ripewood.core.progress.Source.STUDENT;
 
 import java.time.LocalDate;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Source;
 import org.ripewood.core.progress.Value;
 import org.ripewood.records.Wound;
 
+@Tag("fast")
 class WoundFactsTest {
 
     private static final LocalDate DAY = LocalDate.of(2026, 6, 15);

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -17,6 +18,7 @@ import org.ripewood.core.season.TypicalYear;
 import org.ripewood.course.Technique.Aftercare;
 
 /** The aftercare of the content in the jar; its figures are common practice, no source. */
+@Tag("fast")
 class AftercareTest {
 
     private static final Content CONTENT = Objects.requireNonNull(new Editing().read().content());

@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every kind of fault, each as one edit of faultless content: file, line, found, expected. */
+@Tag("fast")
 class ContentFaultsTest {
 
     private static final String WIRING = "techniques/wiring_primary.yaml";

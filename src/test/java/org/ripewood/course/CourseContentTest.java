@@ -8,11 +8,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.ripewood.platform.Markdown;
 
 /** A school's own folder of content, edited while the service runs. */
+@Tag("fast")
 class CourseContentTest {
 
     private static final String PINE = "species/pinus_thunbergii.yaml";

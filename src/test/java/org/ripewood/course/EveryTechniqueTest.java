@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.Objects;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.ripewood.core.progress.Fact;
@@ -13,6 +14,7 @@ import org.ripewood.core.progress.Truth;
 import org.ripewood.core.progress.Verdict;
 
 /** Every technique in the jar can be READY on a tree, and is not when one thing is amiss. */
+@Tag("fast")
 class EveryTechniqueTest {
 
     private static final Content CONTENT = Objects.requireNonNull(new Editing().read().content());

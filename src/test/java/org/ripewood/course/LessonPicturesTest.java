@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Pictures of lessons draw and do nothing else, and those a lesson names are there. */
+@Tag("fast")
 class LessonPicturesTest {
 
     private static final String LESSON = "lessons/hollow-cuts.md";

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.core.progress.DoseRule;
 import org.ripewood.core.progress.Fact;
@@ -18,6 +19,7 @@ import tools.jackson.databind.JsonNode;
 /**
  * The content in the jar held against what is published, and against what a school was promised.
  */
+@Tag("fast")
 class PublishedFactsTest {
 
     private static final Faults FAULTS = new Faults();

@@ -8,10 +8,12 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.platform.problems.Fault;
 import org.ripewood.platform.problems.Refused;
 
+@Tag("fast")
 class PasswordsTest {
 
     /** From the test vectors of Openwall's crypt_blowfish 1.3 (from memory): cost 5. */

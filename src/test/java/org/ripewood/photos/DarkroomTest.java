@@ -33,6 +33,7 @@ import java.util.zip.ZipOutputStream;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -41,6 +42,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.ripewood.platform.problems.Refused;
 
 /** What goes in may be anything; what comes out is upright pixels and nothing else. */
+@Tag("fast")
 class DarkroomTest {
 
     private static final int MOST_BYTES = 2_000_000;

@@ -16,10 +16,12 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.platform.problems.Refused;
 
 /** Nobody's pictures hold up another's for long. */
+@Tag("fast")
 class DecodingQueueTest {
 
     private static final long ONE = 1;

@@ -13,12 +13,14 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Files are whole or not there, and their names come from nobody. */
+@Tag("fast")
 class DiskPhotoStoreTest {
 
     private static final byte[] BYTES = {1, 2, 3};

@@ -14,6 +14,7 @@ import java.math.BigInteger;
 import java.util.Arrays;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -21,6 +22,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.ripewood.platform.problems.Refused;
 
 /** A JPEG that is kept as it came is pixels and nothing else (ITU-T T.81, annex B). */
+@Tag("fast")
 class KeptJpegTest {
 
     private static final byte[] WORDS = "<script>hidden</script>".repeat(20).getBytes(ISO_8859_1);

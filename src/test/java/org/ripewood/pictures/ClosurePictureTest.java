@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -14,6 +15,7 @@ import org.ripewood.core.growth.Closure.Look;
 import org.ripewood.core.season.Outlook;
 import org.ripewood.pictures.ClosureDrawing.Opening;
 
+@Tag("fast")
 class ClosurePictureTest {
 
     private static final LocalDate CUT = LocalDate.of(2024, 3, 12);

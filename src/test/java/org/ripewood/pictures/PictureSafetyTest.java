@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ripewood.core.season.Outlook;
 
 /** What people type never becomes part of the drawing. */
+@Tag("fast")
 class PictureSafetyTest {
 
     private static Picture named(String name) {

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -15,6 +16,7 @@ import org.ripewood.core.season.Outlook;
 import org.ripewood.pictures.RouteDrawing.Stage;
 import org.ripewood.pictures.RouteDrawing.Step;
 
+@Tag("fast")
 class RoutePictureTest {
 
     private static final LocalDate TODAY = LocalDate.of(2026, 6, 20);

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,6 +20,7 @@ import org.ripewood.core.season.TypicalYear;
 import org.ripewood.pictures.SeasonDrawing.Span;
 import org.ripewood.pictures.SeasonDrawing.Window;
 
+@Tag("fast")
 class SeasonPictureTest {
 
     private static final LocalDate NEW_YEAR = LocalDate.of(2026, 1, 1);

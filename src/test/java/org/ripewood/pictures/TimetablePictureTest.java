@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -13,6 +14,7 @@ import org.ripewood.pictures.TimetableDrawing.Kind;
 import org.ripewood.pictures.TimetableDrawing.Pause;
 import org.ripewood.pictures.TimetableDrawing.Phase;
 
+@Tag("fast")
 class TimetablePictureTest {
 
     private static Bench wired(String bench, String tree, int from, String instructor) {

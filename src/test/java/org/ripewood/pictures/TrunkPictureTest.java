@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -14,6 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.ripewood.core.growth.TaperProfile;
 import org.ripewood.core.growth.TaperProfile.Reading;
 
+@Tag("fast")
 class TrunkPictureTest {
 
     private static final TaperProfile NOTHING_MEASURED = new TaperProfile(List.of());

@@ -7,12 +7,14 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ripewood.pictures.WeeksDrawing.Row;
 import org.ripewood.pictures.WeeksDrawing.Week;
 
+@Tag("fast")
 class WeeksPictureTest {
 
     private static final LocalDate FROM = LocalDate.of(2026, 3, 2);

@@ -8,6 +8,7 @@ import io.quarkus.test.junit.TestProfile;
 import jakarta.inject.Inject;
 import java.util.Set;
 import java.util.UUID;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -18,6 +19,7 @@ import org.ripewood.accounts.Register;
 import org.ripewood.people.NewPerson;
 
 /** What a proxy says of a request is believed, and still has to make sense. */
+@Tag("one-database")
 @QuarkusTest
 @TestProfile(DoorProfile.class)
 class BehindAProxyTest {

@@ -23,6 +23,7 @@ import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -38,6 +39,7 @@ import org.ripewood.people.Person;
  * Where HTTP/2 is spoken (RFC 9113), whose bodies need not tell their length, they are bounded like
  * any other.
  */
+@Tag("one-database")
 @QuarkusTest
 @TestProfile(DoorProfile.class)
 class Http2BodyTest {

@@ -3,10 +3,12 @@ package org.ripewood.platform;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
+@Tag("fast")
 class MarkdownTest {
 
     /** Tags that may come out; whatever else stands between angle brackets is harm. */

@@ -9,6 +9,7 @@ import jakarta.inject.Inject;
 import java.util.ArrayList;
 import java.util.Set;
 import java.util.UUID;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -22,6 +23,7 @@ import org.ripewood.people.NewPerson;
  * Requests of strangers that no browser makes: each is answered in words, and none is written into
  * the log as a fault of the service, or a stranger could fill it. OWASP ASVS 5.0, 16.5.1.
  */
+@Tag("one-database")
 @QuarkusTest
 class OddRequestsTest {
 

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -27,6 +28,7 @@ import org.ripewood.people.Person;
  * What another site's page can make a browser send: forms and simple requests, with the browser's
  * cookies. OWASP ASVS 5.0, 3.5.1 and 3.5.3.
  */
+@Tag("one-database")
 @QuarkusTest
 class OtherSitesTest {
 

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
 import java.time.Duration;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,6 +17,7 @@ import org.ripewood.RawLine;
  * Connections on which nothing comes, or too slowly, are closed (RFC 9112, 9.5); the times are
  * those of the profile, common practice has no number.
  */
+@Tag("one-database")
 @QuarkusTest
 @TestProfile(DoorProfile.class)
 class PatienceTest {

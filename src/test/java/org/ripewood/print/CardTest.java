@@ -23,6 +23,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeSet;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
@@ -31,6 +32,7 @@ import org.ripewood.platform.Actor;
 import org.ripewood.trees.Tree;
 
 /** The card on a tree and the record that travels with it, asked for as a browser does. */
+@Tag("one-database")
 @QuarkusTest
 @TestProfile(CardTest.BehindAProxy.class)
 class CardTest {
@@ -47,7 +49,7 @@ class CardTest {
         }
     }
 
-    private static final int MOST_A_MINUTE = 10;
+    private static final int MOST_A_MINUTE = 2;
 
     @Inject School school;
     @Inject PeopleUnchecked peopleUnchecked;

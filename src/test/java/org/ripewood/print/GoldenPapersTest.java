@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.SchoolProfile;
 import org.ripewood.people.Course;
@@ -17,6 +18,7 @@ import org.ripewood.pictures.RoutePicture;
 import org.ripewood.pictures.Sheet;
 
 /** What stands on each paper, as a page and sheet by sheet. */
+@Tag("one-database")
 @QuarkusTest
 @TestProfile(SchoolProfile.class)
 class GoldenPapersTest {

@@ -3,11 +3,13 @@ package org.ripewood.secondfactor;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Role;
 
+@Tag("fast")
 class SecondFactorForTest {
 
     @ParameterizedTest

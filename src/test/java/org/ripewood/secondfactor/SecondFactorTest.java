@@ -20,6 +20,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.accounts.ApiToken;
 import org.ripewood.accounts.ApiTokens;
@@ -41,6 +42,7 @@ import org.ripewood.signin.SignInPause;
 import org.ripewood.signin.SignIns;
 
 /** Signing in with a code beside the password (OWASP ASVS 5.0.0, 6.3.3 and 6.5). */
+@Tag("one-database")
 @QuarkusTest
 class SecondFactorTest {
 

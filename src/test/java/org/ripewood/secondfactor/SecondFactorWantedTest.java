@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.Database;
 import org.ripewood.accounts.ApiToken;
@@ -32,6 +33,7 @@ import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Refused;
 
 /** A school that wants a second factor of its registrars. */
+@Tag("one-database")
 @QuarkusTest
 @TestProfile(SecondFactorWantedTest.OfRegistrars.class)
 class SecondFactorWantedTest {

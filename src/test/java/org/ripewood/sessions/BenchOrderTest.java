@@ -3,8 +3,10 @@ package org.ripewood.sessions;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
+@Tag("fast")
 class BenchOrderTest {
 
     @Test

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.Database;
 import org.ripewood.accounts.Register;
@@ -21,6 +22,7 @@ import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 
 /** What of OWASP ASVS 5.0.0 holds behind a proxy that speaks TLS. */
+@Tag("one-database")
 @QuarkusTest
 @TestProfile(AsvsHttpsTest.BehindTls.class)
 class AsvsHttpsTest {

@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.accounts.PasswordLinks;
 import org.ripewood.accounts.Register;
@@ -34,6 +35,7 @@ import org.ripewood.platform.problems.Refused;
  * What was checked of the OWASP Application Security Verification Standard 5.0.0, up to level 2:
  * its number, and in our words what holds here. What other tests check is named in their own words.
  */
+@Tag("one-database")
 @QuarkusTest
 class AsvsTest {
 

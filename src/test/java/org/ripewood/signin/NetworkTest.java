@@ -3,12 +3,14 @@ package org.ripewood.signin;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Addresses are those kept for documentation (RFC 5737 and RFC 3849). */
+@Tag("fast")
 class NetworkTest {
 
     @Test

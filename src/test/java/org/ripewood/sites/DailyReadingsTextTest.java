@@ -9,6 +9,7 @@ import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,6 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.ripewood.core.season.DailyReadings;
 import org.ripewood.core.season.DayReading;
 
+@Tag("fast")
 class DailyReadingsTextTest {
 
     private static final LocalDate TODAY = LocalDate.of(2024, 6, 30);

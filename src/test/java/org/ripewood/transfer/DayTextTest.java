@@ -3,10 +3,12 @@ package org.ripewood.transfer;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+@Tag("fast")
 class DayTextTest {
 
     private static final LocalDate LOADING_DAY = LocalDate.of(2028, 3, 1);

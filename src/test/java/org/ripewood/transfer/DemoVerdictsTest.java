@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Predicate;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ripewood.condition.TreeStates;
@@ -36,6 +37,7 @@ import org.ripewood.steps.Steps;
 import org.ripewood.trees.Tree;
 
 /** Whatever day of the year the demo school is loaded on, everything can be seen on it. */
+@Tag("one-database")
 @QuarkusTest
 class DemoVerdictsTest {
 

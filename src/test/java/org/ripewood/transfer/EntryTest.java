@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.LocalDate;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -12,6 +13,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.ripewood.platform.Role;
 
 /** What a faulty file is told, and where. */
+@Tag("fast")
 class EntryTest {
 
     private static final LocalDate LOADING_DAY = LocalDate.of(2028, 3, 1);

@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -26,6 +27,7 @@ import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
 
 /** A small school with one tree; each case breaks one thing in it. */
+@Tag("one-database")
 @QuarkusTest
 class SchoolImportTest {
 

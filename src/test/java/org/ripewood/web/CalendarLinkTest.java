@@ -9,12 +9,14 @@ import jakarta.inject.Inject;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.people.People;
 
 /** The private link to a calendar, where its owner makes, renews and ends it. */
+@Tag("one-database")
 @QuarkusTest
 @TestProfile(SchoolProfile.class)
 class CalendarLinkTest {

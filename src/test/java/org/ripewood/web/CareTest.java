@@ -7,6 +7,7 @@ import io.quarkus.test.junit.TestProfile;
 import jakarta.inject.Inject;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
@@ -19,6 +20,7 @@ import org.ripewood.records.WorksDone;
 import org.ripewood.trees.Tree;
 
 /** Care after work where its keeper looks for it. */
+@Tag("one-database")
 @QuarkusTest
 @TestProfile(SchoolProfile.class)
 class CareTest {

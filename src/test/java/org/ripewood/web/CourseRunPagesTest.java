@@ -6,6 +6,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
 import jakarta.inject.Inject;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
@@ -16,6 +17,7 @@ import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.platform.Role;
 
 /** A registrar ends memberships and holds a course again; what is over stands apart. */
+@Tag("one-database")
 @QuarkusTest
 @TestProfile(SchoolProfile.class)
 class CourseRunPagesTest {

@@ -10,6 +10,7 @@ import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
@@ -34,6 +35,7 @@ import org.ripewood.steps.Steps;
 import org.ripewood.trees.Tree;
 
 /** Forms: what is good is kept and leads on; what is not comes back as it was typed. */
+@Tag("one-database")
 @QuarkusTest
 @TestProfile(SchoolProfile.class)
 class FormsTest {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
@@ -24,6 +25,7 @@ import org.ripewood.records.Wound;
 import org.ripewood.trees.Tree;
 
 /** Measuring at the bench: the form knows what was measured before and asks about what is odd. */
+@Tag("one-database")
 @QuarkusTest
 @TestProfile(SchoolProfile.class)
 class MeasureTest {

@@ -8,6 +8,7 @@ import jakarta.inject.Inject;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.Statements;
@@ -17,6 +18,7 @@ import org.ripewood.standing.Assigner;
 import org.ripewood.trees.Tree;
 
 /** How many statements a page sends to the database, whatever it shows and however many trees. */
+@Tag("one-database")
 @QuarkusTest
 class PageStatementsTest {
 

@@ -10,6 +10,7 @@ import java.io.ByteArrayInputStream;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
@@ -24,6 +25,7 @@ import org.ripewood.trees.HandOvers;
 import org.ripewood.trees.Tree;
 
 /** The record with its photos on pages: taken out, brought in, and told of before forgetting. */
+@Tag("one-database")
 @QuarkusTest
 @TestProfile(SchoolProfile.class)
 class RecordPageTest {

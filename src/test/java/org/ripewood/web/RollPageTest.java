@@ -9,6 +9,7 @@ import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
@@ -22,6 +23,7 @@ import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
 
 /** Who came is marked in one form, told to the student, and never written over unseen. */
+@Tag("one-database")
 @QuarkusTest
 @TestProfile(SchoolProfile.class)
 class RollPageTest {

@@ -25,7 +25,6 @@ import org.ripewood.web.kit.Typed;
 class PhotoDesk {
 
     private static final int ON_A_PAGE = 24;
-    private static final PageRequest STEPS = new PageRequest(0, 100);
 
     private final Photos photos;
     private final Trees trees;

@@ -13,6 +13,7 @@ import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.aftercare.Care;
@@ -169,9 +170,11 @@ class HomePages {
     private List<SessionLine> ahead(Actor actor, List<Course> courses) {
         var byId = courses.stream().collect(toMap(Course::id, course -> course));
         return sessions.ofCourses(actor, today.date()).stream()
-                .filter(session -> byId.containsKey(session.courseId()))
+                .flatMap(
+                        session ->
+                                Stream.ofNullable(byId.get(session.courseId()))
+                                        .map(course -> new SessionLine(session, course)))
                 .limit(MOST_SESSIONS)
-                .map(session -> new SessionLine(session, byId.get(session.courseId())))
                 .toList();
     }
 

@@ -3,10 +3,12 @@ package org.ripewood.core.agreement;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+@Tag("fast")
 class AgreementBandTest {
 
     /** Landis and Koch 1977, Biometrics 33:159-174; 0.205 and its like fall in the table's gaps. */

@@ -8,11 +8,13 @@ import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What holds for any grades and scores: seeded, with the seed in the message. */
+@Tag("fast")
 class AgreementLawsTest {
 
     private static final int ROUNDS = 300;

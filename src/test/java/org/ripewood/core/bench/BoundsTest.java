@@ -7,9 +7,11 @@ import static org.ripewood.core.bench.WorkPhase.handsOn;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Bounds on small days, worked by hand. */
+@Tag("fast")
 class BoundsTest {
 
     private static final Span HOURS = new Span(540, 720);

@@ -12,9 +12,11 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Laws of the choice of work on random days; each case can be repeated from its seed. */
+@Tag("fast")
 class DayChoiceLawsTest {
 
     private static final int CASES = 400;

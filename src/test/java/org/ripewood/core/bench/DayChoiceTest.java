@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -15,6 +16,7 @@ import org.ripewood.core.bench.Candidate.Ready;
 import org.ripewood.core.bench.Candidate.Skill;
 import org.ripewood.core.bench.Candidate.Sureness;
 
+@Tag("fast")
 class DayChoiceTest {
 
     private static final DayLimits PLENTY =

@@ -10,12 +10,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.ripewood.core.bench.Timetable.Slot;
 
 /** Small days laid out by hand; minutes count from midnight, the day begins at 540 (9 o'clock). */
+@Tag("fast")
 class ListTimetablerTest {
 
     private static final Span NINE_TO_TWELVE = new Span(540, 720);

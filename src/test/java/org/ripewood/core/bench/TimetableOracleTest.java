@@ -25,6 +25,7 @@ import org.junit.jupiter.api.Test;
  * more than that. Its own bound on days it does not prove is far too low to say anything (half of
  * the cost and less); the gap to the better of its bound and ours is told in the report.
  */
+@Tag("fast")
 class TimetableOracleTest {
 
     private static final Path KEPT = Path.of("src/test/resources/calibration/timetable.txt");

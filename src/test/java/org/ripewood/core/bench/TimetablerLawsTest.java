@@ -9,9 +9,11 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Laws that hold on any day; each case can be repeated from its seed. */
+@Tag("fast")
 class TimetablerLawsTest {
 
     private static final int CASES = 60;

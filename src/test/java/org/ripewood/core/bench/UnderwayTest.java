@@ -11,11 +11,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.core.bench.ChocoTimetabler.Effort;
 import org.ripewood.core.bench.Timetable.Slot;
 
 /** A day that has begun is laid out again from now on. */
+@Tag("fast")
 class UnderwayTest {
 
     private static final Span HOURS = new Span(540, 780);

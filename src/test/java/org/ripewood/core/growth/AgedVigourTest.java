@@ -10,10 +10,12 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.core.growth.AgedVigour.Seen;
 
 /** Shares and half-lives are common practice, no source; their arithmetic is checked by hand. */
+@Tag("fast")
 class AgedVigourTest {
 
     private static final LocalDate TODAY = LocalDate.of(2024, 7, 1);

@@ -23,6 +23,7 @@ import org.ripewood.core.season.GrowthDays;
  *
  * <p>Coverage of 10,000 draws is known to 0.4 %, so 77 to 83 % is wide of chance.
  */
+@Tag("fast")
 class CalibrationTest {
 
     private static final Path KEPT = Path.of("src/test/resources/calibration/growth.txt");

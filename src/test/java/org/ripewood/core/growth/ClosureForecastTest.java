@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,6 +18,7 @@ import org.ripewood.core.growth.Closure.Look;
 import org.ripewood.core.season.GrowthDays;
 import org.ripewood.core.season.Outlook;
 
+@Tag("fast")
 class ClosureForecastTest {
 
     private static final LocalDate MADE = LocalDate.of(2020, 3, 1);

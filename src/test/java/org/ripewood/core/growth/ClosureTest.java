@@ -10,12 +10,14 @@ import java.util.List;
 import java.util.Random;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.ripewood.core.growth.Closure.Look;
 
 /** When a wound counts as open or stalled is common practice, no source. */
+@Tag("fast")
 class ClosureTest {
 
     private static final LocalDate MADE = LocalDate.of(2024, 3, 1);

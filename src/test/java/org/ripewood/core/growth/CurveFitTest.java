@@ -8,10 +8,12 @@ import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.hipparchus.fitting.PolynomialCurveFitter;
 import org.hipparchus.fitting.WeightedObservedPoints;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+@Tag("fast")
 class CurveFitTest {
 
     /** R data set Orange: age in days, trunk circumference in mm of five orange trees. */

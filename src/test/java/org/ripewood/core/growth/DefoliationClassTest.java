@@ -3,10 +3,12 @@ package org.ripewood.core.growth;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+@Tag("fast")
 class DefoliationClassTest {
 
     /** Bounds of Eurostat, Glossary: Degree of defoliation (classes of ICP Forests). */

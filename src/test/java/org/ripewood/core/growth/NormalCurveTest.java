@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.apache.commons.statistics.distribution.NormalDistribution;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
+@Tag("fast")
 class NormalCurveTest {
 
     /** Against Apache Commons Statistics 1.3. */

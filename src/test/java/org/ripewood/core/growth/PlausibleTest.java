@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.TreeSet;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -15,6 +16,7 @@ import org.ripewood.core.growth.Doubt.Oddity;
 import org.ripewood.core.growth.TaperProfile.Reading;
 
 /** Every bound is common practice without a source, so each row says on which side it lies. */
+@Tag("fast")
 class PlausibleTest {
 
     private static final LocalDate ON = LocalDate.of(2026, 2, 20);

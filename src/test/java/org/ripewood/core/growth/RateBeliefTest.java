@@ -7,9 +7,11 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.core.season.GrowthDays;
 
+@Tag("fast")
 class RateBeliefTest {
 
     /**

@@ -3,8 +3,10 @@ package org.ripewood.core.growth;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
+@Tag("fast")
 class SeasonWalkTest {
 
     /** Annual flow of the Nile at Aswan, 1871 to 1970: R data set Nile (Cobb 1978). */

@@ -7,9 +7,11 @@ import java.util.SplittableRandom;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.QRDecomposition;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.core.growth.SteadyRate.Seasons;
 
+@Tag("fast")
 class SteadyRateTest {
 
     /**

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,6 +18,7 @@ import org.ripewood.core.growth.TaperProfile.Bulge;
 import org.ripewood.core.growth.TaperProfile.Reading;
 
 /** The measuring error is common practice, no source. */
+@Tag("fast")
 class TaperProfileTest {
 
     @Test

@@ -10,12 +10,14 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.core.growth.Thickening.Form;
 import org.ripewood.core.growth.Thickening.Reading;
 import org.ripewood.core.season.GrowthDays;
 import org.ripewood.core.season.Outlook;
 
+@Tag("fast")
 class ThickeningTest {
 
     private static final LocalDate FIRST = LocalDate.of(2010, 3, 1);

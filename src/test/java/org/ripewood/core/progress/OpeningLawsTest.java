@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.core.progress.Bench.RuleOf;
 import org.ripewood.core.progress.Bench.TreeOf;
@@ -20,6 +21,7 @@ import org.ripewood.core.season.Outlook;
 import org.ripewood.core.season.TypicalYear;
 
 /** Laws of openings, whatever the rules and the tree; each case can be repeated from its seed. */
+@Tag("fast")
 class OpeningLawsTest {
 
     private static final int CASES = 2_000;

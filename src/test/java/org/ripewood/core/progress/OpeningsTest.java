@@ -12,6 +12,7 @@ import static org.ripewood.core.progress.Bench.season;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -23,6 +24,7 @@ import org.ripewood.core.season.StageRange;
 import org.ripewood.core.season.TypicalYear;
 
 /** Days are reckoned by hand from 20 February 2024; the rules are common practice, no source. */
+@Tag("fast")
 class OpeningsTest {
 
     private static final LocalDate SOON = LocalDate.of(2024, 6, 1);

@@ -11,6 +11,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.core.progress.Bench.RuleOf;
 import org.ripewood.core.progress.Bench.TreeOf;
@@ -19,6 +20,7 @@ import org.ripewood.core.season.Outlook;
 import org.ripewood.core.season.TypicalYear;
 
 /** Weeks are reckoned by hand from 20 February 2024; the rules are common practice, no source. */
+@Tag("fast")
 class ReadyWeeksTest {
 
     private static TreeOf tree(int latitude) {

@@ -10,12 +10,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.ripewood.core.season.GrowthDays;
 import org.ripewood.core.season.Habit;
 
+@Tag("fast")
 class RecoveryTest {
 
     private static final int LAW_CASES = 2_000;

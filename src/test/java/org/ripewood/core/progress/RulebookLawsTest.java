@@ -8,11 +8,13 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.core.progress.Bench.RuleOf;
 import org.ripewood.core.progress.Bench.TreeOf;
 
 /** Laws that hold whatever the rules and the tree; each case can be repeated from its seed. */
+@Tag("fast")
 class RulebookLawsTest {
 
     private static final int CASES = 3_000;

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -20,6 +21,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.ripewood.core.progress.Bench.RuleOf;
 import org.ripewood.core.progress.Bench.TreeOf;
 
+@Tag("fast")
 class RulebookTest {
 
     @ParameterizedTest(name = "{0}")

@@ -2,12 +2,14 @@ package org.ripewood.core.progress;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Kleene's strong tables: S. C. Kleene 1952, Introduction to Metamathematics, § 64 (from memory).
  */
+@Tag("fast")
 class TruthTest {
 
     @ParameterizedTest

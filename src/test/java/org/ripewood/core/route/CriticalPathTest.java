@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.core.route.Ways.StepOf;
 import org.ripewood.core.season.Outlook;
@@ -18,6 +19,7 @@ import org.ripewood.core.season.Outlook;
  * <p>An activity's length is a lag from its step to the steps that follow, and the end is a step of
  * its own. One unit of time of the examples is a day here.
  */
+@Tag("fast")
 class CriticalPathTest {
 
     /** Steps of a network: activity to its length, and to what comes before it. */

@@ -10,6 +10,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.core.route.Ways.StepOf;
 import org.ripewood.core.season.GrowingSeason;
@@ -23,6 +24,7 @@ import org.ripewood.core.season.Outlook;
  * <p>Of {@link #TREES} trees a share of 0.8 has a standard error of 1.2 %. Source of the posterior:
  * Gelman et al., "Bayesian Data Analysis", section 2.5 (precisions add).
  */
+@Tag("fast")
 class RouteCalibrationTest {
 
     private static final int TREES = 1_200;

@@ -13,6 +13,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.core.progress.DoseRule;
 import org.ripewood.core.progress.Work;
@@ -21,6 +22,7 @@ import org.ripewood.core.route.Ways.StepOf;
 import org.ripewood.core.season.Outlook;
 
 /** Laws that hold whatever the steps; each case can be repeated from its seed. */
+@Tag("fast")
 class RouteLawsTest {
 
     private static final int CASES = 150;

@@ -12,6 +12,7 @@ import static org.ripewood.core.route.Ways.sure;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.core.progress.DoseRule;
 import org.ripewood.core.progress.Work;
@@ -20,6 +21,7 @@ import org.ripewood.core.route.Ways.StepOf;
 import org.ripewood.core.season.Outlook;
 
 /** Routes worked out by hand; the calendar is the only outside there is for them. */
+@Tag("fast")
 class RouteTest {
 
     private static LocalDate day(int year, int month, int day) {

@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.core.progress.Criterion;
 import org.ripewood.core.progress.Evidence;
@@ -32,6 +33,7 @@ import org.ripewood.core.season.Outlook;
 import org.ripewood.core.season.StageRange;
 
 /** A small rulebook and one tree, from standing to route; worked out by hand. */
+@Tag("fast")
 class TreeRouteTest {
 
     private static final Traits MAPLE = new Traits("maple", Habit.DECIDUOUS, Set.of(), 0.33);

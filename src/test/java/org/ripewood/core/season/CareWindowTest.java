@@ -6,12 +6,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Days are worked by hand from the half months of {@link TypicalYear} (common practice). */
+@Tag("fast")
 class CareWindowTest {
 
     private static final StageClock NORTH = TypicalYear.of(Habit.DECIDUOUS, 50);

@@ -6,12 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.Duration;
 import java.time.LocalDate;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.shredzone.commons.suncalc.SunTimes;
 
+@Tag("fast")
 class DayLengthTest {
 
     /**

@@ -3,9 +3,11 @@ package org.ripewood.core.season;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+@Tag("fast")
 class GrowingSeasonTest {
 
     @ParameterizedTest

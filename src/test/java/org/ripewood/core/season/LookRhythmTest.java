@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.LocalDate;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Wire: every 2 weeks in growth, every 6 at rest (common practice, no source). */
+@Tag("fast")
 class LookRhythmTest {
 
     private static final LookRhythm WIRE = new LookRhythm(14, 42);

@@ -7,8 +7,10 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
+@Tag("fast")
 class OutlookTest {
 
     private static final LocalDate TODAY = LocalDate.of(2026, 4, 20);

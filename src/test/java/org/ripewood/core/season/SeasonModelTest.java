@@ -9,12 +9,14 @@ import java.util.List;
 import java.util.NavigableMap;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+@Tag("fast")
 class SeasonModelTest {
 
     private static final LocalDate FIRST = LocalDate.of(2023, 1, 1);

@@ -8,12 +8,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.ripewood.core.supply.Mix.Part;
 
 /** Bark, chips and peat: Int. J. Agronomy 2012, 978528, table 1. */
+@Tag("fast")
 class MixTest {
 
     private static final Substrate BARK = known("pine bark", 0.18, 0.48, 0.31, 50.0);

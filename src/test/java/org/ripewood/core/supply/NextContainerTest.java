@@ -9,12 +9,14 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.ripewood.core.supply.NextContainer.Fitting;
 
 /** Depths and lengths wanted are common practice, no source; the fitting is plane geometry. */
+@Tag("fast")
 class NextContainerTest {
 
     private static final Footprint ROUND_200 = Footprint.round(200);

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,6 +17,7 @@ import org.ripewood.core.supply.NurseryClass.Place;
  * Cubic inches of ANSI Z60.1 are from memory; litres are worked by hand at 16.387064 cm³ to the
  * cubic inch. Substrate trials fill class #1 with 2.8 l (HortScience 59(10):1477).
  */
+@Tag("fast")
 class NurseryClassTest {
 
     @ParameterizedTest

@@ -13,9 +13,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Sums worked by hand. */
+@Tag("fast")
 class ShoppingTest {
 
     private static final LocalDate FIRST = LocalDate.of(2026, 3, 7);

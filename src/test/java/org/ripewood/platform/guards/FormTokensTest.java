@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Base64;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** OWASP ASVS 5.0, 3.5.1: tokens that another site can neither guess nor make. */
+@Tag("fast")
 class FormTokensTest {
 
     private final FormTokens tokens = new FormTokens(Optional.of("a key of sixteen and more"));

@@ -16,10 +16,12 @@ import java.util.List;
 import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.platform.problems.Refused;
 
 /** Nobody keeps the machine busy for others by asking for papers and files. */
+@Tag("fast")
 class RateLimitTest {
 
     private static final int MOST = 3;

@@ -2,12 +2,14 @@ package org.ripewood.platform.http;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.NullSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The one spelling of an address: RFC 3986, 6.2.2 normalised, and less than 3.3 allows. */
+@Tag("fast")
 class AskedAddressTest {
 
     @ParameterizedTest

@@ -2,9 +2,11 @@ package org.ripewood.platform.http;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+@Tag("fast")
 class SecretAddressTest {
 
     @ParameterizedTest

@@ -7,10 +7,12 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.time.Duration;
 import java.time.Instant;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What a crash left of requests is taken away, and nothing that is still coming in. */
+@Tag("fast")
 class UploadSweepTest {
 
     private static final Instant NOW = Instant.parse("2026-05-01T12:00:00Z");

@@ -3,6 +3,7 @@ package org.ripewood.platform.http;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.NullSource;
@@ -11,6 +12,7 @@ import org.ripewood.platform.problems.Fault;
 import org.ripewood.platform.problems.Refused;
 
 /** Entity tags as RFC 9110, 8.8.3 writes them; 428 is RFC 6585, 3. */
+@Tag("fast")
 class VersionsTest {
 
     @Test

@@ -3,6 +3,7 @@ package org.ripewood.platform.problems;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.sql.SQLException;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -11,6 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * Whoever loses a race in the database is asked to try once more. Codes: PostgreSQL 16 manual,
  * appendix A; those of H2 from memory.
  */
+@Tag("fast")
 class LostRaceTest {
 
     @ParameterizedTest

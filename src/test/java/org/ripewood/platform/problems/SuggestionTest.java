@@ -3,8 +3,10 @@ package org.ripewood.platform.problems;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
+@Tag("fast")
 class SuggestionTest {
 
     private static final List<String> KNOWN =

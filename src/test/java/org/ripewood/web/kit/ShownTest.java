@@ -3,6 +3,7 @@ package org.ripewood.web.kit;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -12,6 +13,7 @@ import org.ripewood.core.progress.Value;
 import org.ripewood.core.progress.WorkLedger;
 import org.ripewood.platform.problems.Fault;
 
+@Tag("fast")
 class ShownTest {
 
     private static final LocalDate DAY = LocalDate.of(2024, 5, 3);

@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import jakarta.ws.rs.core.MultivaluedHashMap;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.platform.problems.Fault;
 import org.ripewood.platform.problems.Refused;
 
+@Tag("fast")
 class TypedTest {
 
     @Test

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
@@ -30,6 +31,7 @@ import org.ripewood.trees.Tree;
 import org.ripewood.web.Visitor;
 
 /** Photos on pages: sent from a phone, side by side, beside the wound and the step they show. */
+@Tag("one-database")
 @QuarkusTest
 @TestProfile(SchoolProfile.class)
 class PhotoPagesTest {
