@@ -1,5 +1,7 @@
 package org.ripewood.core.growth;
 
+import java.util.Arrays;
+
 /**
  * A width that falls at a steady rate but for the seasons, learnt from readings of known error.
  *
@@ -69,13 +71,22 @@ final class SteadyRate {
         shares = new SeasonShare[seasons.spread() > 0 ? TIMES.length : 1];
         rates = new double[shares.length * RATES];
         weights = new double[rates.length];
-        var evidence = new double[shares.length];
         for (int i = 0; i < shares.length; i++) {
             shares[i] = new SeasonShare(x, y, measuringSd, seasons.times(TIMES[i]), unit);
-            evidence[i] = BELIEVED[i] * Math.exp(shares[i].logEvidence() - shares[0].logEvidence());
             layOut(i, priorRate, 1 / (priorRateSd * priorRateSd));
         }
-        weigh(evidence);
+        weigh(evidence());
+    }
+
+    /** How likely each share is, against the likeliest: their logarithms may lie far apart. */
+    private double[] evidence() {
+        var logs = Arrays.stream(shares).mapToDouble(SeasonShare::logEvidence).toArray();
+        double most = Arrays.stream(logs).max().orElseThrow();
+        var evidence = new double[logs.length];
+        for (int i = 0; i < logs.length; i++) {
+            evidence[i] = BELIEVED[i] * Math.exp(logs[i] - most);
+        }
+        return evidence;
     }
 
     /** The least-squares rate, never below 0. */
@@ -102,14 +113,15 @@ final class SteadyRate {
         }
         double low = Math.max(0, rate - REACH_SDS * rateSd);
         double high = Math.max(rate + REACH_SDS * rateSd, low + REACH_SDS * rateSd);
-        // Far out on one side every weight may be too small for a double: take the edge's own.
-        double edge = Math.max(0, (low - rate) / rateSd);
+        // Far out on one side every weight may be too small for a double: take the first one's own.
+        double first = low + (high - low) * 0.5 / RATES;
+        double edge = rate < low ? (first - rate) / rateSd : 0;
         double total = 0;
         int from = share * RATES;
         for (int i = from; i < from + RATES; i++) {
             rates[i] = low + (high - low) * (i - from + 0.5) / RATES;
             double z = (rates[i] - rate) / rateSd;
-            weights[i] = Math.exp((edge * edge - z * z) / 2);
+            weights[i] = Math.exp((edge - z) * (edge + z) / 2);
             total += weights[i];
         }
         for (int i = from; i < from + RATES; i++) {
@@ -162,7 +174,8 @@ final class SteadyRate {
             double z = (y - share.levelAt(x, rates[i])) / share.sdAt(x, rates[i]);
             probability += weights[i] * NormalCurve.below(z);
         }
-        return probability;
+        // weights add up to 1 but for rounding
+        return Math.min(1, probability);
     }
 
     /** The x by which the width has fallen to {@code y} with this probability, or infinity. */
