@@ -48,7 +48,10 @@ record PlannedColumn(KeptColumn told, ColumnType type, boolean mayBeEmpty, int l
                             cut(text),
                             Suggestion.maybe(told.oneOf(), text));
         }
-        return Inputs.faultOf(text);
+        if (!mayBeEmpty && text.isBlank()) {
+            return "expected a value, found nothing";
+        }
+        return Inputs.faultOf(text, longest);
     }
 
     private static String shown(JsonNode value) {

@@ -5,6 +5,7 @@ import java.util.Locale;
 import org.jsoup.Jsoup;
 import org.jsoup.helper.W3CDom;
 import org.jsoup.nodes.Element;
+import org.ripewood.platform.problems.Characters;
 import org.w3c.dom.Document;
 
 /** The HTML of a paper made fit for sheets: what only a screen needs is taken out. */
@@ -34,7 +35,8 @@ final class PaperHtml {
     }
 
     static PaperHtml of(String text) {
-        var html = Jsoup.parse(text.replace(DIAMETER, LIKE_DIAMETER));
+        // the layout ends where it meets a code that is no character, and drops all that follows
+        var html = Jsoup.parse(Characters.keepable(text).replace(DIAMETER, LIKE_DIAMETER));
         html.select(ONLY_ON_A_SCREEN).remove();
         html.select("a").unwrap();
         html.select("svg").forEach(SheetPicture::fit);

@@ -96,6 +96,22 @@ class ListsTest {
     }
 
     @Test
+    void textsThatNoFormTakesNoListTakes() {
+        var outcome =
+                tree(
+                        """
+                        Dry\uFFFF,acer_palmatum,KEEPER,SITE,2021-03-14,,
+                        \u3164,acer_palmatum,KEEPER,SITE,2021-03-14,,
+                        "Dry
+                        five",acer_palmatum,KEEPER,SITE,2021-03-14,,
+                        """,
+                        Choice.DRY_RUN);
+        assertThat(outcome.faults())
+                .extracting(fault -> fault.line() + " " + fault.column())
+                .containsExactly("2 label", "3 label", "4 label");
+    }
+
+    @Test
     void allOrNothingEntersNothingWhereOneRowIsWrong() {
         var wrong =
                 "Whole one,acer_palmatum,KEEPER,SITE,2021-03-14,,\nWhole two,none,KEEPER,SITE,2021-03-14,,";

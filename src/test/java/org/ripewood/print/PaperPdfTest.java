@@ -104,6 +104,20 @@ class PaperPdfTest {
         }
     }
 
+    /** As rows kept before such codes were refused may have. */
+    @ParameterizedTest
+    @ValueSource(ints = {0xFFFF, 0xFFFE, 0xFDD0, 0x10FFFF, 0x85, 0x9F, 0x07, 0x00})
+    void aLabelThatIsNoCharacterLeavesNothingOut(int code) throws IOException {
+        var label = Character.toString(code);
+        var html =
+                page(
+                        "Passport, " + label,
+                        "<h1>" + label + "</h1><p>Facts " + label + "</p><p>Mind the frost.</p>");
+        try (var pdf = Pdf.of(html, PaperSize.A4)) {
+            assertThat(pdf.text()).contains("Facts", "Mind the frost.");
+        }
+    }
+
     private static Stream<PDStructureElement> elements(PDStructureNode node) {
         return node.getKids().stream()
                 .filter(PDStructureElement.class::isInstance)

@@ -15,7 +15,7 @@ public final class Found {
 
     /** A text in quotation marks, cut short and with its control characters made visible. */
     public static String text(String text) {
-        var shown = text.strip().replaceAll("[\\p{Cntrl}\\p{Cf}]", "·");
+        var shown = text.strip().replaceAll("[\\p{Cc}\\p{Cf}\\p{Cn}\\p{Cs}\\p{Zl}\\p{Zp}]", "·");
         if (shown.codePointCount(0, shown.length()) > MOST_CHARACTERS) {
             shown = shown.substring(0, shown.offsetByCodePoints(0, MOST_CHARACTERS)) + "…";
         }

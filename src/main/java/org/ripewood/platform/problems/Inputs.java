@@ -66,9 +66,13 @@ public class Inputs {
         return value;
     }
 
-    /** What keeps a text from being recorded anywhere; null when nothing does. */
-    public static @Nullable String faultOf(String text) {
-        var expected = KeepableFaults.refusalOf("", text);
+    /**
+     * What keeps a text from being recorded anywhere; null when nothing does.
+     *
+     * @param longest the most characters that its place has room for
+     */
+    public static @Nullable String faultOf(String text, int longest) {
+        var expected = KeepableFaults.refusalOf(text, longest);
         return expected == null
                 ? null
                 : "expected %s, found %s".formatted(expected, Found.text(text));

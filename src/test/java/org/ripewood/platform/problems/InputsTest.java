@@ -19,10 +19,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @Tag("fast")
 class InputsTest {
@@ -178,6 +180,43 @@ class InputsTest {
         var password = new Secret("long<enough</secret>");
         assertThat(inputs.check(password)).isEqualTo(password);
     }
+
+    @ParameterizedTest
+    @ValueSource(ints = {0x7F, 0x80, 0x85, 0x9F, 0xFDD0, 0xFDEF, 0xFFFE, 0xFFFF, 0x1FFFE, 0x10FFFF})
+    void whatIsNoCharacterIsRefused(int code) {
+        assertFaults(new Free("Elm " + Character.toString(code), 1.0), "text");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            ints = {
+                0x00A0, 0x00AD, 0x034F, 0x115F, 0x1160, 0x200B, 0x2060, 0x2800, 0x3164, 0xFE0F,
+                0xFEFF, 0xFFA0
+            })
+    void whatNobodyCanSeeIsNoText(int code) {
+        var unseen = Character.toString(code);
+        assertFaults(new Free(unseen, 1.0), "text");
+        assertFaults(new Free(" " + unseen + unseen + " ", 1.0), "text");
+        var beside = new Free("Elm" + unseen + "3", 1.0);
+        assertThat(inputs.check(beside)).isEqualTo(beside);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"two\nlines", "two\rlines", "two\u2028lines", "two\u2029lines"})
+    void aNameHasOneLineAndANoteMayHaveMore(String lines) {
+        var refused =
+                catchThrowableOfType(
+                        Refused.class, () -> inputs.check(new Labelled(lines, null, null)));
+        assertThat(refused.problem().faults())
+                .containsExactly(new Fault("label", "expected one line, found \"two·lines\""));
+        var note = new Labelled("Elm", lines, lines);
+        assertThat(inputs.check(note)).isEqualTo(note);
+    }
+
+    record Labelled(
+            @Size(max = 120) String label,
+            @Size(max = 2000) @Nullable String note,
+            @Size(max = 128) @Nullable String password) {}
 
     record Free(String text, Double number) {}
 
