@@ -14,6 +14,7 @@ import org.ripewood.platform.problems.Suggestion;
 import org.ripewood.platform.records.KeptTable;
 import org.ripewood.platform.records.KeptTables;
 import org.ripewood.records.BranchRole;
+import org.ripewood.sites.TimeZones;
 import org.ripewood.trees.Departure;
 import org.ripewood.trees.EarlierWords;
 
@@ -117,10 +118,16 @@ class TreeTables implements KeptTables {
     @Override
     public List<Fault> faults(String table, Map<String, @Nullable Object> row) {
         return switch (table) {
+            case SITE -> zoneFault(String.valueOf(row.get("zone")));
             case "tree" -> speciesFault(String.valueOf(row.get("species")));
             case "observation" -> valueFault(row);
             default -> List.of();
         };
+    }
+
+    private static List<Fault> zoneFault(String zone) {
+        var fault = TimeZones.faultOf(zone);
+        return fault == null ? List.of() : List.of(new Fault("zone", fault));
     }
 
     private List<Fault> speciesFault(String code) {

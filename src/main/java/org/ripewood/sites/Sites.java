@@ -2,7 +2,6 @@ package org.ripewood.sites;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.LockModeType;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -13,7 +12,6 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Refused;
-import org.ripewood.platform.problems.Suggestion;
 
 /** Places where trees stand. */
 @ApplicationScoped
@@ -95,11 +93,9 @@ public class Sites {
     }
 
     private static void requireZone(String zone) {
-        if (!ZoneId.getAvailableZoneIds().contains(zone)) {
-            throw Refused.invalid(
-                    "zone",
-                    "there is no time zone “%s”; expected one such as Europe/Paris.%s"
-                            .formatted(zone, Suggestion.maybe(ZoneId.getAvailableZoneIds(), zone)));
+        var fault = TimeZones.faultOf(zone);
+        if (fault != null) {
+            throw Refused.invalid("zone", fault);
         }
     }
 
