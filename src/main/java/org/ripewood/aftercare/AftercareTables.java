@@ -2,6 +2,9 @@ package org.ripewood.aftercare;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.platform.problems.Fault;
 import org.ripewood.platform.records.KeptTable;
 import org.ripewood.platform.records.KeptTables;
 
@@ -23,5 +26,13 @@ class AftercareTables implements KeptTables {
                         .writtenBy("by_id")
                         .plain("recorded_at")
                         .done());
+    }
+
+    /** A task of a time before the first would never be asked for again. */
+    @Override
+    public List<Fault> faults(String table, Map<String, @Nullable Object> row) {
+        return table.equals("aftercare_word") && row.get("times") instanceof Long times && times < 1
+                ? List.of(new Fault("times", "expected at least 1, found " + times))
+                : List.of();
     }
 }

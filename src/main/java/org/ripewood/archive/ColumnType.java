@@ -13,6 +13,7 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.platform.problems.RecordDays;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -124,10 +125,10 @@ enum ColumnType {
             return Types.VARCHAR;
         }
     },
-    DAY("string", "a day as 2026-02-20") {
+    DAY("string", "a day as 2026-02-20, from 1900 to 2199") {
         @Override
         boolean fits(JsonNode node) {
-            return parses(() -> requireYear((LocalDate) read(node)));
+            return parses(() -> requireKnown((LocalDate) read(node)));
         }
 
         @Override
@@ -166,10 +167,10 @@ enum ColumnType {
             return Types.TIME;
         }
     },
-    MOMENT("string", "a moment as 2026-02-20T09:30:00Z") {
+    MOMENT("string", "a moment as 2026-02-20T09:30:00Z, from 1900 to 2199") {
         @Override
         boolean fits(JsonNode node) {
-            return parses(() -> requireYear(((OffsetDateTime) read(node)).toLocalDate()));
+            return parses(() -> requireKnown(((OffsetDateTime) read(node)).toLocalDate()));
         }
 
         @Override
@@ -187,9 +188,6 @@ enum ColumnType {
             return Types.TIMESTAMP_WITH_TIMEZONE;
         }
     };
-
-    /** Four digits are what a day is written with. */
-    private static final int LAST_YEAR = 9999;
 
     private final String jsonType;
     private final String words;
@@ -286,8 +284,8 @@ enum ColumnType {
         }
     }
 
-    private static void requireYear(LocalDate day) {
-        if (day.getYear() < 1 || day.getYear() > LAST_YEAR) {
+    private static void requireKnown(LocalDate day) {
+        if (!RecordDays.holds(day)) {
             throw new DateTimeException("out of the years a file may tell of: " + day);
         }
     }

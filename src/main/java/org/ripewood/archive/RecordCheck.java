@@ -87,7 +87,7 @@ final class RecordCheck implements RecordFile.Reader {
         }
         var version = header.get("formatVersion");
         if (version == null
-                || !version.isIntegralNumber()
+                || !ColumnType.WHOLE.fits(version)
                 || version.longValue() != RecordWriter.FORMAT_VERSION) {
             faults.end(
                     "/formatVersion",

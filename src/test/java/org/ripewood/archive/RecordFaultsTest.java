@@ -78,7 +78,13 @@ class RecordFaultsTest {
                     "cameOn":"20 | "cameOn":"2x | /tables/\\d+/rows/0/cameOn
                     "label":" | "label":"<script> | /tables/\\d+/rows/0/label
                     "label":" | "label":"\\u202e | /tables/\\d+/rows/0/label
+                    "label":" | "label":"\\uffff | /tables/\\d+/rows/0/label
+                    "label":" | "label":"\\u0085 | /tables/\\d+/rows/0/label
+                    "label":" | "label":"\\u2028 | /tables/\\d+/rows/0/label
                     "latitude": | "latitude":9 | /tables/\\d+/rows/0
+                    "formatVersion":1 | "formatVersion":18446744073709551617 | /formatVersion
+                    "formatVersion":1 | "formatVersion":1e999 | /formatVersion
+                    "exportedAt":"2 | "exportedAt":"9 | /exportedAt
                     "table":"site" | "table":"personRole" | /tables/\\d+/table
                     "treeId":1 | "treeId":2 | /tables/\\d+/rows/0/treeId
                     "numberValue": | "numberValue":-9 | /tables/\\d+/rows/\\d+/numberValue
@@ -153,6 +159,61 @@ class RecordFaultsTest {
     private static final String PERSON = "{\"id\":1,\"name\":\"From elsewhere\"}";
     private static final String PERSONS = table("person", PERSON);
     private static final String SITES = table("site", SITE);
+
+    /** What the forms for the same rows refuse. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+                    Maple | '' | /tables/2/rows/0/label
+                    Maple | '  ' | /tables/2/rows/0/label
+                    Maple | \\u3164 | /tables/2/rows/0/label
+                    Maple | \\u200b\\ufeff | /tables/2/rows/0/label
+                    Maple | Ma\\nple | /tables/2/rows/0/label
+                    From elsewhere | ' ' | /tables/0/rows/0/name
+                    Terrace | '' | /tables/1/rows/0/name
+                    Europe/Berlin | zz | /tables/1/rows/0/zone
+                    Europe/Berlin | '' | /tables/1/rows/0/zone
+                    Europe/Berlin | SystemV/CST6 | /tables/1/rows/0/zone
+                    2020-01-01" | 1899-12-31" | /tables/2/rows/0/cameOn
+                    2020-01-01" | 2200-01-01" | /tables/2/rows/0/cameOn
+                    2020-01-01T | 2200-01-01T | /tables/2/rows/0/recordedAt
+                    :48 | :1e999 | /tables/1/rows/0/latitude
+                    """)
+    void whatFormsRefuseNoFileBrings(String found, String put, String pointer) {
+        assertThat(faults(oneTree("", "").replace(found, put)))
+                .extracting(Fault::field)
+                .containsExactly(pointer);
+    }
+
+    @Test
+    void aWordOfAftercareIsOfTheFirstTimeOrALaterOne() {
+        var work =
+                "{\"id\":1,\"treeId\":1,\"byId\":1,\"recordedAt\":\"2026-01-01T10:00:00Z\","
+                        + "\"technique\":\"repotting\",\"doneOn\":\"2026-01-01\",\"stress\":1,"
+                        + "\"recoveryDays\":1,\"foliageShare\":0,\"rootShare\":0.3}";
+        var word =
+                "{\"id\":1,\"treeId\":1,\"workId\":1,\"task\":\"water\",\"times\":TIMES,"
+                        + "\"number\":1,\"what\":\"DONE\",\"onDay\":\"2026-01-02\",\"byId\":1,"
+                        + "\"recordedAt\":\"2026-01-02T10:00:00Z\"}";
+        var file =
+                file(
+                        "TREE",
+                        PERSONS,
+                        SITES,
+                        table("tree", tree(1)),
+                        table("workDone", work),
+                        table("aftercareWord", word));
+        for (var times : List.of("0", "-1")) {
+            assertThat(faults(file.replace("TIMES", times)))
+                    .containsExactly(
+                            new Fault(
+                                    "/tables/4/rows/0/times",
+                                    "expected at least 1, found " + times));
+        }
+        assertThat(archive.take(REGISTRAR, sent(file.replace("TIMES", "1"))).rows()).isEqualTo(5);
+    }
 
     private static String oneTree(String morePersons, String moreSites) {
         return file(
