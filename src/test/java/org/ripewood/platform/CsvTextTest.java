@@ -16,7 +16,7 @@ class CsvTextTest {
     @Test
     void linesEndInCarriageReturnAndLineFeed() {
         assertThat(CsvText.of(List.of("Tree", "Steps"), List.of(List.of("Elm", 3))))
-                .isEqualTo("Tree,Steps\r\nElm,3\r\n");
+                .isEqualTo("\"Tree\",\"Steps\"\r\n\"Elm\",3\r\n");
     }
 
     @Test
@@ -25,15 +25,45 @@ class CsvTextTest {
                 .isEqualTo("\"a,b\",\"the \"\"old\"\" one\",\"two\r\nlines\"\r\n");
     }
 
+    /** Where the comma is for decimals, a semicolon outside quotation marks parts two cells. */
+    @Test
+    void everyTextIsQuoted() {
+        assertThat(line("a;=1+1", "", "Elm")).isEqualTo("\"a;=1+1\",\"\",\"Elm\"\r\n");
+    }
+
     @ParameterizedTest
-    @ValueSource(strings = {"=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1"})
+    @ValueSource(
+            strings = {
+                "=1+1",
+                "+1",
+                "-1",
+                "@SUM(A1)",
+                "\t=1",
+                "\r=1",
+                "\uFF1D1",
+                "\uFF0B1",
+                "\uFF0D1",
+                "\uFF20A1",
+                " =1",
+                "\u00A0=1",
+                "\u200B\uFEFF=1",
+                " \n@A1",
+                "\u3164\uFF1D1",
+                " \t1"
+            })
     void textThatStartsAFormulaGetsAnApostrophe(String cell) {
-        assertThat(line(cell).replace("\"", "")).startsWith("'" + cell.substring(0, 1));
+        assertThat(line(cell)).isEqualTo("\"'" + cell + "\"\r\n");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Elm = 3", "a-b", " Elm", "\u200BElm", "1", ""})
+    void otherTextStaysAsItIs(String cell) {
+        assertThat(line(cell)).isEqualTo("\"" + cell + "\"\r\n");
     }
 
     @Test
     void numbersStayNumbersAndNothingIsEmpty() {
-        assertThat(line(-3, null, "a=b")).isEqualTo("-3,,a=b\r\n");
+        assertThat(line(-3, null, "a=b")).isEqualTo("-3,,\"a=b\"\r\n");
     }
 
     @Test
@@ -43,6 +73,6 @@ class CsvTextTest {
     }
 
     private static String line(Object... cells) {
-        return CsvText.of(List.of("h"), List.of(Arrays.asList(cells))).substring(3);
+        return CsvText.of(List.of("h"), List.of(Arrays.asList(cells))).substring(5);
     }
 }

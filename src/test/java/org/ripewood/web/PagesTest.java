@@ -152,7 +152,9 @@ class PagesTest {
                         "attachment; filename=\"course-%d-board-2026-02-20.csv\""
                                 .formatted(group.course().id()));
         assertThat(file.asString().lines()).hasSize(2);
-        assertThat(file.asString()).startsWith("Tree,Species,Student,").contains(tree.label());
+        assertThat(file.asString())
+                .startsWith("\"Tree\",\"Species\",\"Student\",")
+                .contains(tree.label());
         var wrong = teacher.get(at + "?student=x&unseenWeeks=900");
         assertThat(wrong.statusCode()).isEqualTo(400);
         assertThat(wrong.asString()).contains("value=\"900\"", "expected a whole number");
