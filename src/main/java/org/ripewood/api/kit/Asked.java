@@ -8,14 +8,13 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.PageRequest;
+import org.ripewood.platform.problems.RecordDays;
 import org.ripewood.platform.problems.Refused;
 
 /** What a caller asks for in the query of a URL, read by hand so that a slip is named. */
 public final class Asked {
 
     private static final int ROWS_UNLESS_ASKED = 50;
-    private static final LocalDate FIRST_DAY = LocalDate.of(1900, 1, 1);
-    private static final LocalDate LAST_DAY = LocalDate.of(2199, 12, 31);
     private static final Pattern DAY = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
     private static final Pattern DECIMAL = Pattern.compile("-?[0-9]{1,6}(\\.[0-9]{1,6})?");
     private static final Pattern WHOLE = Pattern.compile("-?[0-9]{1,18}");
@@ -23,7 +22,7 @@ public final class Asked {
     private Asked() {}
 
     public static @Nullable LocalDate dayIfAny(String field, @Nullable String text) {
-        return text == null ? null : day(field, text, FIRST_DAY);
+        return text == null ? null : day(field, text, RecordDays.FIRST);
     }
 
     public static LocalDate day(String field, @Nullable String text, LocalDate otherwise) {
@@ -31,11 +30,11 @@ public final class Asked {
             return otherwise;
         }
         var day = DAY.matcher(text).matches() ? parseDay(text) : null;
-        if (day == null || day.isBefore(FIRST_DAY) || day.isAfter(LAST_DAY)) {
+        if (day == null || !RecordDays.holds(day)) {
             throw Refused.invalid(
                     field,
                     "expected a day such as 2026-04-30 between %s and %s, found \"%s\""
-                            .formatted(FIRST_DAY, LAST_DAY, Excerpt.of(text)));
+                            .formatted(RecordDays.FIRST, RecordDays.LAST, Excerpt.of(text)));
         }
         return day;
     }

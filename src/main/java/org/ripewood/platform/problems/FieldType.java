@@ -60,7 +60,11 @@ record FieldType(String expected, @Nullable Object absent, Function<String, Obje
         // blanks around a password are part of it
         var typed = Found.isSecret(field) ? text : text.strip();
         try {
-            return parse.apply(typed);
+            var value = parse.apply(typed);
+            if (value instanceof LocalDate day) {
+                RecordDays.faultOf(day).ifPresent(fault -> faults.add(new Fault(field, fault)));
+            }
+            return value;
         } catch (IllegalArgumentException | DateTimeParseException e) {
             faults.add(
                     new Fault(

@@ -1,5 +1,7 @@
 package org.ripewood.web.courses;
 
+import static java.util.Objects.requireNonNullElse;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -24,6 +26,7 @@ import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.guards.RateLimited;
+import org.ripewood.platform.problems.RecordDays;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.PictureShown;
 
@@ -111,7 +114,7 @@ class WeeksPages {
             @QueryParam("from") @Nullable LocalDate from,
             @QueryParam("weeks") @DefaultValue("26") int weeks) {
         var actor = user.actor();
-        var first = from == null ? today.date() : from;
+        var first = requireNonNullElse(RecordDays.asked("from", from), today.date());
         return Answer.page(
                 Templates.weeks(
                         new WeeksSheet(

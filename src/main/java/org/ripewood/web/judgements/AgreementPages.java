@@ -1,5 +1,7 @@
 package org.ripewood.web.judgements;
 
+import static java.util.Objects.requireNonNullElse;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -17,6 +19,7 @@ import org.ripewood.people.People;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.problems.RecordDays;
 import org.ripewood.web.kit.Answer;
 
 /** How far the school's judges agree, so that they can talk about their eye. */
@@ -55,8 +58,10 @@ class AgreementPages {
             @QueryParam("from") @Nullable LocalDate from,
             @QueryParam("until") @Nullable LocalDate until,
             @QueryParam("unswayed") @DefaultValue("false") boolean unswayed) {
-        var last = until == null ? today.date() : until;
-        var first = from == null ? last.minusYears(YEARS_UNLESS_ASKED) : from;
+        var last = requireNonNullElse(RecordDays.asked("until", until), today.date());
+        var first =
+                requireNonNullElse(
+                        RecordDays.asked("from", from), last.minusYears(YEARS_UNLESS_ASKED));
         var found = agreements.between(user.actor(), first, last, unswayed);
         var judges =
                 found.stream()

@@ -98,6 +98,8 @@ class InputsTest {
                 "day      | ''          | expected a value, found nothing",
                 "day      | 2023-02-29  | expected a day such as 2024-03-31, found \"2023-02-29\"",
                 "day      | 31.3.2024   | expected a day such as 2024-03-31, found \"31.3.2024\"",
+                "day      | 1899-12-31 | expected a day from 1900-01-01 to 2199-12-31, found 1899-12-31",
+                "day      | 2200-01-01 | expected a day from 1900-01-01 to 2199-12-31, found 2200-01-01",
                 "at       | 25:00       | expected a time such as 09:30, found \"25:00\"",
                 "widthMm  | 0.5         | expected at least 1, found 0.5",
                 "widthMm  | 501         | expected at most 500, found 501.0",
