@@ -28,6 +28,7 @@ class PasswordSignIn implements IdentityProvider<UsernamePasswordAuthenticationR
     private final SecondFactors secondFactors;
     private final KnownBrowsers browsers;
     private final SignInTries tries;
+    private final SessionCookie cookie;
 
     PasswordSignIn(
             Accounts accounts,
@@ -35,13 +36,15 @@ class PasswordSignIn implements IdentityProvider<UsernamePasswordAuthenticationR
             HalfSignIns halfSignIns,
             SecondFactors secondFactors,
             KnownBrowsers browsers,
-            SignInTries tries) {
+            SignInTries tries,
+            SessionCookie cookie) {
         this.accounts = accounts;
         this.signIns = signIns;
         this.halfSignIns = halfSignIns;
         this.secondFactors = secondFactors;
         this.browsers = browsers;
         this.tries = tries;
+        this.cookie = cookie;
     }
 
     @Override
@@ -106,6 +109,11 @@ class PasswordSignIn implements IdentityProvider<UsernamePasswordAuthenticationR
     private SecurityIdentity open(Person person, @Nullable RoutingContext context) {
         browsers.remember(BrowserCookie.KNOWN.read(context), person.id())
                 .ifPresent(secret -> BrowserCookie.KNOWN.write(context, secret));
+        var replaced = cookie.read(context);
+        if (replaced != null) {
+            // nobody could end it from this browser any more, once its cookie is overwritten
+            signIns.endReplaced(replaced);
+        }
         var opened = signIns.open(person.id());
         return Identity.inSession(person, opened.secret(), opened.sessionId(), false);
     }

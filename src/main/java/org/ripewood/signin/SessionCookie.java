@@ -5,8 +5,9 @@ import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Duration;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.jspecify.annotations.Nullable;
 
-/** Puts another secret into the session's cookie, sealed as the framework seals it at sign-in. */
+/** The session's cookie, whose secret is sealed as the framework seals it at sign-in. */
 @ApplicationScoped
 class SessionCookie {
 
@@ -33,6 +34,12 @@ class SessionCookie {
                         PATH,
                         UNTIL_THE_BROWSER_ENDS,
                         null);
+    }
+
+    /** The secret of the session that a request came with; null when it came with none. */
+    @Nullable String read(@Nullable RoutingContext context) {
+        var sealed = context == null ? null : seal.restore(context, name);
+        return sealed == null ? null : sealed.getPrincipal();
     }
 
     void write(RoutingContext context, String secret) {

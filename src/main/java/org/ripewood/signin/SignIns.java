@@ -74,6 +74,16 @@ public class SignIns {
         return new Opened(secret, session.id);
     }
 
+    /** Ends the session of a secret, whosever it is: in its browser somebody signed in anew. */
+    void endReplaced(String secret) {
+        sessions.bySecret(secret)
+                .ifPresent(
+                        session -> {
+                            sessions.delete(session);
+                            audit.note(Deed.SIGNED_OUT, session.personId);
+                        });
+    }
+
     record Opened(String secret, long sessionId) {}
 
     /** The person is read afresh, so that what a registrar takes away is gone at once. */

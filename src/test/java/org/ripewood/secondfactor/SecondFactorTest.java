@@ -99,6 +99,32 @@ class SecondFactorTest {
         assertThat(done.getDetailedCookie("ripewood-half").getMaxAge()).isZero();
     }
 
+    /** Not the password ends the session that the browser had, but the code. */
+    @Test
+    void theCodeEndsTheSessionOfTheSameBrowser() {
+        var login = "one.step." + NEXT.incrementAndGet();
+        register.enter(OFFICE, new NewPerson("Odo", login, PASSWORD, Set.of(Role.STUDENT)));
+        var before = BrowserSession.signIn(login, PASSWORD);
+        var half =
+                given().redirects()
+                        .follow(false)
+                        .cookie(BrowserSession.COOKIE, before)
+                        .formParam("j_username", person.login())
+                        .formParam("j_password", PASSWORD)
+                        .post("/j_security_check");
+        BrowserSession.get("/account", before).then().statusCode(200);
+        given().redirects()
+                .follow(false)
+                .cookies(half.getCookies())
+                .cookie(BrowserSession.COOKIE, before)
+                .formParam("j_username", SignIns.CODE_NAME)
+                .formParam("j_password", code(0))
+                .post("/j_security_check")
+                .then()
+                .statusCode(302);
+        BrowserSession.get("/account", before).then().statusCode(303);
+    }
+
     @Test
     void oneComesBackToWhereOneWent() {
         var sent = BrowserSession.get("/rehearsal/mine", "");

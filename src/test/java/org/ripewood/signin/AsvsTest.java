@@ -89,6 +89,27 @@ class AsvsTest {
     }
 
     @Test
+    @DisplayName("7.2.4 · Whoever signs in anew in a browser ends the session it had")
+    void signingInAnewEndsTheSessionBefore() {
+        signInOver("not the password");
+        assertThat(get("/account").statusCode()).isEqualTo(200);
+        var next = signInOver(PASSWORD).getCookie(BrowserSession.COOKIE);
+        assertThat(get("/account").statusCode()).isEqualTo(303);
+        assertThat(BrowserSession.get("/account", next).statusCode()).isEqualTo(200);
+        // a cookie of an ended session, or one that was never sealed, keeps nobody out
+        assertThat(signInOver(PASSWORD).getCookie(BrowserSession.COOKIE)).isNotNull();
+        session = "never.sealed";
+        assertThat(signInOver(PASSWORD).getCookie(BrowserSession.COOKIE)).isNotNull();
+    }
+
+    private Response signInOver(String password) {
+        return as().contentType("application/x-www-form-urlencoded; charset=UTF-8")
+                .formParam("j_username", person.login())
+                .formParam("j_password", password)
+                .post("/j_security_check");
+    }
+
+    @Test
     @DisplayName("3.4.2 · No other site is let read an answer")
     void noOtherSiteIsLetRead() {
         var answer = as().header("Origin", "https://other.example").get("/api/v1/rehearsal/who");
