@@ -95,6 +95,21 @@ class PhotoUploadTest {
     }
 
     @Test
+    void ofTwoPhotosNoneIsKept() throws IOException {
+        var files = names();
+        school.as(Who.STUDENT)
+                .multiPart("photo", "one.jpg", Pictures.jpeg(), "image/jpeg")
+                .multiPart("photo", "two.jpg", Pictures.jpeg(), "image/jpeg")
+                .multiPart("view", "FRONT")
+                .post(url)
+                .then()
+                .statusCode(400)
+                .body("faults[0].field", equalTo("photo"))
+                .body("faults[0].message", equalTo("expected one file, found 2"));
+        assertThat(names()).isEqualTo(files);
+    }
+
+    @Test
     void aTypeAnnouncedDoesNotMakeAPicture() throws IOException {
         var before = tables.rows();
         var files = names();

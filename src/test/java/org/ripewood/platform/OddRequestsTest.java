@@ -76,6 +76,19 @@ class OddRequestsTest {
                 .startsWith("HTTP/1.1 200 ");
     }
 
+    /** Each says which version was seen, and only one of them can be right. */
+    @Test
+    void aVersionSaidTwice() {
+        var answer =
+                answer(
+                        "DELETE /api/v1/photos/1 HTTP/1.1\nHost: localhost\nX-Ripewood: 1\n"
+                                + "If-Match: \"1\"\nIf-Match: \"2\"",
+                        "");
+        assertThat(answer)
+                .startsWith("HTTP/1.1 400 ")
+                .contains("expected one version, found the header 2 times");
+    }
+
     /**
      * RFC 1945 knew no host; a machine that only asks whether the service is up may be that old.
      */

@@ -34,6 +34,7 @@ import org.ripewood.photos.Photo;
 import org.ripewood.photos.Photos;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Paged;
+import org.ripewood.platform.http.FileParts;
 import org.ripewood.platform.http.Versions;
 import org.ripewood.platform.once.AnsweredOnce;
 import org.ripewood.platform.problems.Inputs;
@@ -88,6 +89,7 @@ class PhotoResource {
             @RestForm("caption") @Nullable String caption,
             @RestForm("woundId") @Nullable String woundId,
             @RestForm("stepId") @Nullable String stepId) {
+        FileParts.requireAtMostOne("photo");
         var form = new MultivaluedHashMap<String, String>();
         form.putSingle("takenOn", takenOn);
         form.putSingle("view", view);

@@ -15,6 +15,7 @@ import org.ripewood.platform.http.HealthAnswers;
 import org.ripewood.platform.http.ProblemAnswers;
 import org.ripewood.platform.problems.Problem;
 import org.ripewood.platform.problems.Problems;
+import org.ripewood.platform.problems.Refused;
 
 /**
  * Refuses a head that says nothing sound of its host, its version or the type of its body: the
@@ -31,6 +32,9 @@ class SoundHead {
      */
     private static final Pattern HOST =
             Pattern.compile("(?:[A-Za-z0-9._-]{1,253}|\\[[0-9A-Fa-f:.]{2,45}\\])(?::\\d{1,5})?");
+
+    /** Of two the framework would take the first, and the other may be the one meant. */
+    private static final String IF_MATCH = "If-Match";
 
     private static final Set<String> SCHEMES = Set.of("http", "https");
 
@@ -58,7 +62,17 @@ class SoundHead {
         if (isOfAnotherVersion(request)) {
             return Problems.plain(505, "Maybe send it by HTTP/1.1.");
         }
-        return hasSoundHost(context) ? ContentTypes.settle(request) : noHost();
+        if (!hasSoundHost(context)) {
+            return noHost();
+        }
+        int versions = request.headers().getAll(IF_MATCH).size();
+        return versions > 1
+                ? Refused.invalid(
+                                IF_MATCH,
+                                "expected one version, found the header %d times"
+                                        .formatted(versions))
+                        .problem()
+                : ContentTypes.settle(request);
     }
 
     static Problem noHost() {

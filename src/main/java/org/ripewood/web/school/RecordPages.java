@@ -26,6 +26,7 @@ import org.ripewood.archive.Taken;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.guards.RateLimited;
+import org.ripewood.platform.http.FileParts;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.signin.Confirmations;
 import org.ripewood.web.kit.Answer;
@@ -86,6 +87,7 @@ class RecordPages {
     @Consumes(MediaType.MULTIPART_FORM_DATA)
     public Response take(@RestForm("file") @Nullable FileUpload file) {
         try (var sent = open(file)) {
+            FileParts.requireAtMostOne("file");
             confirmations.require();
             return Answer.page(shown(Typed.fresh(FORM), archive.take(user.actor(), sent), null));
         } catch (Refused refused) {
