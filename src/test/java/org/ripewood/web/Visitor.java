@@ -1,9 +1,14 @@
 package org.ripewood.web;
 
+import static io.restassured.RestAssured.config;
 import static io.restassured.RestAssured.given;
+import static io.restassured.config.EncoderConfig.encoderConfig;
+import static java.nio.charset.StandardCharsets.UTF_8;
 
+import io.restassured.config.EncoderConfig;
 import io.restassured.http.ContentType;
 import io.restassured.response.Response;
+import java.io.ByteArrayOutputStream;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,6 +24,9 @@ public final class Visitor {
     private static final String PASSWORD = "long enough a password";
     private static final Pattern TOKEN =
             Pattern.compile("name=\"(csrf-token)\" value=\"([^\"]+)\"");
+
+    private static final EncoderConfig TYPE_AS_GIVEN =
+            encoderConfig().appendDefaultContentCharsetToContentTypeIfUndefined(false);
 
     private final Map<String, String> cookies = new HashMap<>();
 
@@ -116,6 +124,45 @@ public final class Visitor {
         return ifMatch == null
                 ? keep(request.post(path))
                 : keep(request.header("If-Match", ifMatch).post(path));
+    }
+
+    /** The same in one piece that tells its length, as a browser sends it. */
+    Response sendWhole(
+            String page, String action, Map<String, ?> fields, String field, List<byte[]> files) {
+        var body = new ByteArrayOutputStream();
+        var all = new HashMap<String, Object>(fields);
+        var token = TOKEN.matcher(get(page).asString());
+        if (token.find()) {
+            all.put(token.group(1), token.group(2));
+        }
+        all.forEach((name, value) -> part(body, name, "", value.toString().getBytes(UTF_8)));
+        files.forEach(file -> part(body, field, "; filename=\"list.csv\"", file));
+        body.writeBytes("--whole--\r\n".getBytes(UTF_8));
+        return keep(
+                given().config(config().encoderConfig(TYPE_AS_GIVEN))
+                        .redirects()
+                        .follow(false)
+                        .cookies(cookies)
+                        .header("Content-Type", "multipart/form-data; boundary=whole")
+                        .body(body.toByteArray())
+                        .post(action));
+    }
+
+    private static void part(ByteArrayOutputStream to, String name, String more, byte[] value) {
+        var head = "--whole\r\nContent-Disposition: form-data; name=\"%s\"%s\r\n\r\n";
+        to.writeBytes(head.formatted(name, more).getBytes(UTF_8));
+        to.writeBytes(value);
+        to.writeBytes("\r\n".getBytes(UTF_8));
+    }
+
+    /** Sends a file as a program would, with the type as it is given. */
+    Response sendCsv(String path, String type, byte[] file) {
+        return given().config(config().encoderConfig(TYPE_AS_GIVEN))
+                .cookies(cookies)
+                .header("X-Ripewood", "1")
+                .header("Content-Type", type)
+                .body(file)
+                .post(path);
     }
 
     private Response keep(Response answer) {

@@ -14,6 +14,10 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import java.util.Objects;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.api.kit.Asked;
@@ -23,6 +27,7 @@ import org.ripewood.lists.ListOutcome;
 import org.ripewood.lists.Lists;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.guards.RateLimited;
+import org.ripewood.platform.http.SentText;
 
 /** Lists of people, trees and readings. */
 @Path("/api/v1")
@@ -63,7 +68,8 @@ class ListResource {
     public ListOutcome take(
             @PathParam("kind") String kind,
             @QueryParam("choice") @Nullable String choice,
-            @Nullable String text) {
+            @RequestBody(content = @Content(schema = @Schema(type = SchemaType.STRING)))
+                    byte @Nullable [] text) {
         var asked = Asked.oneOf("choice", choice, Choice.class);
         var of = kind(kind);
         if (of == ListKind.PEOPLE) {
@@ -71,7 +77,7 @@ class ListResource {
             user.requireSession("enter persons");
         }
         return lists.take(
-                user.actor(), of, text == null ? "" : text, asked == null ? Choice.DRY_RUN : asked);
+                user.actor(), of, SentText.utf8("", text), asked == null ? Choice.DRY_RUN : asked);
     }
 
     private static ListKind kind(String typed) {

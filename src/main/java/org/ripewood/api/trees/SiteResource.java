@@ -17,6 +17,10 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestResponse;
@@ -25,6 +29,7 @@ import org.ripewood.api.kit.Answers;
 import org.ripewood.api.kit.Asked;
 import org.ripewood.core.season.Habit;
 import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.http.SentText;
 import org.ripewood.platform.http.Versions;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.sites.KnownSite;
@@ -114,8 +119,11 @@ class SiteResource {
                     "A line a day with the columns date, tmin and tmax in °C, or GHCN-Daily's"
                             + " layout by station; UTF-8. Good lines are kept, faulty ones told;"
                             + " a day imported before is read anew. At most 5 MB.")
-    public ReadingsImport importReadings(@PathParam("id") long id, @Nullable String text) {
-        return treeSites.importReadings(user.actor(), id, text == null ? "" : text);
+    public ReadingsImport importReadings(
+            @PathParam("id") long id,
+            @RequestBody(content = @Content(schema = @Schema(type = SchemaType.STRING)))
+                    byte @Nullable [] text) {
+        return treeSites.importReadings(user.actor(), id, SentText.utf8("", text));
     }
 
     @GET

@@ -1,5 +1,7 @@
 package org.ripewood.platform.guards;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import io.vertx.core.http.HttpHeaders;
 import io.vertx.core.http.HttpServerRequest;
 import java.nio.charset.Charset;
@@ -78,7 +80,7 @@ final class ContentTypes {
             }
             var name = parameter.group("name").toLowerCase(Locale.ROOT);
             settled.append("; ").append(name).append('=').append(parameter.group("sent"));
-            if (name.equals("charset") && !isCharset(value(parameter))) {
+            if (name.equals("charset") && !isRead(essence, value(parameter))) {
                 return Problems.plain(415, "Maybe send it in UTF-8.");
             }
             boundary = name.equals("boundary") ? value(parameter) : boundary;
@@ -93,6 +95,12 @@ final class ContentTypes {
     private static String value(Matcher parameter) {
         var value = parameter.group("value");
         return value == null ? String.valueOf(parameter.group("quoted")) : value;
+    }
+
+    /** A list is read as UTF-8 whatever it is said to be, and other bytes would lose letters. */
+    private static boolean isRead(String essence, String charset) {
+        return isCharset(charset)
+                && (!essence.equals("text/csv") || Charset.forName(charset).equals(UTF_8));
     }
 
     private static boolean isCharset(String name) {

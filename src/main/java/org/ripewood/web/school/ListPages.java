@@ -13,7 +13,6 @@ import jakarta.ws.rs.core.MultivaluedHashMap;
 import jakarta.ws.rs.core.Response;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.util.List;
 import org.jboss.resteasy.reactive.RestForm;
@@ -26,6 +25,8 @@ import org.ripewood.lists.Lists;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.guards.RateLimited;
+import org.ripewood.platform.http.FileParts;
+import org.ripewood.platform.http.SentText;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.web.kit.Answer;
@@ -72,10 +73,14 @@ class ListPages {
             @RestForm("kind") @Nullable String kind,
             @RestForm("choice") @Nullable String choice) {
         var sent = new MultivaluedHashMap<String, String>();
-        sent.putSingle("text", file == null || file.size() == 0 ? orEmpty(text) : read(file));
+        sent.putSingle("text", orEmpty(text));
         sent.putSingle("kind", orEmpty(kind));
         sent.putSingle("choice", orEmpty(choice));
         try {
+            FileParts.requireAtMostOne("file");
+            if (file != null && file.size() > 0) {
+                sent.putSingle("text", read(file));
+            }
             var wanted = inputs.read(sent, Wanted.class);
             var taken =
                     lists.take(
@@ -105,7 +110,7 @@ class ListPages {
 
     private static String read(FileUpload file) {
         try {
-            return new String(Files.readAllBytes(file.uploadedFile()), StandardCharsets.UTF_8);
+            return SentText.utf8("text", Files.readAllBytes(file.uploadedFile()));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -14,7 +14,6 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +22,8 @@ import org.jboss.resteasy.reactive.multipart.FileUpload;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
+import org.ripewood.platform.http.FileParts;
+import org.ripewood.platform.http.SentText;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.sites.NewSite;
@@ -94,8 +95,9 @@ class SitePages {
             @RestForm("file") @Nullable FileUpload file,
             @RestForm("text") @Nullable String text) {
         var typed = text == null ? "" : text;
-        var sent = file == null || file.size() == 0 ? typed : read(file);
         try {
+            FileParts.requireAtMostOne("file");
+            var sent = file == null || file.size() == 0 ? typed : read(file);
             var taken = treeSites.importReadings(user.actor(), id, sent);
             return taken.faultCount() == 0
                     ? Answer.seeOther("/sites/" + id + "#readings")
@@ -120,7 +122,7 @@ class SitePages {
 
     private static String read(FileUpload file) {
         try {
-            return new String(Files.readAllBytes(file.uploadedFile()), StandardCharsets.UTF_8);
+            return SentText.utf8("text", Files.readAllBytes(file.uploadedFile()));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
