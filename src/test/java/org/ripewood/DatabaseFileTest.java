@@ -1,6 +1,7 @@
 package org.ripewood;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -15,6 +16,7 @@ import java.util.Properties;
 import java.util.regex.Pattern;
 import java.util.zip.GZIPInputStream;
 import org.flywaydb.core.Flyway;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -78,6 +80,25 @@ class DatabaseFileTest {
 
     private static Map<String, String> wire() {
         return Map.of("id", "2", "kind", "'WIRE'", "metal", "'COPPER'", "gauge_mm", "1");
+    }
+
+    /**
+     * H2 would write the values of a statement that fails beside the database, and never clear it.
+     */
+    @Test
+    void whatIsRefusedIsWrittenNowhere() throws Exception {
+        try (var writing = open()) {
+            run(writing, "create table card (name varchar(20) primary key)");
+            run(writing, "insert into card values ('Ines')");
+            assertThatThrownBy(() -> run(writing, "insert into card values ('Ines')"))
+                    .hasCauseInstanceOf(SQLException.class);
+            assertThatThrownBy(() -> run(writing, "insert into no_such values ('Ines')"))
+                    .hasCauseInstanceOf(SQLException.class);
+        }
+        try (var files = Files.list(folder)) {
+            assertThat(files.map(file -> file.getFileName().toString()))
+                    .containsExactly("ripewood.mv.db");
+        }
     }
 
     private static Properties settings() {
