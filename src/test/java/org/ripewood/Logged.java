@@ -27,8 +27,13 @@ public final class Logged extends Handler implements AutoCloseable {
 
     /** Texts of what one class wrote. */
     public List<String> of(Class<?> writer) {
+        return of(writer.getName());
+    }
+
+    /** Texts of what was written under a name. */
+    public List<String> of(String logger) {
         return records.stream()
-                .filter(record -> writer.getName().equals(record.getLoggerName()))
+                .filter(record -> logger.equals(record.getLoggerName()))
                 .map(Logged::text)
                 .toList();
     }

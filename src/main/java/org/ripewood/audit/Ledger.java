@@ -1,6 +1,7 @@
 package org.ripewood.audit;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Synchronization;
 import jakarta.transaction.TransactionSynchronizationRegistry;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -8,7 +9,6 @@ import java.sql.Types;
 import java.time.ZoneOffset;
 import java.util.List;
 import org.hibernate.engine.spi.SharedSessionContractImplementor;
-import org.hibernate.engine.spi.TransactionCompletionCallbacks;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.http.CurrentDoor;
@@ -44,11 +44,33 @@ class Ledger {
         }
         var collected = new Collected();
         transactions.putResource(Ledger.class, collected);
-        session.getTransactionCompletionCallbacks()
-                .registerCallback(
-                        (TransactionCompletionCallbacks.BeforeCompletionCallback)
-                                ending -> write(ending, collected));
+        // after the session's own work before the end, which was told of first
+        transactions.registerInterposedSynchronization(new AtTheEnd(session, collected));
         return collected;
+    }
+
+    /**
+     * Of a transaction rolled back nothing is left over, as a callback of the session's would be.
+     */
+    private final class AtTheEnd implements Synchronization {
+
+        private final SharedSessionContractImplementor session;
+        private final Collected collected;
+
+        AtTheEnd(SharedSessionContractImplementor session, Collected collected) {
+            this.session = session;
+            this.collected = collected;
+        }
+
+        @Override
+        public void beforeCompletion() {
+            write(session, collected);
+        }
+
+        @Override
+        public void afterCompletion(int status) {
+            // what was written went with the transaction
+        }
     }
 
     private void write(SharedSessionContractImplementor session, Collected collected) {

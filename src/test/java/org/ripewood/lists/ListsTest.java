@@ -11,6 +11,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.ripewood.Logged;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.people.PeopleUnchecked;
@@ -93,6 +94,18 @@ class ListsTest {
                 .containsExactly("3 species", "4 came_on", "5 came_on", "6 label");
         assertThat(outcome.faults().get(0).message()).contains("Maybe “acer_palmatum”");
         assertThat(labels()).noneMatch(label -> label.startsWith("Dry"));
+    }
+
+    /**
+     * What a trial would have entered in the audit goes with it, and nothing is left to warn of.
+     */
+    @Test
+    void aTrialEndsWithoutAWarning() {
+        try (var logged = new Logged()) {
+            var rows = "Quiet one,acer_palmatum,KEEPER,SITE,2021-03-14,,\n";
+            assertThat(tree(rows, Choice.DRY_RUN).good()).hasSize(1);
+            assertThat(logged.of("org.hibernate.orm.session")).isEmpty();
+        }
     }
 
     @Test
