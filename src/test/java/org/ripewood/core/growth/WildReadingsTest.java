@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -15,6 +16,7 @@ import org.ripewood.core.season.GrowthDays;
 import org.ripewood.core.season.Outlook;
 
 /** Slips of the hand get on record; whatever was read, the forecast stays a number. */
+@Tag("fast")
 class WildReadingsTest {
 
     private static final LocalDate FIRST = LocalDate.of(2015, 3, 1);
