@@ -5,7 +5,7 @@ import java.time.LocalDate;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.assess.Assessments;
 import org.ripewood.assess.NewSkillJudgement;
 import org.ripewood.people.Course;
@@ -37,7 +37,7 @@ public class School {
 
     private final AtomicInteger count = new AtomicInteger();
     private final Courses courses;
-    private final Register register;
+    private final PersonRegistration register;
     private final Trees trees;
     private final Observations observations;
     private final Wounds wounds;
@@ -46,7 +46,7 @@ public class School {
 
     public School(
             Courses courses,
-            Register register,
+            PersonRegistration register,
             Trees trees,
             Observations observations,
             Wounds wounds,

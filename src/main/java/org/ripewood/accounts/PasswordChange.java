@@ -11,9 +11,9 @@ import org.ripewood.signin.Confirmations;
 public class PasswordChange {
 
     private final Confirmations confirmations;
-    private final Register register;
+    private final PersonRegistration register;
 
-    PasswordChange(Confirmations confirmations, Register register) {
+    PasswordChange(Confirmations confirmations, PersonRegistration register) {
         this.confirmations = confirmations;
         this.register = register;
     }

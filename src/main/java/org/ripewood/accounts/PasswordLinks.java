@@ -20,7 +20,7 @@ import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Problem;
 import org.ripewood.platform.problems.Refused;
-import org.ripewood.signin.Network;
+import org.ripewood.signin.ClientNetwork;
 import org.ripewood.signin.SignInPause;
 import org.ripewood.signin.TooManyTries;
 
@@ -38,10 +38,10 @@ public class PasswordLinks {
     private final PasswordLinkRows links;
     private final PasswordWishRows wishes;
     private final PersonRows persons;
-    private final Register register;
-    private final Endings endings;
+    private final PersonRegistration register;
+    private final SessionRevocation endings;
     private final SignInPause pause;
-    private final Network network;
+    private final ClientNetwork network;
     private final Audit audit;
     private final Today today;
 
@@ -49,10 +49,10 @@ public class PasswordLinks {
             PasswordLinkRows links,
             PasswordWishRows wishes,
             PersonRows persons,
-            Register register,
-            Endings endings,
+            PersonRegistration register,
+            SessionRevocation endings,
             SignInPause pause,
-            Network network,
+            ClientNetwork network,
             Audit audit,
             Today today) {
         this.audit = audit;

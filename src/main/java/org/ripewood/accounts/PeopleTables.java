@@ -6,12 +6,12 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.passwords.Passwords;
 import org.ripewood.platform.Role;
-import org.ripewood.platform.records.KeptTable;
-import org.ripewood.platform.records.KeptTables;
+import org.ripewood.platform.records.TableDescription;
+import org.ripewood.platform.records.TableDescriptions;
 
 /** PersonRows and courses, as the record keeps them. */
 @ApplicationScoped
-class PeopleTables implements KeptTables {
+class PeopleTables implements TableDescriptions {
 
     /** Whoever comes in a file has to be invited first; one for all, since each takes a while. */
     private static final class Unknown {
@@ -19,10 +19,10 @@ class PeopleTables implements KeptTables {
     }
 
     @Override
-    public List<KeptTable> tables() {
+    public List<TableDescription> tables() {
         return List.of(
                 // The login is unique, and the registrar of an empty school is there already.
-                KeptTable.named("person")
+                TableDescription.named("person")
                         .numbered()
                         .orderedBy("login")
                         .personal("name")
@@ -31,18 +31,18 @@ class PeopleTables implements KeptTables {
                         .leftOut("password_hash", "is a secret", row -> Unknown.PASSWORD_HASH)
                         .done(),
                 // What somebody may do at one school, they may not at another.
-                KeptTable.named("person_role")
+                TableDescription.named("person_role")
                         .schoolOnly()
                         .orderedBy("person_id", "role")
                         .partOf("person_id", "person")
                         .oneOf("role", Role.values())
                         .done(),
-                KeptTable.named("course")
+                TableDescription.named("course")
                         .numbered()
                         .plain("name", "starts_on", "ends_on")
                         .version()
                         .done(),
-                KeptTable.named("membership")
+                TableDescription.named("membership")
                         .numbered()
                         .partOf("course_id", "course")
                         .refers("person_id", "person")
@@ -51,20 +51,20 @@ class PeopleTables implements KeptTables {
                         .refers("ended_by_id", "person")
                         .leftOut("member_of", "follows from the rest", PeopleTables::memberOf)
                         .done(),
-                KeptTable.secret(
+                TableDescription.secret(
                         "calendar_link",
                         "person_id",
                         "a link's hash is a secret, and a link made here leads nowhere else"),
-                KeptTable.secret(
+                TableDescription.secret(
                         "sign_in_session", "person_id", "whoever signs in here is signed in here"),
-                KeptTable.leftOut("sign_in_failure", "is of the last quarter of an hour"),
-                KeptTable.secret("known_browser", "person_id", "is a secret"),
-                KeptTable.secret("api_token", "person_id", "is a secret"),
-                KeptTable.secret("second_factor", "person_id", "is a secret"),
-                KeptTable.secret("recovery_code", "person_id", "is a secret"),
-                KeptTable.secret("half_sign_in", "person_id", "is of the last five minutes"),
-                KeptTable.secret("password_link", "person_id", "is a secret"),
-                KeptTable.secret(
+                TableDescription.leftOut("sign_in_failure", "is of the last quarter of an hour"),
+                TableDescription.secret("known_browser", "person_id", "is a secret"),
+                TableDescription.secret("api_token", "person_id", "is a secret"),
+                TableDescription.secret("second_factor", "person_id", "is a secret"),
+                TableDescription.secret("recovery_code", "person_id", "is a secret"),
+                TableDescription.secret("half_sign_in", "person_id", "is of the last five minutes"),
+                TableDescription.secret("password_link", "person_id", "is a secret"),
+                TableDescription.secret(
                         "password_wish", "person_id", "is between a person and this registrar"));
     }
 

@@ -5,17 +5,17 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.problems.Fault;
-import org.ripewood.platform.records.KeptTable;
-import org.ripewood.platform.records.KeptTables;
+import org.ripewood.platform.records.TableDescription;
+import org.ripewood.platform.records.TableDescriptions;
 
 /** What people said of aftercare. */
 @ApplicationScoped
-class AftercareTables implements KeptTables {
+class AftercareTables implements TableDescriptions {
 
     @Override
-    public List<KeptTable> tables() {
+    public List<TableDescription> tables() {
         return List.of(
-                KeptTable.named("aftercare_word")
+                TableDescription.named("aftercare_word")
                         .numbered()
                         .partOf("tree_id", "tree")
                         .refers("work_id", "work_done")

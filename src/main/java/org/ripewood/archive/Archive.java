@@ -29,8 +29,8 @@ import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Problem;
 import org.ripewood.platform.problems.Refused;
-import org.ripewood.platform.records.KeptPictures;
-import org.ripewood.platform.records.KeptTables;
+import org.ripewood.platform.records.PictureDescriptions;
+import org.ripewood.platform.records.TableDescriptions;
 import org.ripewood.trees.Trees;
 
 /**
@@ -50,8 +50,8 @@ public class Archive {
     private final DataSource database;
     private final Audit audit;
     private final RecordPlan plan;
-    private final Instance<KeptTables> rooms;
-    private final KeptPictures pictures;
+    private final Instance<TableDescriptions> rooms;
+    private final PictureDescriptions pictures;
     private final People people;
     private final Courses schoolCourses;
     private final PeopleUnchecked peopleUnchecked;
@@ -64,8 +64,8 @@ public class Archive {
             DataSource database,
             Audit audit,
             RecordPlan plan,
-            Instance<KeptTables> rooms,
-            KeptPictures pictures,
+            Instance<TableDescriptions> rooms,
+            PictureDescriptions pictures,
             People people,
             Courses schoolCourses,
             PeopleUnchecked peopleUnchecked,
@@ -247,7 +247,7 @@ public class Archive {
                     Deed.RECORD_BROUGHT_IN,
                     actor,
                     connection ->
-                            new Intake(plan.tables(connection), rooms, pictures, mostBytes)
+                            new RecordImport(plan.tables(connection), rooms, pictures, mostBytes)
                                     .take(connection, file));
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.platform.records.KeptColumn.Meaning;
-import org.ripewood.platform.records.KeptTable;
+import org.ripewood.platform.records.ColumnDescription.Meaning;
+import org.ripewood.platform.records.TableDescription;
 
 /**
  * Takes a person out of the record: everything by which they could be known, and every word of
@@ -23,10 +23,10 @@ final class Forgetter {
     private static final String FORGOTTEN_LOGIN = "former-";
 
     private final Connection database;
-    private final List<KeptTable> told;
+    private final List<TableDescription> told;
     private final List<PlannedTable> tables;
 
-    Forgetter(Connection database, List<KeptTable> told, List<PlannedTable> tables) {
+    Forgetter(Connection database, List<TableDescription> told, List<PlannedTable> tables) {
         this.database = database;
         this.told = told;
         this.tables = tables;

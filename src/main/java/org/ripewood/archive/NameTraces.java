@@ -8,7 +8,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.platform.records.KeptColumn.Meaning;
+import org.ripewood.platform.records.ColumnDescription.Meaning;
 
 /**
  * Where others' words, labels and verdicts name a person. Only the name by itself is replaced and

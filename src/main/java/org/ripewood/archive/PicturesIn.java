@@ -7,7 +7,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.problems.Fault;
 import org.ripewood.platform.problems.Refused;
-import org.ripewood.platform.records.KeptPictures;
+import org.ripewood.platform.records.PictureDescriptions;
 
 /** Brings pictures in, each before its row, and away again when the rows are not entered. */
 final class PicturesIn {
@@ -16,11 +16,11 @@ final class PicturesIn {
             " Maybe take the record out once more: a picture comes in just as it was taken out.";
 
     private final PicturesSent sent;
-    private final KeptPictures room;
+    private final PictureDescriptions room;
     private final FileFaults faults;
     private final List<String> kept = new ArrayList<>();
 
-    PicturesIn(PicturesSent sent, KeptPictures room, FileFaults faults) {
+    PicturesIn(PicturesSent sent, PictureDescriptions room, FileFaults faults) {
         this.sent = sent;
         this.room = room;
         this.faults = faults;

@@ -3,8 +3,8 @@ package org.ripewood.archive;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.platform.problems.Suggestion;
-import org.ripewood.platform.records.KeptColumn;
-import org.ripewood.platform.records.KeptColumn.Meaning;
+import org.ripewood.platform.records.ColumnDescription;
+import org.ripewood.platform.records.ColumnDescription.Meaning;
 import tools.jackson.databind.JsonNode;
 
 /**
@@ -12,7 +12,7 @@ import tools.jackson.databind.JsonNode;
  *
  * @param longest the most characters of a text; 0 for what is no text
  */
-record PlannedColumn(KeptColumn told, ColumnType type, boolean mayBeEmpty, int longest) {
+record PlannedColumn(ColumnDescription told, ColumnType type, boolean mayBeEmpty, int longest) {
 
     private static final int MOST_SHOWN = 40;
 

@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.ripewood.platform.records.KeptColumn.Meaning;
-import org.ripewood.platform.records.KeptTable;
+import org.ripewood.platform.records.ColumnDescription.Meaning;
+import org.ripewood.platform.records.TableDescription;
 
 /** A described table with what the database says of its columns. */
-record PlannedTable(KeptTable told, List<PlannedColumn> columns) {
+record PlannedTable(TableDescription told, List<PlannedColumn> columns) {
 
     PlannedTable {
         columns = List.copyOf(columns);

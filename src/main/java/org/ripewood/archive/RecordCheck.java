@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.problems.Suggestion;
-import org.ripewood.platform.records.KeptTables;
+import org.ripewood.platform.records.TableDescriptions;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -32,7 +32,7 @@ final class RecordCheck implements RecordFile.Reader {
 
     private final List<PlannedTable> tables;
     private final FileFaults faults;
-    private final Iterable<KeptTables> rooms;
+    private final Iterable<TableDescriptions> rooms;
     private final PicturesSent pictures;
     private final Map<String, Integer> counts = new HashMap<>();
 
@@ -55,7 +55,7 @@ final class RecordCheck implements RecordFile.Reader {
     RecordCheck(
             List<PlannedTable> tables,
             FileFaults faults,
-            Iterable<KeptTables> rooms,
+            Iterable<TableDescriptions> rooms,
             PicturesSent pictures) {
         this.tables = List.copyOf(tables);
         this.faults = faults;

@@ -13,8 +13,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.problems.IntegrityFaults;
-import org.ripewood.platform.records.KeptColumn.Meaning;
-import org.ripewood.platform.records.KeptTable;
+import org.ripewood.platform.records.ColumnDescription.Meaning;
+import org.ripewood.platform.records.TableDescription;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -38,7 +38,7 @@ final class RecordEntry implements RecordFile.Reader {
     private final PicturesIn pictures;
     private final FileFaults faults;
     private final NewIds newIds;
-    private final Known known;
+    private final ExistingRows known;
     private final Map<String, long[]> ids = new HashMap<>();
     private final Map<String, boolean[]> met = new HashMap<>();
     private final List<Ahead> ahead = new ArrayList<>();
@@ -53,7 +53,7 @@ final class RecordEntry implements RecordFile.Reader {
         this.pictures = pictures;
         this.faults = faults;
         this.newIds = new NewIds(database);
-        this.known = Known.in(database, checked.scope());
+        this.known = ExistingRows.in(database, checked.scope());
     }
 
     @Override
@@ -86,7 +86,7 @@ final class RecordEntry implements RecordFile.Reader {
         }
     }
 
-    private static String lookFor(KeptTable table) {
+    private static String lookFor(TableDescription table) {
         return "select 1 from %s where %s"
                 .formatted(
                         table.name(),

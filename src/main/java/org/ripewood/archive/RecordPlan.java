@@ -12,8 +12,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.platform.records.KeptTable;
-import org.ripewood.platform.records.KeptTables;
+import org.ripewood.platform.records.TableDescription;
+import org.ripewood.platform.records.TableDescriptions;
 
 /** All that the rooms keep: the tables in an order in which each refers to earlier ones only. */
 @ApplicationScoped
@@ -25,11 +25,11 @@ class RecordPlan {
 
     private record Found(ColumnType type, boolean mayBeEmpty, int longest) {}
 
-    private final Map<String, KeptTable> told = new LinkedHashMap<>();
+    private final Map<String, TableDescription> told = new LinkedHashMap<>();
     private @Nullable List<PlannedTable> planned;
 
-    RecordPlan(Instance<KeptTables> rooms) {
-        var byName = new TreeMap<String, KeptTable>();
+    RecordPlan(Instance<TableDescriptions> rooms) {
+        var byName = new TreeMap<String, TableDescription>();
         for (var room : rooms) {
             for (var table : room.tables()) {
                 if (byName.put(table.name(), table) != null) {
@@ -40,7 +40,8 @@ class RecordPlan {
         byName.values().forEach(table -> place(table, byName, new ArrayList<>()));
     }
 
-    private void place(KeptTable table, Map<String, KeptTable> byName, List<String> above) {
+    private void place(
+            TableDescription table, Map<String, TableDescription> byName, List<String> above) {
         if (told.containsKey(table.name())) {
             return;
         }
@@ -64,7 +65,7 @@ class RecordPlan {
     }
 
     /** Every table a room has said a word of, those included that no file has. */
-    List<KeptTable> told() {
+    List<TableDescription> told() {
         return List.copyOf(told.values());
     }
 
@@ -86,7 +87,7 @@ class RecordPlan {
         return planned;
     }
 
-    private static PlannedTable plan(KeptTable table, Map<String, Found> found) {
+    private static PlannedTable plan(TableDescription table, Map<String, Found> found) {
         var columns = new ArrayList<PlannedColumn>();
         for (var column : table.columns()) {
             var known = found.get(table.name() + "." + column.name());

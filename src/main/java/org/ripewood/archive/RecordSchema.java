@@ -1,7 +1,7 @@
 package org.ripewood.archive;
 
 import java.util.List;
-import org.ripewood.platform.records.KeptColumn.Meaning;
+import org.ripewood.platform.records.ColumnDescription.Meaning;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 

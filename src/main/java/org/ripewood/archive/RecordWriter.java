@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.platform.records.KeptColumn.Meaning;
+import org.ripewood.platform.records.ColumnDescription.Meaning;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.databind.json.JsonMapper;
@@ -228,7 +228,7 @@ final class RecordWriter {
         private Object shown(PlannedColumn column, Object value, int number) {
             if ((scope.kind() == Scope.Kind.PERSON || !scope.hidden().isEmpty())
                     && column.told().meaning() == Meaning.TOLD) {
-                return ToldVerdict.withoutNames(value.toString());
+                return DecisionNames.withoutNames(value.toString());
             }
             if (scope.named()) {
                 return value;
@@ -236,7 +236,7 @@ final class RecordWriter {
             return switch (column.told().meaning()) {
                 case PERSONAL -> person(number);
                 case WORDS -> LEFT_BEHIND;
-                case TOLD -> ToldVerdict.withoutNames(value.toString());
+                case TOLD -> DecisionNames.withoutNames(value.toString());
                 default -> value;
             };
         }

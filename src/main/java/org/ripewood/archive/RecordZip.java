@@ -13,7 +13,7 @@ import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.platform.records.KeptPictures;
+import org.ripewood.platform.records.PictureDescriptions;
 
 /**
  * Writes a record as a ZIP: {@code record.json} first and then the pictures its rows name, in their
@@ -27,9 +27,9 @@ final class RecordZip {
     private static final LocalDateTime ALWAYS = LocalDateTime.of(1980, 1, 1, 0, 0);
 
     private final RecordWriter writer;
-    private final KeptPictures pictures;
+    private final PictureDescriptions pictures;
 
-    RecordZip(RecordWriter writer, KeptPictures pictures) {
+    RecordZip(RecordWriter writer, PictureDescriptions pictures) {
         this.writer = writer;
         this.pictures = pictures;
     }

@@ -5,17 +5,17 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.course.Rubric;
-import org.ripewood.platform.records.KeptTable;
-import org.ripewood.platform.records.KeptTables;
+import org.ripewood.platform.records.TableDescription;
+import org.ripewood.platform.records.TableDescriptions;
 
 /** What instructors judged. */
 @ApplicationScoped
-class AssessTables implements KeptTables {
+class AssessTables implements TableDescriptions {
 
     @Override
-    public List<KeptTable> tables() {
+    public List<TableDescription> tables() {
         return List.of(
-                KeptTable.named("skill_judgement")
+                TableDescription.named("skill_judgement")
                         .numbered()
                         .partOf("student_id", "person")
                         .about("student_id")
@@ -26,7 +26,7 @@ class AssessTables implements KeptTables {
                 // What a judgement became of a tree or a student is on their record by itself.
                 // While
                 // it is a draft, or waits for a second judge, nobody but its judge reads it.
-                KeptTable.named("rubric_judgement")
+                TableDescription.named("rubric_judgement")
                         .numbered()
                         .schoolOnly()
                         .sealedUntil("opened_at")

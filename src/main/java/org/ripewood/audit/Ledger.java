@@ -11,7 +11,7 @@ import java.util.List;
 import org.hibernate.engine.spi.SharedSessionContractImplementor;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Today;
-import org.ripewood.platform.http.CurrentDoor;
+import org.ripewood.platform.http.RequestOrigin;
 
 /**
  * Writes entries, in the transaction they tell of and just before it ends: what is rolled back was
@@ -28,10 +28,10 @@ class Ledger {
                     + " values (currval('audit_entry_seq'), ?, ?, ?, ?, ?, ?)";
 
     private final TransactionSynchronizationRegistry transactions;
-    private final CurrentDoor doors;
+    private final RequestOrigin doors;
     private final Today today;
 
-    Ledger(TransactionSynchronizationRegistry transactions, CurrentDoor doors, Today today) {
+    Ledger(TransactionSynchronizationRegistry transactions, RequestOrigin doors, Today today) {
         this.transactions = transactions;
         this.doors = doors;
         this.today = today;

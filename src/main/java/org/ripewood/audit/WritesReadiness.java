@@ -9,7 +9,7 @@ import org.eclipse.microprofile.health.HealthCheck;
 import org.eclipse.microprofile.health.HealthCheckResponse;
 import org.eclipse.microprofile.health.Readiness;
 import org.jboss.logging.Logger;
-import org.ripewood.platform.meters.AskedSeldom;
+import org.ripewood.platform.meters.CachedValue;
 
 /**
  * Whether the record can be written, by doing so: an entry of the audit, which each change needs,
@@ -37,7 +37,7 @@ class WritesReadiness implements HealthCheck {
     private static final String TRIAL = "update write_trial set tried_at = current_timestamp";
 
     private final DataSource database;
-    private final AskedSeldom<HealthCheckResponse> answer = new AskedSeldom<>(this::ask, FRESH);
+    private final CachedValue<HealthCheckResponse> answer = new CachedValue<>(this::ask, FRESH);
 
     WritesReadiness(DataSource database) {
         this.database = database;

@@ -28,8 +28,8 @@ import org.ripewood.platform.Today;
 import org.ripewood.platform.meters.Measured;
 import org.ripewood.platform.meters.Meter;
 import org.ripewood.standing.SubjectGatherer;
+import org.ripewood.standing.TechniquePriority;
 import org.ripewood.standing.TreeOnDay;
-import org.ripewood.standing.Usefulness;
 import org.ripewood.steps.StepBrief;
 import org.ripewood.steps.StepState;
 import org.ripewood.trees.Tree;
@@ -112,7 +112,7 @@ public class BoardMaker {
                     page == null ? new Paged<>(List.of(), 0, 1, 0) : Paged.of(List.of(), page, 0));
         }
         var content = gathered.get(0).content();
-        var headlines = new Headlines(new Usefulness(content));
+        var headlines = new Headlines(new TechniquePriority(content));
         var all =
                 gathered.stream()
                         .map(day -> onBoard(day, headlines, students, asked.withinWeeks()))

@@ -20,8 +20,8 @@ import org.ripewood.standing.TreeLook;
 import org.ripewood.standing.TreeOnDay;
 import org.ripewood.steps.Step;
 import org.ripewood.steps.StepBrief;
+import org.ripewood.steps.StepHistories;
 import org.ripewood.steps.StepState;
-import org.ripewood.steps.StepTeller;
 
 /** Makes a tree's checklist: do now, waiting and why, measure next, done, care. */
 @ApplicationScoped
@@ -34,9 +34,9 @@ public class ChecklistMaker {
     private static final Set<Verdict> SETTLED = Set.of(Verdict.DONE, Verdict.NOT_NEEDED);
 
     private final SubjectGatherer gatherer;
-    private final StepTeller teller;
+    private final StepHistories teller;
 
-    ChecklistMaker(SubjectGatherer gatherer, StepTeller teller) {
+    ChecklistMaker(SubjectGatherer gatherer, StepHistories teller) {
         this.gatherer = gatherer;
         this.teller = teller;
     }

@@ -8,9 +8,9 @@ import org.ripewood.core.progress.Standing;
 import org.ripewood.core.progress.Truth;
 import org.ripewood.core.progress.Verdict;
 import org.ripewood.standing.ReasonView;
+import org.ripewood.standing.TechniquePriority;
 import org.ripewood.standing.TechniqueStanding;
 import org.ripewood.standing.TreeOnDay;
-import org.ripewood.standing.Usefulness;
 import org.ripewood.steps.StepBrief;
 import org.ripewood.steps.StepState;
 import org.ripewood.steps.Wording;
@@ -43,9 +43,9 @@ final class Headlines {
                     new Choice(Verdict.SEASON, false),
                     new Choice(Verdict.MEASURE, false));
 
-    private final Usefulness usefulness;
+    private final TechniquePriority usefulness;
 
-    Headlines(Usefulness usefulness) {
+    Headlines(TechniquePriority usefulness) {
         this.usefulness = usefulness;
     }
 

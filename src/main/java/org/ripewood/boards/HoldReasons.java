@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.ripewood.core.progress.Reason;
 import org.ripewood.core.progress.Verdict;
-import org.ripewood.standing.ReasonTeller;
+import org.ripewood.standing.ReasonText;
 import org.ripewood.standing.TreeOnDay;
 
 /** What holds trees back, each thing once a tree; waiting for a turn is no cause of its own. */
@@ -20,7 +20,7 @@ final class HoldReasons {
 
     /** Titles by code of what holds a tree back. */
     static Map<String, String> of(TreeOnDay tree) {
-        var teller = new ReasonTeller(tree.content(), tree.subject().traits());
+        var teller = new ReasonText(tree.content(), tree.subject().traits());
         var found = new LinkedHashMap<String, String>();
         tree.with(Verdict.HELD).stream()
                 .flatMap(standing -> standing.reasons().stream())

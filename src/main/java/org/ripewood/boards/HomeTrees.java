@@ -16,8 +16,8 @@ import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.standing.SubjectGatherer;
+import org.ripewood.standing.TechniquePriority;
 import org.ripewood.standing.TreeOnDay;
-import org.ripewood.standing.Usefulness;
 import org.ripewood.steps.StepBook;
 import org.ripewood.steps.StepBrief;
 import org.ripewood.trees.Tree;
@@ -144,7 +144,8 @@ public class HomeTrees {
                     var counts = new EnumMap<Board.Headline, Integer>(Board.Headline.class);
                     for (var member : members) {
                         for (var tree : byKeeper.getOrDefault(member.id(), List.of())) {
-                            var leads = new Headlines(new Usefulness(tree.content())).of(tree);
+                            var leads =
+                                    new Headlines(new TechniquePriority(tree.content())).of(tree);
                             counts.merge(leads.headline(), 1, Integer::sum);
                         }
                     }

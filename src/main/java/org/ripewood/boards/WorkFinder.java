@@ -56,7 +56,7 @@ public class WorkFinder {
         }
         var now = today.date().isBefore(on) ? byTree(treeIds, students) : null;
         var waived = seasonWaived(then);
-        var teller = new DayWorkTeller(then.get(0).content());
+        var teller = new DayWorkText(then.get(0).content());
         return then.stream()
                 .map(
                         tree ->

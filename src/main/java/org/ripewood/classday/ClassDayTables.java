@@ -2,20 +2,20 @@ package org.ripewood.classday;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
-import org.ripewood.platform.records.KeptTable;
-import org.ripewood.platform.records.KeptTables;
+import org.ripewood.platform.records.TableDescription;
+import org.ripewood.platform.records.TableDescriptions;
 
 /** Wishes for class days and the timetables laid out. */
 @ApplicationScoped
-class ClassDayTables implements KeptTables {
+class ClassDayTables implements TableDescriptions {
 
     private static final String SESSION = "class_session";
     private static final String TIMETABLE = "day_timetable";
 
     @Override
-    public List<KeptTable> tables() {
+    public List<TableDescription> tables() {
         return List.of(
-                KeptTable.named("day_wish")
+                TableDescription.named("day_wish")
                         .numbered()
                         .partOf("session_id", SESSION)
                         .refers("tree_id", "tree")
@@ -23,12 +23,12 @@ class ClassDayTables implements KeptTables {
                         .writtenBy("said_by")
                         .plain("said_at")
                         .done(),
-                KeptTable.named("day_break")
+                TableDescription.named("day_break")
                         .orderedBy("session_id", "position")
                         .partOf("session_id", SESSION)
                         .plain("position", "from_minute", "to_minute")
                         .done(),
-                KeptTable.named(TIMETABLE)
+                TableDescription.named(TIMETABLE)
                         .numbered()
                         .partOf("session_id", SESSION)
                         .plain("revision", "from_minute", "found", "finish_minute")
@@ -50,8 +50,8 @@ class ClassDayTables implements KeptTables {
                 ofTimetable("day_arrival").refers("person_id", "person").plain("at_minute").done());
     }
 
-    private static KeptTable.Telling ofTimetable(String name) {
-        return KeptTable.named(name)
+    private static TableDescription.Telling ofTimetable(String name) {
+        return TableDescription.named(name)
                 .orderedBy("timetable_id", "position")
                 .partOf("timetable_id", TIMETABLE)
                 .plain("position");

@@ -11,8 +11,8 @@ import org.ripewood.core.progress.Value;
 import org.ripewood.course.CourseContent;
 import org.ripewood.platform.problems.Fault;
 import org.ripewood.platform.problems.Suggestion;
-import org.ripewood.platform.records.KeptTable;
-import org.ripewood.platform.records.KeptTables;
+import org.ripewood.platform.records.TableDescription;
+import org.ripewood.platform.records.TableDescriptions;
 import org.ripewood.records.BranchRole;
 import org.ripewood.sites.TimeZones;
 import org.ripewood.trees.Departure;
@@ -20,7 +20,7 @@ import org.ripewood.trees.EarlierWords;
 
 /** Sites, trees and what is on record of them. */
 @ApplicationScoped
-class TreeTables implements KeptTables {
+class TreeTables implements TableDescriptions {
 
     private static final String TREE_ID = "tree_id";
     private static final String SITE = "site";
@@ -33,9 +33,9 @@ class TreeTables implements KeptTables {
     }
 
     @Override
-    public List<KeptTable> tables() {
+    public List<TableDescription> tables() {
         return List.of(
-                KeptTable.named(SITE)
+                TableDescription.named(SITE)
                         .numbered()
                         .plain("name", "latitude", "longitude", "zone")
                         // of one school's own ground and people another school knows nothing
@@ -47,17 +47,17 @@ class TreeTables implements KeptTables {
                                 "counts renewals of what is worked out from the readings",
                                 row -> 0L)
                         .done(),
-                KeptTable.named("site_month")
+                TableDescription.named("site_month")
                         .orderedBy("site_id", "month_no")
                         .partOf("site_id", SITE)
                         .plain("month_no", "mean_minimum_celsius", "mean_maximum_celsius")
                         .done(),
-                KeptTable.named("site_reading")
+                TableDescription.named("site_reading")
                         .orderedBy("site_id", "read_on")
                         .partOf("site_id", SITE)
                         .plain("read_on", "min_celsius", "max_celsius")
                         .done(),
-                KeptTable.named("tree")
+                TableDescription.named("tree")
                         .numbered()
                         .plain("label", "species")
                         .refers("keeper_id", "person")
@@ -154,7 +154,7 @@ class TreeTables implements KeptTables {
                 value == null ? "expected a value of this kind" : fact.refusalOf(valueOf(value));
         return refusal == null
                 ? List.of()
-                : List.of(new Fault(KeptTable.camel(field), "%s".formatted(refusal)));
+                : List.of(new Fault(TableDescription.camel(field), "%s".formatted(refusal)));
     }
 
     private static Value valueOf(Object value) {
@@ -163,8 +163,8 @@ class TreeTables implements KeptTables {
                 : value instanceof Boolean flag ? Value.of(flag) : Value.of(value.toString());
     }
 
-    private static KeptTable.Telling ofTree(String name) {
-        return KeptTable.named(name)
+    private static TableDescription.Telling ofTree(String name) {
+        return TableDescription.named(name)
                 .numbered()
                 .partOf(TREE_ID, "tree")
                 .writtenBy("by_id")

@@ -14,10 +14,10 @@ import org.ripewood.core.progress.Rulebook;
 /** Makes content of files that were found faultless. */
 final class ContentBuilding {
 
-    private final Shelf shelf;
+    private final ContentDocuments shelf;
     private final UnaryOperator<String> html;
 
-    ContentBuilding(Shelf shelf, UnaryOperator<String> html) {
+    ContentBuilding(ContentDocuments shelf, UnaryOperator<String> html) {
         this.shelf = shelf;
         this.html = html;
     }

@@ -30,7 +30,7 @@ final class ContentReading {
      * @param faults what finding the files already brought up
      */
     Outcome read(ContentFiles files, Faults faults) {
-        var shelf = Shelf.read(files, schemas, faults);
+        var shelf = ContentDocuments.read(files, schemas, faults);
         new CrossReferences(shelf, faults).check();
         if (!faults.none()) {
             return new Outcome(null, faults.all());

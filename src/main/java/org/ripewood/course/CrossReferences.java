@@ -10,10 +10,10 @@ import org.ripewood.core.progress.Fact;
 /** Holds the content files against each other, where a schema sees only one of them. */
 final class CrossReferences {
 
-    private final Shelf shelf;
+    private final ContentDocuments shelf;
     private final Faults faults;
 
-    CrossReferences(Shelf shelf, Faults faults) {
+    CrossReferences(ContentDocuments shelf, Faults faults) {
         this.shelf = shelf;
         this.faults = faults;
     }

@@ -11,12 +11,12 @@ final class LessonCheck {
     static final List<String> SECTIONS =
             List.of("## What", "## Why", "## How", "## How to tell", "## Mistakes", "## Cautions");
 
-    private final Shelf shelf;
+    private final ContentDocuments shelf;
     private final Codes techniques;
     private final Faults faults;
     private final Map<String, String> places = new HashMap<>();
 
-    LessonCheck(Shelf shelf, Codes techniques, Faults faults) {
+    LessonCheck(ContentDocuments shelf, Codes techniques, Faults faults) {
         this.shelf = shelf;
         this.techniques = techniques;
         this.faults = faults;
@@ -46,7 +46,7 @@ final class LessonCheck {
         }
     }
 
-    private void checkSections(String file, Shelf.Body body) {
+    private void checkSections(String file, ContentDocuments.Body body) {
         var line = body.firstLine() - 1;
         var next = 0;
         for (var text : body.text().lines().toList()) {

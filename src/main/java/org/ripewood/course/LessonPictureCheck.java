@@ -18,7 +18,7 @@ final class LessonPictureCheck {
         this.faults = faults;
     }
 
-    void check(String file, Shelf.Body body) {
+    void check(String file, ContentDocuments.Body body) {
         var line = body.firstLine() - 1;
         for (var text : body.text().lines().toList()) {
             line++;

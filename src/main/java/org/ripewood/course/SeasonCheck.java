@@ -8,10 +8,10 @@ final class SeasonCheck {
 
     private static final String STAGES = "[0-9]{2}-[0-9]{2}";
 
-    private final Shelf shelf;
+    private final ContentDocuments shelf;
     private final Faults faults;
 
-    SeasonCheck(Shelf shelf, Faults faults) {
+    SeasonCheck(ContentDocuments shelf, Faults faults) {
         this.shelf = shelf;
         this.faults = faults;
     }

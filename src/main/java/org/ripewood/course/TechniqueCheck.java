@@ -6,7 +6,7 @@ import java.util.List;
 /** What the schema cannot say of a technique. */
 final class TechniqueCheck {
 
-    private final Shelf shelf;
+    private final ContentDocuments shelf;
     private final Codes species;
     private final Codes techniques;
     private final Codes lessons;
@@ -15,7 +15,7 @@ final class TechniqueCheck {
     private final AftercareCheck aftercare;
     private final Faults faults;
 
-    TechniqueCheck(Shelf shelf, Codes species, Codes techniques, Faults faults) {
+    TechniqueCheck(ContentDocuments shelf, Codes species, Codes techniques, Faults faults) {
         this.shelf = shelf;
         this.species = species;
         this.techniques = techniques;

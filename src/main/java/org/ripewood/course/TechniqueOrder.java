@@ -22,7 +22,7 @@ final class TechniqueOrder {
     private TechniqueOrder() {}
 
     /** Takes in every technique; what {@code after} names without there being such is left out. */
-    static TechniqueOrder of(Shelf shelf) {
+    static TechniqueOrder of(ContentDocuments shelf) {
         var order = new TechniqueOrder();
         shelf.all(ContentKind.TECHNIQUE)
                 .forEach(

@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.accounts.NewGuest;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.lists.ListText.Row;
 import org.ripewood.people.Course;
 import org.ripewood.people.Courses;
@@ -65,7 +65,7 @@ class ListRows {
 
     private final People people;
     private final Courses schoolCourses;
-    private final Register register;
+    private final PersonRegistration register;
     private final Trees trees;
     private final TreeSites treeSites;
     private final TreesUnchecked treesUnchecked;
@@ -75,7 +75,7 @@ class ListRows {
     ListRows(
             People people,
             Courses schoolCourses,
-            Register register,
+            PersonRegistration register,
             Trees trees,
             TreeSites treeSites,
             TreesUnchecked treesUnchecked,

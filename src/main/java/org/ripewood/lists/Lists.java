@@ -12,7 +12,7 @@ import org.ripewood.lists.ListText.Row;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Refused;
-import org.ripewood.platform.records.OpenRecords;
+import org.ripewood.platform.records.PersistenceContext;
 
 /**
  * Enters lists. Each is first entered for trial and taken back: so every rule of the rooms is
@@ -35,9 +35,9 @@ public class Lists {
     }
 
     private final ListRows entering;
-    private final OpenRecords openRecords;
+    private final PersistenceContext openRecords;
 
-    Lists(ListRows entering, OpenRecords openRecords) {
+    Lists(ListRows entering, PersistenceContext openRecords) {
         this.entering = entering;
         this.openRecords = openRecords;
     }

@@ -52,7 +52,7 @@ class Inventory {
     private static StockSnapshot.Offered offered(
             StockItemEntity row, Map<Long, BigDecimal> amounts) {
         var container =
-                Told.sizes(row)
+                StockViews.sizes(row)
                         .reckon()
                         .find()
                         .orElseThrow(
@@ -68,9 +68,9 @@ class Inventory {
     static Substrate substrate(StockItemEntity row) {
         return new Substrate(
                 row.name,
-                Told.span(row.dryLow, row.dryHigh),
-                Told.span(row.capacityLow, row.capacityHigh),
-                Told.span(row.airLow, row.airHigh),
+                StockViews.span(row.dryLow, row.dryHigh),
+                StockViews.span(row.capacityLow, row.capacityHigh),
+                StockViews.span(row.airLow, row.airHigh),
                 row.bagLitres);
     }
 

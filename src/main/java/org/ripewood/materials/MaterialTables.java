@@ -2,19 +2,19 @@ package org.ripewood.materials;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
-import org.ripewood.platform.records.KeptTable;
-import org.ripewood.platform.records.KeptTables;
+import org.ripewood.platform.records.TableDescription;
+import org.ripewood.platform.records.TableDescriptions;
 
 /** What is in stock and how it came and went. */
 @ApplicationScoped
-class MaterialTables implements KeptTables {
+class MaterialTables implements TableDescriptions {
 
     private static final String ITEM = "stock_item";
 
     @Override
-    public List<KeptTable> tables() {
+    public List<TableDescription> tables() {
         return List.of(
-                KeptTable.named(ITEM)
+                TableDescription.named(ITEM)
                         .numbered()
                         .oneOf("kind", StockKind.values())
                         .plain("name", "name_key", "unit")
@@ -27,14 +27,14 @@ class MaterialTables implements KeptTables {
                         .plain("bag_litres", "metal", "gauge_mm")
                         .version()
                         .done(),
-                KeptTable.named("stock_mix_part")
+                TableDescription.named("stock_mix_part")
                         .orderedBy("mix_id", "position")
                         .partOf("mix_id", ITEM)
                         .plain("position")
                         .refers("substrate_id", ITEM)
                         .plain("parts")
                         .done(),
-                KeptTable.named("stock_movement")
+                TableDescription.named("stock_movement")
                         .numbered()
                         .partOf("item_id", ITEM)
                         .oneOf("kind", MovementKind.values())

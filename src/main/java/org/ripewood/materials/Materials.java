@@ -25,7 +25,7 @@ public class Materials {
 
     private final StockRows rows;
     private final MovementRows movements;
-    private final Shelf shelf;
+    private final StockWriter shelf;
     private final Ledger ledger;
     private final Recipes recipes;
     private final Inventory inventory;
@@ -34,7 +34,7 @@ public class Materials {
     Materials(
             StockRows rows,
             MovementRows movements,
-            Shelf shelf,
+            StockWriter shelf,
             Ledger ledger,
             Recipes recipes,
             Inventory inventory,
@@ -137,7 +137,7 @@ public class Materials {
         return items.stream()
                 .map(
                         row ->
-                                Told.item(
+                                StockViews.item(
                                         row,
                                         amounts.getOrDefault(row.id(), BigDecimal.ZERO),
                                         substrates))

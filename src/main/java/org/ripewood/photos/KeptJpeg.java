@@ -7,8 +7,8 @@ import java.util.Set;
 
 /**
  * Walks through a JPEG that is to be kept as it is (ITU-T T.81, annex B), and lets pass only what
- * {@link Darkroom} writes: no part that carries anything but pixels, none twice, nothing after the
- * end.
+ * {@link PhotoProcessor} writes: no part that carries anything but pixels, none twice, nothing
+ * after the end.
  */
 final class KeptJpeg {
 

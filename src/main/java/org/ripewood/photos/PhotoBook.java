@@ -23,11 +23,16 @@ class PhotoBook {
 
     private final PhotoRows rows;
     private final PhotoReach reach;
-    private final PhotoVeil veil;
+    private final PhotoRedaction veil;
     private final PhotoLimits limits;
     private final Today today;
 
-    PhotoBook(PhotoRows rows, PhotoReach reach, PhotoVeil veil, PhotoLimits limits, Today today) {
+    PhotoBook(
+            PhotoRows rows,
+            PhotoReach reach,
+            PhotoRedaction veil,
+            PhotoLimits limits,
+            Today today) {
         this.rows = rows;
         this.reach = reach;
         this.veil = veil;
@@ -50,7 +55,7 @@ class PhotoBook {
             Actor actor,
             long treeId,
             NewPhoto said,
-            Developed developed,
+            ProcessedPhoto developed,
             String sha256,
             String fileKey,
             String thumbnailKey) {
@@ -126,7 +131,7 @@ class PhotoBook {
     }
 
     /** What was said, or what the camera noted where its clock can be believed, or today. */
-    private LocalDate day(NewPhoto said, Developed developed) {
+    private LocalDate day(NewPhoto said, ProcessedPhoto developed) {
         var on = said.takenOn();
         if (on != null) {
             return on;

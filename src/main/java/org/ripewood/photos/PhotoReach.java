@@ -16,13 +16,13 @@ class PhotoReach {
     private static final int NOT_FOUND = 404;
 
     private final Trees trees;
-    private final Wounds woundsOfSchool;
+    private final Wounds wounds;
     private final Steps steps;
     private final PhotoRows rows;
 
-    PhotoReach(Trees trees, Wounds woundsOfSchool, Steps steps, PhotoRows rows) {
+    PhotoReach(Trees trees, Wounds wounds, Steps steps, PhotoRows rows) {
         this.trees = trees;
-        this.woundsOfSchool = woundsOfSchool;
+        this.wounds = wounds;
         this.steps = steps;
         this.rows = rows;
     }
@@ -71,8 +71,7 @@ class PhotoReach {
     void belongs(Actor actor, long treeId, NewPhoto said) {
         var woundId = said.woundId();
         if (woundId != null
-                && woundsOfSchool.of(actor, treeId).stream()
-                        .noneMatch(one -> one.id() == woundId)) {
+                && wounds.of(actor, treeId).stream().noneMatch(one -> one.id() == woundId)) {
             throw Refused.notFound("wound", woundId);
         }
         var stepId = said.stepId();

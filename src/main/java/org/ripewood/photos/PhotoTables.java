@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.problems.Fault;
-import org.ripewood.platform.records.KeptTable;
-import org.ripewood.platform.records.KeptTables;
+import org.ripewood.platform.records.TableDescription;
+import org.ripewood.platform.records.TableDescriptions;
 
 /** What is said of photos. */
 @ApplicationScoped
-class PhotoTables implements KeptTables {
+class PhotoTables implements TableDescriptions {
 
     static final String FILE_KEY = "file_key";
     static final String THUMBNAIL_KEY = "thumbnail_key";
@@ -22,9 +22,9 @@ class PhotoTables implements KeptTables {
     static final String SHA_256 = "sha_256";
 
     @Override
-    public List<KeptTable> tables() {
+    public List<TableDescription> tables() {
         return List.of(
-                KeptTable.named("photo")
+                TableDescription.named("photo")
                         .numbered()
                         .partOf("tree_id", "tree")
                         .plain("taken_on")
@@ -59,7 +59,7 @@ class PhotoTables implements KeptTables {
                 if (row.get(column) instanceof Long number && number < 1) {
                     faults.add(
                             new Fault(
-                                    KeptTable.camel(column),
+                                    TableDescription.camel(column),
                                     "expected a number from 1 on, found " + number));
                 }
             }
@@ -77,7 +77,7 @@ class PhotoTables implements KeptTables {
             if (there == (row.get(mark) != null)) {
                 faults.add(
                         new Fault(
-                                KeptTable.camel(mark),
+                                TableDescription.camel(mark),
                                 there
                                         ? "is not expected of a photo with a picture"
                                         : "expected a value, as the photo has no picture"));

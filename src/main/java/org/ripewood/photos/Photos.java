@@ -35,8 +35,8 @@ public class Photos {
     private final PhotoRows rows;
     private final PhotoBook book;
     private final PhotoReach reach;
-    private final PhotoVeil veil;
-    private final Darkroom darkroom;
+    private final PhotoRedaction veil;
+    private final PhotoProcessor darkroom;
     private final PhotoStore store;
     private final RecordPictures files;
     private final Meters meters;
@@ -47,8 +47,8 @@ public class Photos {
             PhotoRows rows,
             PhotoBook book,
             PhotoReach reach,
-            PhotoVeil veil,
-            Darkroom darkroom,
+            PhotoRedaction veil,
+            PhotoProcessor darkroom,
             PhotoStore store,
             RecordPictures files,
             Meters meters) {

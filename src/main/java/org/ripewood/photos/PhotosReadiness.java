@@ -7,7 +7,7 @@ import org.eclipse.microprofile.health.HealthCheck;
 import org.eclipse.microprofile.health.HealthCheckResponse;
 import org.eclipse.microprofile.health.Readiness;
 import org.jboss.logging.Logger;
-import org.ripewood.platform.meters.AskedSeldom;
+import org.ripewood.platform.meters.CachedValue;
 
 /** Whether a photo could be kept, by keeping a byte and taking it away again. */
 @Readiness
@@ -21,7 +21,7 @@ class PhotosReadiness implements HealthCheck {
     private static final Duration FRESH = Duration.ofSeconds(20);
 
     private final PhotoStore store;
-    private final AskedSeldom<HealthCheckResponse> answer = new AskedSeldom<>(this::ask, FRESH);
+    private final CachedValue<HealthCheckResponse> answer = new CachedValue<>(this::ask, FRESH);
 
     PhotosReadiness(PhotoStore store) {
         this.store = store;

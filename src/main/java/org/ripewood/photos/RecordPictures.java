@@ -10,20 +10,20 @@ import java.util.Map;
 import java.util.Optional;
 import org.jboss.logging.Logger;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.platform.records.KeptPictures;
+import org.ripewood.platform.records.PictureDescriptions;
 
 /** The files of photos, for the record as a file and for the forgetting of a person. */
 @ApplicationScoped
-class RecordPictures implements KeptPictures {
+class RecordPictures implements PictureDescriptions {
 
     private static final Logger LOG = Logger.getLogger(RecordPictures.class);
 
     private final PhotoStore store;
     private final PhotoBook book;
-    private final Darkroom darkroom;
+    private final PhotoProcessor darkroom;
     private final PhotoLimits limits;
 
-    RecordPictures(PhotoStore store, PhotoBook book, Darkroom darkroom, PhotoLimits limits) {
+    RecordPictures(PhotoStore store, PhotoBook book, PhotoProcessor darkroom, PhotoLimits limits) {
         this.store = store;
         this.book = book;
         this.darkroom = darkroom;

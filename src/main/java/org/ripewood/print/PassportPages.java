@@ -20,9 +20,9 @@ class PassportPages {
     }
 
     private final CurrentUser user;
-    private final PassportDesk desk;
+    private final PassportAssembler desk;
 
-    PassportPages(CurrentUser user, PassportDesk desk) {
+    PassportPages(CurrentUser user, PassportAssembler desk) {
         this.user = user;
         this.desk = desk;
     }

@@ -59,7 +59,7 @@ public class RouteMaker {
                         stage.order(),
                         Route.USUAL_DRAWS,
                         seed(treeId, content));
-        return new RouteTeller(tree).tell(route, stage);
+        return new RouteText(tree).tell(route, stage);
     }
 
     /** The same tree and content go the same way, however often they are asked. */

@@ -9,9 +9,9 @@ import org.ripewood.core.progress.Opening;
 import org.ripewood.core.route.Cause;
 import org.ripewood.core.route.Route;
 import org.ripewood.course.Content;
-import org.ripewood.standing.OpeningTeller;
+import org.ripewood.standing.OpeningText;
 import org.ripewood.standing.OpeningView;
-import org.ripewood.standing.ReasonTeller;
+import org.ripewood.standing.ReasonText;
 import org.ripewood.standing.TreeOnDay;
 
 /** What a step on the way waits for, in the titles of the content. */
@@ -26,7 +26,7 @@ final class RouteWords {
 
     RouteWords(TreeOnDay tree) {
         content = tree.content();
-        var teller = new OpeningTeller(content, new ReasonTeller(content, tree.subject().traits()));
+        var teller = new OpeningText(content, new ReasonText(content, tree.subject().traits()));
         waits =
                 tree.openings().all().stream()
                         .collect(

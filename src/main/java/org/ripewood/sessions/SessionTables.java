@@ -4,19 +4,19 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.platform.records.KeptTable;
-import org.ripewood.platform.records.KeptTables;
+import org.ripewood.platform.records.TableDescription;
+import org.ripewood.platform.records.TableDescriptions;
 
 /** Class dates and who comes with which tree. */
 @ApplicationScoped
-class SessionTables implements KeptTables {
+class SessionTables implements TableDescriptions {
 
     private static final String SESSION = "class_session";
 
     @Override
-    public List<KeptTable> tables() {
+    public List<TableDescription> tables() {
         return List.of(
-                KeptTable.named(SESSION)
+                TableDescription.named(SESSION)
                         .numbered()
                         .partOf("course_id", "course")
                         .plain("held_on", "starts_at", "ends_at", "lesson", "place", "changed_at")
@@ -25,13 +25,13 @@ class SessionTables implements KeptTables {
                         .words("cancelled_because")
                         .version()
                         .done(),
-                KeptTable.named("class_session_instructor")
+                TableDescription.named("class_session_instructor")
                         .orderedBy("session_id", "position")
                         .partOf("session_id", SESSION)
                         .plain("position")
                         .refers("person_id", "person")
                         .done(),
-                KeptTable.named("enrolment")
+                TableDescription.named("enrolment")
                         .numbered()
                         .partOf("session_id", SESSION)
                         .refers("person_id", "person")
@@ -42,7 +42,7 @@ class SessionTables implements KeptTables {
                                 "is the tree while it comes",
                                 row -> row.get("withdrawn_at") == null ? row.get("tree_id") : null)
                         .done(),
-                KeptTable.named("roll_mark")
+                TableDescription.named("roll_mark")
                         .numbered()
                         .partOf("session_id", SESSION)
                         .refers("person_id", "person")

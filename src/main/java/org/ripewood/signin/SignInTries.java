@@ -17,10 +17,10 @@ class SignInTries {
 
     private final SignInPause pause;
     private final KnownBrowsers browsers;
-    private final Network network;
+    private final ClientNetwork network;
     private final Today today;
 
-    SignInTries(SignInPause pause, KnownBrowsers browsers, Network network, Today today) {
+    SignInTries(SignInPause pause, KnownBrowsers browsers, ClientNetwork network, Today today) {
         this.pause = pause;
         this.browsers = browsers;
         this.network = network;

@@ -62,7 +62,7 @@ public record TreeLook(ReachedTree reached, Person keeper, TreeOnDay day, List<S
         var told = new HashMap<String, TechniqueStanding>();
         standing.techniques().forEach(one -> told.put(one.technique(), one));
         return day.free().stream()
-                .sorted(new Usefulness(day.content()).mostUsefulFirst())
+                .sorted(new TechniquePriority(day.content()).mostUsefulFirst())
                 .map(free -> told.get(free.technique()))
                 .toList();
     }

@@ -79,7 +79,7 @@ public record TreeOnDay(
     /** When it could be done, in words; null when it is done or not needed. */
     public @Nullable OpeningView opening(Standing standing) {
         return openings.of(standing.technique())
-                .map(opening -> new OpeningTeller(content, teller()).tell(opening))
+                .map(opening -> new OpeningText(content, teller()).tell(opening))
                 .orElse(null);
     }
 
@@ -102,8 +102,8 @@ public record TreeOnDay(
                 .toList();
     }
 
-    private ReasonTeller teller() {
-        return new ReasonTeller(content, subject.traits());
+    private ReasonText teller() {
+        return new ReasonText(content, subject.traits());
     }
 
     private static @Nullable LocalDate opensOn(Standing standing) {

@@ -59,7 +59,7 @@ public class Reports {
             return writer.told(step);
         }
         StepWriter.requireVersion(step, version);
-        Move.REPORT.next(step.state);
+        StepTransition.REPORT.next(step.state);
         var inForce = content.inForce();
         var technique = techniqueOf(inForce, step);
         ReportCheck.check(technique, report, step, today.date());
@@ -88,7 +88,7 @@ public class Reports {
         reports.persist(entity);
         step.doneOn = entity.doneOn;
         step.reportedAt = entity.reportedAt;
-        writer.move(actor, step, Move.REPORT, note);
+        writer.move(actor, step, StepTransition.REPORT, note);
         return writer.told(step);
     }
 

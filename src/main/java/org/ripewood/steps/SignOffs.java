@@ -64,11 +64,11 @@ public class SignOffs {
         var step = stepOfInstructor(actor, stepId, "sign a step off");
         refuseOwnTree(actor, step);
         StepWriter.requireVersion(step, version);
-        Move.SIGN_OFF.next(step.state);
+        StepTransition.SIGN_OFF.next(step.state);
         var kept = StepWriter.noteOf(note);
         var technique = Reports.techniqueOf(content.inForce(), step);
         record(actor, step, technique, latestReport(step));
-        writer.move(actor, step, Move.SIGN_OFF, kept);
+        writer.move(actor, step, StepTransition.SIGN_OFF, kept);
         return writer.told(step);
     }
 
@@ -76,9 +76,9 @@ public class SignOffs {
     public Step sendBack(Actor actor, long stepId, long version, String note) {
         var step = stepOfInstructor(actor, stepId, "send a step back");
         StepWriter.requireVersion(step, version);
-        Move.SEND_BACK.next(step.state);
+        StepTransition.SEND_BACK.next(step.state);
         var kept = StepWriter.requireNote(note, "Say what is to be put right.");
-        writer.move(actor, step, Move.SEND_BACK, kept);
+        writer.move(actor, step, StepTransition.SEND_BACK, kept);
         return writer.told(step);
     }
 
@@ -86,9 +86,9 @@ public class SignOffs {
     public Step withdraw(Actor actor, long stepId, long version, String note) {
         var step = stepOfInstructor(actor, stepId, "take a step back");
         StepWriter.requireVersion(step, version);
-        Move.WITHDRAW.next(step.state);
+        StepTransition.WITHDRAW.next(step.state);
         var kept = StepWriter.requireNote(note, "Say why the step is taken back.");
-        writer.move(actor, step, Move.WITHDRAW, kept);
+        writer.move(actor, step, StepTransition.WITHDRAW, kept);
         return writer.told(step);
     }
 

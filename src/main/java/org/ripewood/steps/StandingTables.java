@@ -4,19 +4,19 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.platform.records.KeptTable;
-import org.ripewood.platform.records.KeptTables;
+import org.ripewood.platform.records.TableDescription;
+import org.ripewood.platform.records.TableDescriptions;
 
 /** Steps, the decisions behind them and what was reported. */
 @ApplicationScoped
-class StandingTables implements KeptTables {
+class StandingTables implements TableDescriptions {
 
     private static final String STEP = "step";
 
     @Override
-    public List<KeptTable> tables() {
+    public List<TableDescription> tables() {
         return List.of(
-                KeptTable.named("decision")
+                TableDescription.named("decision")
                         .numbered()
                         .partOf("tree_id", "tree")
                         .plain("on_day", "content_revision")
@@ -24,7 +24,7 @@ class StandingTables implements KeptTables {
                         .refers("by_id", "person")
                         .plain("decided_at")
                         .done(),
-                KeptTable.named(STEP)
+                TableDescription.named(STEP)
                         .numbered()
                         .partOf("tree_id", "tree")
                         .plain("technique")
@@ -37,7 +37,7 @@ class StandingTables implements KeptTables {
                         .version()
                         .leftOut("open_for", "follows from the state", StandingTables::openFor)
                         .done(),
-                KeptTable.named("step_waiver")
+                TableDescription.named("step_waiver")
                         .numbered()
                         .partOf("step_id", STEP)
                         .plain("reason_key")
@@ -45,7 +45,7 @@ class StandingTables implements KeptTables {
                         .writtenBy("by_id")
                         .plain("waived_on")
                         .done(),
-                KeptTable.named("step_report")
+                TableDescription.named("step_report")
                         .numbered()
                         .partOf("step_id", STEP)
                         .plain("done_on")
@@ -56,7 +56,7 @@ class StandingTables implements KeptTables {
                         .writtenBy("by_id")
                         .plain("reported_at")
                         .done(),
-                KeptTable.named("step_event")
+                TableDescription.named("step_event")
                         .numbered()
                         .partOf("step_id", STEP)
                         .oneOf("became", StepState.values())

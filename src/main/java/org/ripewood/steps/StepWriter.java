@@ -15,10 +15,10 @@ public class StepWriter {
 
     private final StepBook steps;
     private final EventBook events;
-    private final StepTeller teller;
+    private final StepHistories teller;
     private final Today today;
 
-    StepWriter(StepBook steps, EventBook events, StepTeller teller, Today today) {
+    StepWriter(StepBook steps, EventBook events, StepHistories teller, Today today) {
         this.steps = steps;
         this.events = events;
         this.teller = teller;
@@ -38,7 +38,7 @@ public class StepWriter {
     }
 
     /** Moves a step on; the version has been checked. */
-    void move(Actor actor, StepEntity step, Move move, @Nullable String note) {
+    void move(Actor actor, StepEntity step, StepTransition move, @Nullable String note) {
         step.become(move.next(step.state));
         note(actor, step, note);
     }

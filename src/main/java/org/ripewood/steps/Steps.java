@@ -16,9 +16,9 @@ public class Steps {
     private final Trees trees;
     private final StepReach reach;
     private final StepBook steps;
-    private final StepTeller teller;
+    private final StepHistories teller;
 
-    Steps(Trees trees, StepReach reach, StepBook steps, StepTeller teller) {
+    Steps(Trees trees, StepReach reach, StepBook steps, StepHistories teller) {
         this.trees = trees;
         this.reach = reach;
         this.steps = steps;

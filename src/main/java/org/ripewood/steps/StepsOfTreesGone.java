@@ -24,7 +24,7 @@ class StepsOfTreesGone {
             writer.move(
                     left.by(),
                     step,
-                    Move.WITHDRAW,
+                    StepTransition.WITHDRAW,
                     "The tree left the school on %s.".formatted(left.leftOn()));
         }
         steps.flush();

@@ -13,7 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.logging.Logger;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.platform.Today;
 
 /**
@@ -29,7 +29,7 @@ class DemoSchool {
     private final String demo;
     private final Path data;
     private final SchoolImport schoolImport;
-    private final Register register;
+    private final PersonRegistration register;
     private final Today today;
     private final String host;
     private final int port;
@@ -38,7 +38,7 @@ class DemoSchool {
             @ConfigProperty(name = "ripewood.demo", defaultValue = "false") String demo,
             @ConfigProperty(name = "ripewood.data", defaultValue = "./data") Path data,
             SchoolImport schoolImport,
-            Register register,
+            PersonRegistration register,
             Today today,
             @ConfigProperty(name = "quarkus.http.host") String host,
             @ConfigProperty(name = "quarkus.http.port") int port) {

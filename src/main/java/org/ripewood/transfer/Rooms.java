@@ -1,7 +1,7 @@
 package org.ripewood.transfer;
 
 import jakarta.inject.Singleton;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.assess.Assessments;
 import org.ripewood.course.CourseContent;
@@ -40,7 +40,7 @@ class Rooms {
     final WorksDone worksDone;
     final Aftercare aftercare;
     final Courses courses;
-    final Register register;
+    final PersonRegistration register;
     final Assessments assessments;
     final Sessions sessions;
     final Materials materials;
@@ -61,7 +61,7 @@ class Rooms {
             WorksDone worksDone,
             Aftercare aftercare,
             Courses courses,
-            Register register,
+            PersonRegistration register,
             Assessments assessments,
             Sessions sessions,
             Materials materials,

@@ -12,7 +12,7 @@ import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Problem;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.platform.problems.Suggestion;
-import org.ripewood.platform.records.OpenRecords;
+import org.ripewood.platform.records.PersistenceContext;
 
 /** Brings a school in from its files: all of it, or nothing and a list of what is wrong. */
 @ApplicationScoped
@@ -36,9 +36,9 @@ class SchoolImport {
 
     private final Rooms rooms;
     private final Today today;
-    private final OpenRecords openRecords;
+    private final PersistenceContext openRecords;
 
-    SchoolImport(Rooms rooms, Today today, OpenRecords openRecords) {
+    SchoolImport(Rooms rooms, Today today, PersistenceContext openRecords) {
         this.rooms = rooms;
         this.today = today;
         this.openRecords = openRecords;
@@ -62,7 +62,7 @@ class SchoolImport {
         beforeItStays.run();
     }
 
-    private List<Deed> read(
+    private List<ImportStep> read(
             SchoolFiles files, LocalDate loadingDay, SignInSheet sheet, Faults faults) {
         var codes = new Codes();
         var script = new Script(codes);
@@ -123,8 +123,8 @@ class SchoolImport {
         }
     }
 
-    private void enter(List<Deed> deeds, LocalDate loadingDay, Faults faults) {
-        var register = new Register();
+    private void enter(List<ImportStep> deeds, LocalDate loadingDay, Faults faults) {
+        var register = new ImportedIds();
         int held = 0;
         for (var deed : deeds) {
             if (++held % DEEDS_HELD == 0 && faults.count() == 0) {
@@ -133,7 +133,7 @@ class SchoolImport {
             var day = deed.day().isBefore(loadingDay) ? deed.day() : loadingDay;
             try {
                 today.asOf(day, () -> deed.task().enter(register));
-            } catch (Register.NotEntered alreadyTold) {
+            } catch (ImportedIds.NotEntered alreadyTold) {
                 // What it stands on is among the faults.
             } catch (Refused e) {
                 tell(e.problem(), deed.place(), faults);

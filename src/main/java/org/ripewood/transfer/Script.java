@@ -9,7 +9,7 @@ import java.util.List;
 final class Script {
 
     private final Codes codes;
-    private final List<Deed> deeds = new ArrayList<>();
+    private final List<ImportStep> deeds = new ArrayList<>();
 
     Script(Codes codes) {
         this.codes = codes;
@@ -29,24 +29,24 @@ final class Script {
     }
 
     /** Ends reading an entry; what has a fault is not entered. */
-    void add(Entry entry, LocalDate day, Deed.Task task) {
+    void add(Entry entry, LocalDate day, ImportStep.Task task) {
         entry.close();
         if (entry.sound()) {
-            deeds.add(new Deed(entry.place(), day, task));
+            deeds.add(new ImportStep(entry.place(), day, task));
         }
     }
 
     /** Adds what was read from one line of an entry. */
-    void add(Place place, LocalDate day, Deed.Task task) {
-        deeds.add(new Deed(place, day, task));
+    void add(Place place, LocalDate day, ImportStep.Task task) {
+        deeds.add(new ImportStep(place, day, task));
     }
 
     /** Takes over another script's deeds, earlier days first; on one day as they were written. */
     void addByDay(Script other) {
-        other.deeds.stream().sorted(Comparator.comparing(Deed::day)).forEach(deeds::add);
+        other.deeds.stream().sorted(Comparator.comparing(ImportStep::day)).forEach(deeds::add);
     }
 
-    List<Deed> deeds() {
+    List<ImportStep> deeds() {
         return List.copyOf(deeds);
     }
 }

@@ -71,7 +71,7 @@ final class SessionsFile {
         }
     }
 
-    private void cancel(Register register, Ref by, Ref session, String because) {
+    private void cancel(ImportedIds register, Ref by, Ref session, String because) {
         var actor = register.actor(by);
         var id = register.id(session);
         rooms.sessions.cancel(
@@ -81,7 +81,7 @@ final class SessionsFile {
                 rooms.checked(new NewCancellation(because)));
     }
 
-    private void enrol(Register register, Ref by, Ref session, Comes comes) {
+    private void enrol(ImportedIds register, Ref by, Ref session, Comes comes) {
         var actor = register.actor(by);
         var treeId = register.id(comes.tree());
         var keeperId = rooms.trees.get(actor, treeId).keeperId();

@@ -138,7 +138,7 @@ final class StockFile {
                                 null));
     }
 
-    private static Map<String, Double> ids(Map<Ref, Double> parts, Register register) {
+    private static Map<String, Double> ids(Map<Ref, Double> parts, ImportedIds register) {
         var byId = new LinkedHashMap<String, Double>();
         parts.forEach((substrate, count) -> byId.put("" + register.id(substrate), count));
         return byId;

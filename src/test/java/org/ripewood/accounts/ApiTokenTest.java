@@ -33,7 +33,7 @@ class ApiTokenTest {
     private static final String PASSWORD = "quite a long password";
 
     @Inject PeopleUnchecked peopleUnchecked;
-    @Inject Register register;
+    @Inject PersonRegistration register;
     @Inject PasswordChange passwordChange;
     @Inject ApiTokens tokens;
     @Inject ApiTokenRows rows;

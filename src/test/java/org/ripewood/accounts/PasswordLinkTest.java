@@ -37,7 +37,7 @@ class PasswordLinkTest {
     private static final String NOBODYS = "A".repeat(43);
 
     @Inject PasswordLinks links;
-    @Inject Register register;
+    @Inject PersonRegistration register;
     @Inject PasswordLinkRows rows;
     @Inject SignInPause pause;
 

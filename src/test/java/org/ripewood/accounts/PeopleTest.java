@@ -34,7 +34,7 @@ class PeopleTest {
     @Inject People people;
     @Inject Courses schoolCourses;
     @Inject PeopleUnchecked peopleUnchecked;
-    @Inject Register register;
+    @Inject PersonRegistration register;
     @Inject PasswordChange passwordChange;
 
     private Person teacher;

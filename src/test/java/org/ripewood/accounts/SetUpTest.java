@@ -31,7 +31,7 @@ class SetUpTest {
         }
     }
 
-    @Inject Register register;
+    @Inject PersonRegistration register;
     @Inject PeopleUnchecked peopleUnchecked;
     @Inject SetUpCode code;
 

@@ -27,7 +27,7 @@ import org.ripewood.accounts.ApiTokens;
 import org.ripewood.accounts.CalendarLinks;
 import org.ripewood.accounts.NewApiToken;
 import org.ripewood.accounts.PasswordLinks;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.aftercare.NewWord;
 import org.ripewood.aftercare.Saying;
@@ -90,7 +90,7 @@ class School {
     private static final AtomicInteger NUMBER = new AtomicInteger();
     private static final AtomicInteger DAYS = new AtomicInteger();
 
-    private final Register register;
+    private final PersonRegistration register;
     private final Courses schoolCourses;
     private final Trees trees;
     private final TreeSites treeSites;
@@ -126,7 +126,7 @@ class School {
     private Course otherCourse;
 
     public School(
-            Register register,
+            PersonRegistration register,
             Courses schoolCourses,
             Trees trees,
             TreeSites treeSites,

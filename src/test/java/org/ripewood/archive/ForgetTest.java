@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.accounts.CalendarLinks;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.assess.Assessments;
 import org.ripewood.assess.NewSkillJudgement;
 import org.ripewood.people.NewPerson;
@@ -56,7 +56,7 @@ class ForgetTest {
     private static int count;
 
     @Inject School school;
-    @Inject Register register;
+    @Inject PersonRegistration register;
     @Inject PeopleUnchecked peopleUnchecked;
     @Inject Trees trees;
     @Inject Observations observing;

@@ -43,8 +43,8 @@ import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Fault;
 import org.ripewood.platform.problems.Refused;
-import org.ripewood.platform.records.KeptPictures;
-import org.ripewood.platform.records.KeptTables;
+import org.ripewood.platform.records.PictureDescriptions;
+import org.ripewood.platform.records.TableDescriptions;
 
 /** ZIPs made to do harm, or only broken: told with where, and nothing of them stays. */
 @Tag("one-database")
@@ -67,8 +67,8 @@ class HostileZipTest {
     @Inject DataSource database;
     @Inject KeptFiles files;
     @Inject RecordPlan plan;
-    @Inject Instance<KeptTables> rooms;
-    @Inject KeptPictures pictures;
+    @Inject Instance<TableDescriptions> rooms;
+    @Inject PictureDescriptions pictures;
 
     @TempDir Path folder;
 
@@ -379,7 +379,7 @@ class HostileZipTest {
         Files.write(path, Zips.packed(good));
         try (var connection = database.getConnection()) {
             connection.setAutoCommit(false);
-            var intake = new Intake(plan.tables(connection), rooms, pictures, mostBytes);
+            var intake = new RecordImport(plan.tables(connection), rooms, pictures, mostBytes);
             var refused = catchThrowableOfType(Refused.class, () -> intake.take(connection, path));
             connection.rollback();
             return refused.problem().faults();

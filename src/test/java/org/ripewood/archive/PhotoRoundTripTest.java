@@ -38,8 +38,8 @@ import org.ripewood.photos.Pictures;
 import org.ripewood.photos.Viewpoint;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
-import org.ripewood.platform.records.KeptPictures;
-import org.ripewood.platform.records.KeptTables;
+import org.ripewood.platform.records.PictureDescriptions;
+import org.ripewood.platform.records.TableDescriptions;
 
 /** Photos go along with the record, and come back with it the same to the byte. */
 @Tag("one-database")
@@ -54,8 +54,8 @@ class PhotoRoundTripTest {
 
     @Inject DataSource database;
     @Inject RecordPlan plan;
-    @Inject Instance<KeptTables> rooms;
-    @Inject KeptPictures pictures;
+    @Inject Instance<TableDescriptions> rooms;
+    @Inject PictureDescriptions pictures;
     @Inject Photos photos;
     @Inject KeptFiles files;
     @Inject Archive archive;
@@ -258,6 +258,6 @@ class PhotoRoundTripTest {
     private Taken take(Connection to, byte[] file) throws SQLException, IOException {
         var path = folder.resolve("record.zip");
         Files.write(path, file);
-        return new Intake(plan.tables(to), rooms, pictures, MOST).take(to, path);
+        return new RecordImport(plan.tables(to), rooms, pictures, MOST).take(to, path);
     }
 }

@@ -34,9 +34,9 @@ import org.ripewood.assess.Judgements;
 import org.ripewood.assess.NewJudgement;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
-import org.ripewood.platform.records.KeptPictures;
-import org.ripewood.platform.records.KeptTable;
-import org.ripewood.platform.records.KeptTables;
+import org.ripewood.platform.records.PictureDescriptions;
+import org.ripewood.platform.records.TableDescription;
+import org.ripewood.platform.records.TableDescriptions;
 
 /** The demo school out of its database and into another one. */
 @Tag("one-database")
@@ -49,8 +49,8 @@ class RoundTripTest {
 
     @Inject DataSource database;
     @Inject RecordPlan plan;
-    @Inject Instance<KeptTables> rooms;
-    @Inject KeptPictures pictures;
+    @Inject Instance<TableDescriptions> rooms;
+    @Inject PictureDescriptions pictures;
     @Inject Judgements judgements;
 
     @TempDir Path folder;
@@ -303,7 +303,7 @@ class RoundTripTest {
         var leftOut =
                 plan.told().stream()
                         .filter(table -> table.columns().isEmpty())
-                        .map(KeptTable::name)
+                        .map(TableDescription::name)
                         .toList();
         var found = new TreeSet<String>();
         try (var demo = database.getConnection()) {
@@ -368,6 +368,6 @@ class RoundTripTest {
     private Taken take(Connection to, String file) throws SQLException, IOException {
         var path = folder.resolve("record.json");
         Files.writeString(path, file);
-        return new Intake(plan.tables(to), rooms, pictures, MOST).take(to, path);
+        return new RecordImport(plan.tables(to), rooms, pictures, MOST).take(to, path);
     }
 }

@@ -15,7 +15,7 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.audit.Change.Kind;
 import org.ripewood.people.NewPerson;
 import org.ripewood.people.Person;
@@ -35,7 +35,7 @@ class AuditTest {
     private static final String PASSWORD = "quite a long password";
 
     @Inject Audit audit;
-    @Inject Register register;
+    @Inject PersonRegistration register;
     @Inject Today today;
 
     private Person registrar;

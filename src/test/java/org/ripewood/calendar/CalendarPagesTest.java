@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.accounts.CalendarLinks;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.core.progress.Work;
 import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.platform.Actor;
@@ -41,7 +41,7 @@ class CalendarPagesTest {
 
     @Inject School school;
     @Inject PeopleUnchecked peopleUnchecked;
-    @Inject Register register;
+    @Inject PersonRegistration register;
     @Inject CalendarLinks links;
     @Inject Sessions sessions;
     @Inject WorksDone worksDone;

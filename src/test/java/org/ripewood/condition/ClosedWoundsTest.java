@@ -9,7 +9,7 @@ import java.time.LocalDate;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.core.growth.CallusPace;
 import org.ripewood.core.growth.RateBelief;
 import org.ripewood.core.season.Outlook;
@@ -29,11 +29,11 @@ import org.ripewood.trees.Trees;
 class ClosedWoundsTest {
 
     @Inject Courses courses;
-    @Inject Register register;
+    @Inject PersonRegistration register;
     @Inject TreeSites treeSites;
     @Inject Trees trees;
     @Inject TreeStates treeStates;
-    @Inject Wounds woundsOfSchool;
+    @Inject Wounds wounds;
     @Inject Observations observations;
     @Inject Today today;
     @Inject CourseContent content;
@@ -89,7 +89,7 @@ class ClosedWoundsTest {
         var tree = school.tree();
         var made = day.minusYears(2);
         var cut = new NewWound("left", made, firstMm, firstMm, null, null, false);
-        var wound = woundsOfSchool.add(school.teacher, tree.id(), cut);
+        var wound = wounds.add(school.teacher, tree.id(), cut);
         for (int i = 0; i < openMm.length; i++) {
             var on = made.plusMonths(8L * (i + 1));
             observations.observe(

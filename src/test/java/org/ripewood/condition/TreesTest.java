@@ -17,7 +17,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Value;
 import org.ripewood.core.progress.Work;
@@ -57,12 +57,12 @@ class TreesTest {
     private static final PageRequest FIRST = new PageRequest(0, 200);
 
     @Inject Courses courses;
-    @Inject Register register;
+    @Inject PersonRegistration register;
     @Inject Trees trees;
     @Inject Observations observing;
-    @Inject Wounds woundsOfSchool;
-    @Inject Branches branchesOfSchool;
-    @Inject Containers containersOfSchool;
+    @Inject Wounds wounds;
+    @Inject Branches branches;
+    @Inject Containers containers;
     @Inject WorksDone worksDone;
     @Inject TreeStates treeStates;
     @Inject TreeSites treeSites;
@@ -107,13 +107,13 @@ class TreesTest {
         asked.put("change", actor -> trees.change(actor, id, 0, school.newTree("Mine now")));
         asked.put("observe", actor -> observing.observe(actor, id, pests("1")));
         asked.put("observations", actor -> observing.list(actor, id, FIRST));
-        asked.put("addWound", actor -> woundsOfSchool.add(actor, id, wound(20)));
-        asked.put("wounds", actor -> woundsOfSchool.of(actor, id));
-        asked.put("addBranch", actor -> branchesOfSchool.add(actor, id, branch()));
-        asked.put("takeOffBranch", actor -> branchesOfSchool.takeOff(actor, id, 1, day));
-        asked.put("branches", actor -> branchesOfSchool.of(actor, id));
-        asked.put("moveTo", actor -> containersOfSchool.moveTo(actor, id, container("show")));
-        asked.put("containers", actor -> containersOfSchool.of(actor, id));
+        asked.put("addWound", actor -> wounds.add(actor, id, wound(20)));
+        asked.put("wounds", actor -> wounds.of(actor, id));
+        asked.put("addBranch", actor -> branches.add(actor, id, branch()));
+        asked.put("takeOffBranch", actor -> branches.takeOff(actor, id, 1, day));
+        asked.put("branches", actor -> branches.of(actor, id));
+        asked.put("moveTo", actor -> containers.moveTo(actor, id, container("show")));
+        asked.put("containers", actor -> containers.of(actor, id));
         asked.put("recordWork", actor -> worksDone.record(actor, id, work(), "chop", null));
         asked.put("works", actor -> worksDone.of(actor, id));
         asked.put("stateOn", actor -> treeStates.on(actor, id, day));
@@ -343,10 +343,10 @@ class TreesTest {
     List<DynamicTest> anEntryThatCannotBeIsRefusedAndNothingIsWritten() {
         var tree = school.tree();
         var other = school.tree("Another");
-        var wound = woundsOfSchool.add(school.teacher, tree.id(), wound(20)).id();
-        var foreignWound = woundsOfSchool.add(school.teacher, other.id(), wound(20)).id();
-        var branch = branchesOfSchool.add(school.teacher, tree.id(), branch()).id();
-        var foreignBranch = branchesOfSchool.add(school.teacher, other.id(), branch()).id();
+        var wound = wounds.add(school.teacher, tree.id(), wound(20)).id();
+        var foreignWound = wounds.add(school.teacher, other.id(), wound(20)).id();
+        var branch = branches.add(school.teacher, tree.id(), branch()).id();
+        var foreignBranch = branches.add(school.teacher, other.id(), branch()).id();
         var entry = observing.observe(school.teacher, tree.id(), pests("1"));
         var foreignEntry = observing.observe(school.teacher, other.id(), pests("1"));
         var faults =
@@ -436,10 +436,10 @@ class TreesTest {
     @Test
     void aWoundMayOpenAgainAndItsFirstWidthStays() {
         var tree = school.tree();
-        var made = woundsOfSchool.add(school.keeper, tree.id(), wound(20));
+        var made = wounds.add(school.keeper, tree.id(), wound(20));
         read(tree, made, "12", 200);
         read(tree, made, "26", 10);
-        var wound = woundsOfSchool.of(school.keeper, tree.id()).get(0);
+        var wound = wounds.of(school.keeper, tree.id()).get(0);
         assertThat(wound.firstWidthMm()).isEqualTo(20);
         assertThat(wound.openMm()).isEqualTo(26);
         assertThat(wound.readings())
@@ -453,10 +453,10 @@ class TreesTest {
     @Test
     void theStateOfADayKnowsNothingOfLaterDays() {
         var tree = school.tree();
-        var made = woundsOfSchool.add(school.teacher, tree.id(), wound(20));
+        var made = wounds.add(school.teacher, tree.id(), wound(20));
         read(tree, made, "12", 200);
         read(tree, made, "0", 10);
-        containersOfSchool.moveTo(school.teacher, tree.id(), container("training"));
+        containers.moveTo(school.teacher, tree.id(), container("training"));
         worksDone.record(school.teacher, tree.id(), work(), "chop", "behind the first branch");
         var before = treeStates.on(school.keeper, tree.id(), day.minusDays(11));
         assertThat(before.facts().number(Fact.LARGEST_OPENING_MM)).isEqualTo(12);
@@ -551,11 +551,11 @@ class TreesTest {
     @Test
     void branchesTellTheirLatestReadings() {
         var tree = school.tree();
-        var branch = branchesOfSchool.add(school.teacher, tree.id(), branch());
+        var branch = branches.add(school.teacher, tree.id(), branch());
         readBranch(tree, branch, "branch_diameter_mm", "8", 30);
         readBranch(tree, branch, "branch_diameter_mm", "9", 0);
         readBranch(tree, branch, "trunk_at_branch_mm", "30", 0);
-        var told = branchesOfSchool.of(school.keeper, tree.id()).get(0);
+        var told = branches.of(school.keeper, tree.id()).get(0);
         assertThat(told.diameterMm()).isEqualTo(9);
         assertThat(told.trunkAtNodeMm()).isEqualTo(30);
         assertThat(
@@ -569,26 +569,25 @@ class TreesTest {
     @Test
     void aBranchTakenOffStaysInTheRecord() {
         var tree = school.tree();
-        var branch = branchesOfSchool.add(school.teacher, tree.id(), branch());
+        var branch = branches.add(school.teacher, tree.id(), branch());
         assertThat(primaryBranches(tree)).isEqualTo(1);
-        branchesOfSchool.takeOff(school.teacher, tree.id(), branch.id(), day);
+        branches.takeOff(school.teacher, tree.id(), branch.id(), day);
         assertThat(primaryBranches(tree)).isZero();
-        assertThat(branchesOfSchool.of(school.keeper, tree.id()))
+        assertThat(branches.of(school.keeper, tree.id()))
                 .singleElement()
                 .satisfies(told -> assertThat(told.removedOn()).isEqualTo(day));
-        assertStatus(
-                409, () -> branchesOfSchool.takeOff(school.teacher, tree.id(), branch.id(), day));
+        assertStatus(409, () -> branches.takeOff(school.teacher, tree.id(), branch.id(), day));
     }
 
     @Test
     void containersAndWorksAreToldLatestFirst() {
         var tree = school.tree();
-        containersOfSchool.moveTo(school.keeper, tree.id(), container("training"));
-        containersOfSchool.moveTo(
+        containers.moveTo(school.keeper, tree.id(), container("training"));
+        containers.moveTo(
                 school.keeper,
                 tree.id(),
                 new NewContainer("nursery", "plastic", 4.0, day.minusDays(700)));
-        assertThat(containersOfSchool.of(school.keeper, tree.id()))
+        assertThat(containers.of(school.keeper, tree.id()))
                 .extracting(ContainerStay::kind)
                 .containsExactly("training", "nursery");
         var done = worksDone.record(school.teacher, tree.id(), work(), "chop", "low");

@@ -23,7 +23,8 @@ import tools.jackson.databind.JsonNode;
 class PublishedFactsTest {
 
     private static final Faults FAULTS = new Faults();
-    private static final Shelf SHELF = Shelf.read(ContentFiles.inJar(), new Schemas(), FAULTS);
+    private static final ContentDocuments SHELF =
+            ContentDocuments.read(ContentFiles.inJar(), new Schemas(), FAULTS);
     private static final Content CONTENT =
             java.util.Objects.requireNonNull(new Editing().read().content());
 

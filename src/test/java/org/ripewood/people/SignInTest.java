@@ -15,7 +15,7 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.signin.SignInPause;
@@ -28,7 +28,7 @@ class SignInTest {
     private static final String PASSWORD = "quite a long password";
     private static final String SESSION = "ripewood-session";
 
-    @Inject Register register;
+    @Inject PersonRegistration register;
     @Inject PeopleUnchecked peopleUnchecked;
     @Inject PersonRows persons;
 

@@ -41,7 +41,7 @@ class DecodingQueueTest {
         var limits =
                 new PhotoLimits(
                         new MemorySize(BigInteger.valueOf(2_000_000)), 60_000_000, 500, 200);
-        var darkroom = new Darkroom(limits);
+        var darkroom = new PhotoProcessor(limits);
         var slow = Pictures.blackPng(7_700, 7_700);
         var usual = Pictures.jpeg();
         darkroom.develop(OTHER, new ByteArrayInputStream(usual));
@@ -52,7 +52,7 @@ class DecodingQueueTest {
             darkroom.develop(OTHER, new ByteArrayInputStream(usual));
         }
         assertThat(large.isDone()).isFalse();
-        assertThat(large.get(60, SECONDS).widthPx).isEqualTo(Darkroom.LONGEST_EDGE_PX);
+        assertThat(large.get(60, SECONDS).widthPx).isEqualTo(PhotoProcessor.LONGEST_EDGE_PX);
     }
 
     /** Says when its first bytes are read, which is when it is that picture's turn. */

@@ -27,8 +27,8 @@ class KeptJpegTest {
 
     private static final byte[] WORDS = "<script>hidden</script>".repeat(20).getBytes(ISO_8859_1);
 
-    private static final Darkroom DARKROOM =
-            new Darkroom(
+    private static final PhotoProcessor DARKROOM =
+            new PhotoProcessor(
                     new PhotoLimits(
                             new MemorySize(BigInteger.valueOf(2_000_000)), 60_000_000, 500, 200));
 
@@ -60,7 +60,7 @@ class KeptJpegTest {
                 assertThat(checked.widthPx).isEqualTo(size[0]);
                 assertThat(checked.heightPx).isEqualTo(size[1]);
                 assertThat(Pictures.decoded(checked.thumbnail).getWidth())
-                        .isEqualTo(Math.min(size[0], Darkroom.THUMBNAIL_EDGE_PX));
+                        .isEqualTo(Math.min(size[0], PhotoProcessor.THUMBNAIL_EDGE_PX));
             }
         }
     }

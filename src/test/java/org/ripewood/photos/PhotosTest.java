@@ -45,7 +45,7 @@ class PhotosTest {
     @Inject Photos photos;
     @Inject PhotoRows rows;
     @Inject PhotoStore store;
-    @Inject Sweep sweep;
+    @Inject OrphanFileCleanup sweep;
     @Inject Assigner assigner;
     @Inject Trees trees;
     @Inject HandOvers handOvers;
@@ -372,7 +372,7 @@ class PhotosTest {
     }
 
     @Inject PhotoReach reach;
-    @Inject PhotoVeil veil;
+    @Inject PhotoRedaction veil;
     @Inject org.ripewood.platform.Today today;
 
     private PhotoBook bookWith(PhotoLimits limits) {

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ripewood.Logged;
 import org.ripewood.RawLine;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.people.NewPerson;
 
 /** What a proxy says of a request is believed, and still has to make sense. */
@@ -24,7 +24,7 @@ import org.ripewood.people.NewPerson;
 @TestProfile(DoorProfile.class)
 class BehindAProxyTest {
 
-    @Inject Register register;
+    @Inject PersonRegistration register;
 
     @ParameterizedTest
     @ValueSource(

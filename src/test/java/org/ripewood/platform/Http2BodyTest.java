@@ -31,7 +31,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.ripewood.accounts.ApiToken;
 import org.ripewood.accounts.ApiTokens;
 import org.ripewood.accounts.NewApiToken;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.people.NewPerson;
 import org.ripewood.people.Person;
 
@@ -51,7 +51,7 @@ class Http2BodyTest {
             "--x\r\nContent-Disposition: form-data; name=\"photo\"; filename=\"a\"\r\n\r\n";
     private static Person registrar;
 
-    @Inject Register register;
+    @Inject PersonRegistration register;
     @Inject ApiTokens tokens;
     @Inject Vertx vertx;
 

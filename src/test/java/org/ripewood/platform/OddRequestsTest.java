@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ripewood.Logged;
 import org.ripewood.RawLine;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.people.NewPerson;
 
 /**
@@ -30,7 +30,7 @@ class OddRequestsTest {
     private static final String PARTS = "multipart/form-data; boundary=";
     private static final Actor OFFICE = new Actor(-1, Set.of(Role.REGISTRAR));
 
-    @Inject Register register;
+    @Inject PersonRegistration register;
 
     private static String answer(String head, String body) {
         try (var logged = new Logged()) {

@@ -20,7 +20,7 @@ import org.ripewood.RawLine;
 import org.ripewood.accounts.ApiToken;
 import org.ripewood.accounts.ApiTokens;
 import org.ripewood.accounts.NewApiToken;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.people.NewPerson;
 import org.ripewood.people.Person;
 
@@ -37,7 +37,7 @@ class OtherSitesTest {
     private static final String FORM = "application/x-www-form-urlencoded";
     private static final Pattern FIELD = Pattern.compile("name=\"csrf-token\" value=\"([^\"]+)\"");
 
-    @Inject Register register;
+    @Inject PersonRegistration register;
     @Inject ApiTokens tokens;
 
     private Person person;

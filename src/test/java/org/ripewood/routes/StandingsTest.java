@@ -49,7 +49,7 @@ class StandingsTest {
     @Inject Reports reports;
     @Inject SignOffs signOffs;
     @Inject ChecklistMaker checklistMaker;
-    @Inject Steps stepsOfSchool;
+    @Inject Steps steps;
     @Inject SignOffsWaiting signOffsWaiting;
     @Inject Decisions decisions;
     @Inject WorksDone worksDone;
@@ -135,7 +135,7 @@ class StandingsTest {
         assertThat(refusalOf(() -> signOffs.signOff(instructor, id, stale, null)).status())
                 .isEqualTo(412);
         assertThat(worksDone.of(instructor, tree.id())).isEmpty();
-        assertThat(stepsOfSchool.get(instructor, id)).isEqualTo(step);
+        assertThat(steps.get(instructor, id)).isEqualTo(step);
     }
 
     @Test
@@ -190,7 +190,7 @@ class StandingsTest {
         for (var actor : new Actor[] {stranger.student(), stranger.instructor()}) {
             assertThat(refusalOf(() -> standings.of(actor, tree.id(), School.TODAY)).status())
                     .isEqualTo(404);
-            assertThat(refusalOf(() -> stepsOfSchool.get(actor, step.id())).detail())
+            assertThat(refusalOf(() -> steps.get(actor, step.id())).detail())
                     .isEqualTo("There is no step %d that you can see.".formatted(step.id()));
             assertThat(refusalOf(() -> decisions.get(actor, step.decisionId())).detail())
                     .isEqualTo(

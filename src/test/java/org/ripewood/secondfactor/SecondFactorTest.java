@@ -26,7 +26,7 @@ import org.ripewood.accounts.ApiToken;
 import org.ripewood.accounts.ApiTokens;
 import org.ripewood.accounts.NewApiToken;
 import org.ripewood.accounts.PasswordLinks;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.audit.Audit;
 import org.ripewood.audit.AuditQuestion;
 import org.ripewood.people.BrowserSession;
@@ -50,7 +50,7 @@ class SecondFactorTest {
     private static final Actor OFFICE = new Actor(-1, Set.of(Role.REGISTRAR));
     private static final String PASSWORD = "kiln fern marble";
 
-    @Inject Register register;
+    @Inject PersonRegistration register;
     @Inject PeopleUnchecked peopleUnchecked;
     @Inject SecondFactors factors;
     @Inject SecondFactorRescue rescue;

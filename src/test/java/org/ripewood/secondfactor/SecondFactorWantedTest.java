@@ -24,7 +24,7 @@ import org.ripewood.Database;
 import org.ripewood.accounts.ApiToken;
 import org.ripewood.accounts.ApiTokens;
 import org.ripewood.accounts.NewApiToken;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.people.BrowserSession;
 import org.ripewood.people.NewPerson;
 import org.ripewood.people.Person;
@@ -51,7 +51,7 @@ class SecondFactorWantedTest {
     private static final Actor OFFICE = new Actor(-1, Set.of(Role.REGISTRAR));
     private static final String PASSWORD = "kiln fern marble";
 
-    @Inject Register register;
+    @Inject PersonRegistration register;
     @Inject SecondFactors factors;
     @Inject SecondFactorRows rows;
     @Inject SealedSecrets sealed;

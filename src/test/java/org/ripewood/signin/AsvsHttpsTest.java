@@ -16,7 +16,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.Database;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.people.NewPerson;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
@@ -38,7 +38,7 @@ class AsvsHttpsTest {
 
     private static final Actor OFFICE = new Actor(-1, Set.of(Role.REGISTRAR));
 
-    @Inject Register register;
+    @Inject PersonRegistration register;
     @Inject SignInPause pause;
 
     @Test
@@ -82,7 +82,7 @@ class AsvsHttpsTest {
             "4.1.3 · Whom the proxy itself was asked by counts, whatever a request claims before it:"
                     + " a hundred wrong sign-ins hold that network and no other")
     void aForgedAddressHidesNobody() {
-        var network = Network.of("203.0.113.9");
+        var network = ClientNetwork.of("203.0.113.9");
         for (int i = 2; i < SignInPause.MOST_FROM_ADDRESS; i++) {
             pause.begin(SignInPause.Try.ofLogin("nobody.at.all." + i, network));
         }

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.accounts.PasswordLinks;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.audit.Audit;
 import org.ripewood.audit.AuditQuestion;
 import org.ripewood.audit.Deed;
@@ -43,7 +43,7 @@ class AsvsTest {
     private static final Actor OFFICE = new Actor(-1, Set.of(Role.REGISTRAR));
     private static final String PASSWORD = "quite a long password";
 
-    @Inject Register register;
+    @Inject PersonRegistration register;
     @Inject PasswordLinks links;
     @Inject SignInSessions sessions;
     @Inject Audit audit;

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.ripewood.accounts.ApiToken;
 import org.ripewood.accounts.ApiTokens;
 import org.ripewood.accounts.NewApiToken;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.people.BrowserSession;
 import org.ripewood.people.NewPerson;
 import org.ripewood.people.PeopleUnchecked;
@@ -39,7 +39,7 @@ class ConfirmationTest {
     private static final String PASSWORD = "kiln fern marble";
 
     @Inject PeopleUnchecked peopleUnchecked;
-    @Inject Register register;
+    @Inject PersonRegistration register;
     @Inject ApiTokens tokens;
     @Inject SignIns signIns;
     @Inject SignInSessions sessions;

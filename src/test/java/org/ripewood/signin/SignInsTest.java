@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.people.BrowserSession;
 import org.ripewood.people.NewPerson;
 import org.ripewood.people.Person;
@@ -28,7 +28,7 @@ class SignInsTest {
     private static final Actor OFFICE = new Actor(-1, Set.of(Role.REGISTRAR));
     private static final String PASSWORD = "quite a long password";
 
-    @Inject Register register;
+    @Inject PersonRegistration register;
     @Inject SignIns signIns;
     @Inject SignInSessions rows;
 

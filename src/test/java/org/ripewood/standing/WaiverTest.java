@@ -31,7 +31,7 @@ class WaiverTest {
     @Inject School school;
     @Inject Standings standings;
     @Inject Assigner assigner;
-    @Inject Steps stepsOfSchool;
+    @Inject Steps steps;
 
     School.Group group;
 
@@ -101,7 +101,7 @@ class WaiverTest {
                             assertThat(waiver.why()).contains("hollow");
                             assertThat(waiver.byId()).isEqualTo(group.instructor().personId());
                         });
-        assertThat(stepsOfSchool.get(group.student(), step.id())).isEqualTo(step);
+        assertThat(steps.get(group.student(), step.id())).isEqualTo(step);
     }
 
     @Test
@@ -216,10 +216,7 @@ class WaiverTest {
     }
 
     private List<Step> stepsOf(Tree tree) {
-        return stepsOfSchool
-                .of(group.instructor(), tree.id(), new PageRequest(0, 50))
-                .items()
-                .stream()
+        return steps.of(group.instructor(), tree.id(), new PageRequest(0, 50)).items().stream()
                 .filter(step -> step.state() != StepState.FOUND_DONE)
                 .toList();
     }

@@ -34,7 +34,7 @@ class StepMovesTest {
 
     @Inject School school;
     @Inject SignOffs signOffs;
-    @Inject Steps stepsOfSchool;
+    @Inject Steps steps;
     @Inject Assigner assigner;
     @Inject Reports reports;
 
@@ -64,7 +64,7 @@ class StepMovesTest {
         var group = school.newGroup();
         for (var state : new StepState[] {StepState.ASSIGNED, StepState.SIGNED_OFF}) {
             var step = stepIn(group, state);
-            for (var move : Move.values()) {
+            for (var move : StepTransition.values()) {
                 var problem = refusalOf(() -> move(group, step, move, step.version() + 1));
                 assertThat(problem.status()).as("%s from %s", move, state).isEqualTo(412);
             }
@@ -75,7 +75,9 @@ class StepMovesTest {
     void aRefusedMoveSaysWhatTheStepIsNow() {
         var group = school.newGroup();
         var step = stepIn(group, StepState.SIGNED_OFF);
-        assertThat(refusalOf(() -> move(group, step, Move.WITHDRAW, step.version())).detail())
+        assertThat(
+                        refusalOf(() -> move(group, step, StepTransition.WITHDRAW, step.version()))
+                                .detail())
                 .isEqualTo("The step is signed off now and cannot be withdrawn.");
     }
 
@@ -112,16 +114,16 @@ class StepMovesTest {
         var outcomes = new StringBuilder(from);
         for (int i = 1; i < head.length; i++) {
             var step = stepIn(group, StepState.valueOf(from));
-            outcomes.append(' ').append(outcome(group, step, Move.valueOf(head[i])));
+            outcomes.append(' ').append(outcome(group, step, StepTransition.valueOf(head[i])));
         }
         return outcomes.toString();
     }
 
-    private String outcome(School.Group group, Step step, Move move) {
+    private String outcome(School.Group group, Step step, StepTransition move) {
         try {
             return move(group, step, move, step.version()).state().name();
         } catch (Refused refused) {
-            assertThat(stepsOfSchool.get(group.instructor(), step.id())).isEqualTo(step);
+            assertThat(steps.get(group.instructor(), step.id())).isEqualTo(step);
             return String.valueOf(refused.problem().status());
         }
     }
@@ -136,20 +138,20 @@ class StepMovesTest {
         var dressing = new NewAssignment("wound_dressing", null, null, null, null);
         var step = assigner.assign(group.instructor(), tree.id(), dressing);
         return switch (state) {
-            case REPORTED -> move(group, step, Move.REPORT, step.version());
-            case SENT_BACK -> then(group, step, Move.REPORT, Move.SEND_BACK);
-            case SIGNED_OFF -> then(group, step, Move.REPORT, Move.SIGN_OFF);
-            case WITHDRAWN -> move(group, step, Move.WITHDRAW, step.version());
+            case REPORTED -> move(group, step, StepTransition.REPORT, step.version());
+            case SENT_BACK -> then(group, step, StepTransition.REPORT, StepTransition.SEND_BACK);
+            case SIGNED_OFF -> then(group, step, StepTransition.REPORT, StepTransition.SIGN_OFF);
+            case WITHDRAWN -> move(group, step, StepTransition.WITHDRAW, step.version());
             default -> step;
         };
     }
 
-    private Step then(School.Group group, Step step, Move first, Move second) {
+    private Step then(School.Group group, Step step, StepTransition first, StepTransition second) {
         var moved = move(group, step, first, step.version());
         return move(group, moved, second, moved.version());
     }
 
-    private Step move(School.Group group, Step step, Move move, long version) {
+    private Step move(School.Group group, Step step, StepTransition move, long version) {
         var instructor = group.instructor();
         return switch (move) {
             // Another evidence each time, so that it is never the same report sent twice.

@@ -12,7 +12,7 @@ import java.util.concurrent.Executors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.people.Courses;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Today;
@@ -28,7 +28,7 @@ class AtOnceTest {
     private static final int DONE = 200;
 
     @Inject Courses courses;
-    @Inject Register register;
+    @Inject PersonRegistration register;
     @Inject TreeSites treeSites;
     @Inject Trees trees;
     @Inject Observations observing;

@@ -54,7 +54,7 @@ class HandOverTest {
     @Inject Standings standings;
     @Inject Assigner assigner;
     @Inject Reports reports;
-    @Inject Steps stepsOfSchool;
+    @Inject Steps steps;
     @Inject Decisions decisions;
     @Inject Archive archive;
     @Inject Photos photos;
@@ -209,11 +209,11 @@ class HandOverTest {
                         null,
                         null));
         handOver(group.instructor());
-        var told = stepsOfSchool.get(next, step.id());
+        var told = steps.get(next, step.id());
         assertThat(told.state()).isEqualTo(StepState.REPORTED);
         assertThat(told.toString()).doesNotContain(MARK);
-        assertThat(stepsOfSchool.of(next, tree.id(), ALL).toString()).doesNotContain(MARK);
-        assertThat(stepsOfSchool.get(group.instructor(), step.id()).toString()).contains(MARK);
+        assertThat(steps.of(next, tree.id(), ALL).toString()).doesNotContain(MARK);
+        assertThat(steps.get(group.instructor(), step.id()).toString()).contains(MARK);
         var decision = step.decisionId();
         assertThat(decisions.get(group.instructor(), decision).standing().toString())
                 .contains("Stan Student");

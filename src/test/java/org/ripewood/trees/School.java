@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.people.Courses;
 import org.ripewood.people.NewCourse;
 import org.ripewood.people.NewPerson;
@@ -18,7 +18,7 @@ public final class School {
 
     private static final AtomicInteger LOGINS = new AtomicInteger();
 
-    private final Register register;
+    private final PersonRegistration register;
     private final Courses courses;
     private final Trees trees;
     private final LocalDate today;
@@ -32,7 +32,11 @@ public final class School {
     final Site site;
 
     public School(
-            Register register, Courses courses, Trees trees, TreeSites treeSites, LocalDate today) {
+            PersonRegistration register,
+            Courses courses,
+            Trees trees,
+            TreeSites treeSites,
+            LocalDate today) {
         this.register = register;
         this.courses = courses;
         this.trees = trees;

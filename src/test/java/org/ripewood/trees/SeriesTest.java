@@ -17,7 +17,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.condition.TreeStates;
 import org.ripewood.people.Courses;
 import org.ripewood.platform.Actor;
@@ -44,7 +44,7 @@ class SeriesTest {
     private static final PageRequest ALL = new PageRequest(0, 200);
 
     @Inject Courses courses;
-    @Inject Register register;
+    @Inject PersonRegistration register;
     @Inject TreeSites treeSites;
     @Inject Trees trees;
     @Inject MeasurementSeries measurementSeries;

@@ -16,7 +16,7 @@ import java.util.stream.IntStream;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.condition.TreeStates;
 import org.ripewood.core.season.Habit;
 import org.ripewood.core.season.Outlook;
@@ -40,7 +40,7 @@ class SiteReadingsTest {
     private static final String HEADER = "date,tmin,tmax\n";
 
     @Inject Courses courses;
-    @Inject Register register;
+    @Inject PersonRegistration register;
     @Inject Trees trees;
     @Inject TreeSites treeSites;
     @Inject Wounds wounds;

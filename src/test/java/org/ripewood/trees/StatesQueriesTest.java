@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 import org.hibernate.SessionFactory;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.condition.StatesUnchecked;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Work;
@@ -38,14 +38,14 @@ class StatesQueriesTest {
     private static final long QUERIES = 9;
 
     @Inject Courses courses;
-    @Inject Register register;
+    @Inject PersonRegistration register;
     @Inject Trees trees;
     @Inject StatesUnchecked statesUnchecked;
     @Inject TreeSites treeSites;
     @Inject Observations observing;
-    @Inject Wounds woundsOfSchool;
-    @Inject Branches branchesOfSchool;
-    @Inject Containers containersOfSchool;
+    @Inject Wounds wounds;
+    @Inject Branches branches;
+    @Inject Containers containers;
     @Inject WorksDone worksDone;
     @Inject Today today;
     @Inject SessionFactory sessions;
@@ -121,7 +121,7 @@ class StatesQueriesTest {
                 id,
                 new NewObservation("pest_level", "2", day, null, null, null, null, null));
         var wound =
-                woundsOfSchool.add(
+                wounds.add(
                         school.teacher,
                         id,
                         new NewWound("left", day.minusDays(90), 20.0, 25.0, null, null, false));
@@ -129,9 +129,8 @@ class StatesQueriesTest {
                 school.teacher,
                 id,
                 new NewObservation("wound_open_mm", "11", day, null, wound.id(), null, null, null));
-        branchesOfSchool.add(
-                school.teacher, id, new NewBranch("first", BranchRole.PRIMARY, null, null));
-        containersOfSchool.moveTo(school.keeper, id, new NewContainer("training", null, 6.0, day));
+        branches.add(school.teacher, id, new NewBranch("first", BranchRole.PRIMARY, null, null));
+        containers.moveTo(school.keeper, id, new NewContainer("training", null, 6.0, day));
         worksDone.record(school.keeper, id, new Work("feed_up", day, 0, 0, 0, 0), "feeding", null);
         return id;
     }

@@ -46,14 +46,14 @@ class FormsTest {
     @Inject School school;
     @Inject People people;
     @Inject PeopleUnchecked peopleUnchecked;
-    @Inject Wounds woundsOfSchool;
-    @Inject Branches branchesOfSchool;
+    @Inject Wounds wounds;
+    @Inject Branches branches;
     @Inject Observations observing;
     @Inject Sessions sessions;
     @Inject Standings standings;
     @Inject Assigner assigner;
     @Inject Reports reports;
-    @Inject Steps stepsOfSchool;
+    @Inject Steps steps;
 
     private School.Group group;
     private Actor instructor;
@@ -85,7 +85,7 @@ class FormsTest {
                                 "firstLengthMm", "30",
                                 "deadwoodByDesign", "true"));
         leadsTo(answer, page + "#wounds");
-        var wound = woundsOfSchool.of(instructor, tree.id()).get(0);
+        var wound = wounds.of(instructor, tree.id()).get(0);
         assertThat(wound.firstWidthMm()).isEqualTo(24.5);
         assertThat(wound.deadwoodByDesign()).isTrue();
         assertThat(teacher.get(page).asString()).contains("first branch, left");
@@ -112,7 +112,7 @@ class FormsTest {
                 .contains("id=\"wound-firstWidthMm-fault\"")
                 .contains("aria-describedby=\"wound-firstLengthMm-hint wound-firstLengthMm-fault\"")
                 .contains("found 9000");
-        assertThat(woundsOfSchool.of(instructor, tree.id())).isEmpty();
+        assertThat(wounds.of(instructor, tree.id())).isEmpty();
     }
 
     @Test
@@ -192,7 +192,7 @@ class FormsTest {
         var answer =
                 teacher.post(page + "/branches", Map.of("name", "first left", "role", "PRIMARY"));
         assertThat(answer.statusCode()).isEqualTo(400);
-        assertThat(branchesOfSchool.of(instructor, tree.id())).isEmpty();
+        assertThat(branches.of(instructor, tree.id())).isEmpty();
     }
 
     @Test
@@ -412,7 +412,7 @@ class FormsTest {
     }
 
     private Step onlyStep() {
-        return stepsOfSchool.of(instructor, tree.id(), new PageRequest(0, 10)).items().get(0);
+        return steps.of(instructor, tree.id(), new PageRequest(0, 10)).items().get(0);
     }
 
     private static void leadsTo(Response answer, String path) {

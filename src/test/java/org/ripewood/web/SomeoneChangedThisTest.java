@@ -70,7 +70,7 @@ class SomeoneChangedThisTest {
     @Inject TreeSites treeSites;
     @Inject Photos photos;
     @Inject Sessions sessions;
-    @Inject Steps stepsOfSchool;
+    @Inject Steps steps;
     @Inject Assigner assigner;
     @Inject Materials materials;
 
@@ -162,7 +162,7 @@ class SomeoneChangedThisTest {
                         report("2 scales on 20 shoots"),
                         List.of("3 scales on 20 shoots, as I saw it", "mine to try", "sent back"),
                         instructor));
-        assertThat(stepsOfSchool.get(instructor, step).report().evidence())
+        assertThat(steps.get(instructor, step).report().evidence())
                 .isEqualTo("2 scales on 20 shoots");
     }
 

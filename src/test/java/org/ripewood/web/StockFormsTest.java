@@ -36,8 +36,8 @@ import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
-import org.ripewood.web.stock.Reckoning;
-import org.ripewood.web.stock.StockShelf;
+import org.ripewood.web.stock.Calculation;
+import org.ripewood.web.stock.StockCategory;
 
 /** The stock's pages: forms keep what was typed, and the calculators answer plainly. */
 @Tag("one-database")
@@ -222,10 +222,10 @@ class StockFormsTest {
     @Test
     void everyPageOfTheStockIsWellMade() {
         var pages = new ArrayList<String>();
-        for (var shelf : StockShelf.values()) {
+        for (var shelf : StockCategory.values()) {
             pages.add("/stock?shelf=" + shelf.word());
         }
-        for (var what : Reckoning.values()) {
+        for (var what : Calculation.values()) {
             pages.add("/stock/reckon?what=" + what.word());
         }
         pages.addAll(asked());

@@ -77,7 +77,7 @@ class TreeLeavesTest {
     @Inject People people;
     @Inject PeopleUnchecked peopleUnchecked;
     @Inject Trees trees;
-    @Inject Departures departuresOfSchool;
+    @Inject Departures departures;
     @Inject HandOvers handOvers;
     @Inject WorksDone worksDone;
     @Inject TreesUnchecked treesUnchecked;
@@ -88,7 +88,7 @@ class TreeLeavesTest {
     @Inject Assigner assigner;
     @Inject Reports reports;
     @Inject SignOffsWaiting signOffsWaiting;
-    @Inject Steps stepsOfSchool;
+    @Inject Steps steps;
     @Inject Aftercare aftercare;
     @Inject Judgements judgements;
     @Inject CalendarLinks links;
@@ -115,7 +115,7 @@ class TreeLeavesTest {
 
     private Tree leave(Actor by, LocalDate on, @Nullable String note) {
         var version = trees.get(by, tree.id()).version();
-        return departuresOfSchool.leave(
+        return departures.leave(
                 by, tree.id(), version, new NewDeparture(on, Departure.How.WITH_KEEPER, note));
     }
 
@@ -189,7 +189,7 @@ class TreeLeavesTest {
             var left = leave(actor, TODAY.minusDays(1), " to the coast ");
             assertThat(left.leftOn()).isEqualTo(TODAY.minusDays(1));
             assertThat(trees.get(actor, tree.id())).isEqualTo(left);
-            assertThat(departuresOfSchool.of(actor, tree.id()))
+            assertThat(departures.of(actor, tree.id()))
                     .singleElement()
                     .satisfies(told -> assertThat(told.note()).isEqualTo("to the coast"));
             var again = problem(() -> leave(actor, TODAY, null));
@@ -213,12 +213,9 @@ class TreeLeavesTest {
         var other = school.newGroup();
         for (var stranger : List.of(other.student(), other.instructor())) {
             var going = new NewDeparture(TODAY, Departure.How.DIED, null);
-            assertThat(
-                            problem(() -> departuresOfSchool.leave(stranger, tree.id(), 0, going))
-                                    .status())
+            assertThat(problem(() -> departures.leave(stranger, tree.id(), 0, going)).status())
                     .isEqualTo(404);
-            assertThat(problem(() -> departuresOfSchool.of(stranger, tree.id())).status())
-                    .isEqualTo(404);
+            assertThat(problem(() -> departures.of(stranger, tree.id())).status()).isEqualTo(404);
         }
         assertThat(trees.get(keeper, tree.id()).left()).isFalse();
     }
@@ -334,7 +331,7 @@ class TreeLeavesTest {
     void stepsUnderWayAreTakenBackWithTheReason() {
         var step = reported();
         leave(keeper, TODAY, null);
-        var after = stepsOfSchool.get(keeper, step.id());
+        var after = steps.get(keeper, step.id());
         assertThat(after.state()).isEqualTo(StepState.WITHDRAWN);
         var last = after.events().get(after.events().size() - 1);
         assertThat(last.note()).isEqualTo("The tree left the school on %s.".formatted(TODAY));
@@ -396,7 +393,7 @@ class TreeLeavesTest {
         assertThat(archive.forgetting(office, keeper.personId()).trees()).isEmpty();
         forget();
         assertThat(peopleUnchecked.get(keeper.personId()).active()).isFalse();
-        assertThat(departuresOfSchool.of(office, tree.id()).get(0).note()).isNull();
+        assertThat(departures.of(office, tree.id()).get(0).note()).isNull();
         assertThat(Visitor.of(people, office).get(page).statusCode()).isEqualTo(200);
         assertThat(problem(() -> takeIn(office, keeper, TODAY)).status())
                 .as("back to somebody forgotten")
@@ -421,7 +418,7 @@ class TreeLeavesTest {
         school.see(keeper, tree, "pest_level", "1", TODAY);
         assertThat(trees.list(keeper, null, null, ALL).items()).contains(back);
         assertThat(trees.left(keeper, null, null, ALL).items()).isEmpty();
-        assertThat(departuresOfSchool.of(keeper, tree.id())).hasSize(1);
+        assertThat(departures.of(keeper, tree.id())).hasSize(1);
         assertThat(Visitor.of(people, keeper).get(page).asString()).contains("came back");
         assertThat(problem(() -> takeIn(keeper, keeper, TODAY)).status())
                 .as("here it is kept by that keeper already")
@@ -430,7 +427,7 @@ class TreeLeavesTest {
                 .as("the new keeping counts")
                 .isEqualTo(400);
         assertThat(leave(keeper, TODAY, null).left()).isTrue();
-        assertThat(departuresOfSchool.of(keeper, tree.id())).hasSize(2);
+        assertThat(departures.of(keeper, tree.id())).hasSize(2);
     }
 
     @Test
@@ -439,8 +436,8 @@ class TreeLeavesTest {
         var next = school.person("Nora Next", Role.STUDENT);
         school.join(group, next, Role.STUDENT);
         takeIn(teacher, next, TODAY);
-        assertThat(departuresOfSchool.of(next, tree.id()).get(0).note()).isNull();
-        assertThat(departuresOfSchool.of(teacher, tree.id()).get(0).note()).isEqualTo("to my aunt");
+        assertThat(departures.of(next, tree.id()).get(0).note()).isNull();
+        assertThat(departures.of(teacher, tree.id()).get(0).note()).isEqualTo("to my aunt");
     }
 
     @Test

@@ -23,13 +23,13 @@ public final class Sight {
     private final boolean[] known = new boolean[FACTS];
     private final boolean[] byStudent = new boolean[FACTS];
     private final long[] doneDays;
-    private final Moment moment;
+    private final EvaluationContext moment;
     private final @Nullable Set<String> skills;
 
     private static final int FACTS = Fact.values().length;
 
     Sight(Subject subject, LocalDate on, Map<String, Integer> places) {
-        this.moment = new Moment(subject, on, places);
+        this.moment = new EvaluationContext(subject, on, places);
         this.skills = subject.skills();
         this.doneDays = new long[places.size()];
         Arrays.fill(ages, -1);

@@ -27,7 +27,7 @@ import org.ripewood.api.kit.Asked;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.http.Versions;
-import org.ripewood.platform.once.AnsweredOnce;
+import org.ripewood.platform.once.Idempotent;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.sessions.NewCancellation;
 import org.ripewood.sessions.NewEnrolment;
@@ -69,7 +69,7 @@ class SessionResource {
     }
 
     @POST
-    @AnsweredOnce
+    @Idempotent
     @Path("sessions")
     @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "Set a class date")
@@ -113,7 +113,7 @@ class SessionResource {
     }
 
     @POST
-    @AnsweredOnce
+    @Idempotent
     @Path("sessions/{id}/enrolments")
     @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "Enrol a student with a tree")

@@ -24,19 +24,15 @@ class ReachOfAnswers implements StillReached {
             Pattern.compile(Answers.ROOT + "([a-z-]+)/(\\d{1,18})(?:/.*)?");
 
     private final Trees trees;
-    private final Steps stepsOfSchool;
+    private final Steps steps;
     private final People people;
     private final Sessions sessions;
     private final Materials materials;
 
     ReachOfAnswers(
-            Trees trees,
-            Steps stepsOfSchool,
-            People people,
-            Sessions sessions,
-            Materials materials) {
+            Trees trees, Steps steps, People people, Sessions sessions, Materials materials) {
         this.trees = trees;
-        this.stepsOfSchool = stepsOfSchool;
+        this.steps = steps;
         this.people = people;
         this.sessions = sessions;
         this.materials = materials;
@@ -59,7 +55,7 @@ class ReachOfAnswers implements StillReached {
         var id = Long.parseLong(named.group(2));
         switch (named.group(1)) {
             case "trees" -> trees.get(actor, id);
-            case "steps" -> stepsOfSchool.get(actor, id);
+            case "steps" -> steps.get(actor, id);
             case "sessions" -> sessions.get(actor, id);
             case "stock" -> materials.get(actor, id);
             case "people" -> requirePerson(actor, id);

@@ -20,7 +20,7 @@ import org.jboss.resteasy.reactive.RestResponse;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.accounts.NewGuest;
 import org.ripewood.accounts.PasswordLinks;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.api.kit.Answers;
 import org.ripewood.assess.Assessments;
 import org.ripewood.assess.NewSkillJudgement;
@@ -42,7 +42,7 @@ import org.ripewood.signin.SignIns;
 class PeopleResource {
 
     private final People people;
-    private final Register register;
+    private final PersonRegistration register;
     private final PasswordLinks links;
     private final Assessments assessments;
     private final Confirmations confirmations;
@@ -53,7 +53,7 @@ class PeopleResource {
 
     PeopleResource(
             People people,
-            Register register,
+            PersonRegistration register,
             PasswordLinks links,
             Assessments assessments,
             Confirmations confirmations,

@@ -33,7 +33,7 @@ import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Paged;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.http.Versions;
-import org.ripewood.platform.once.AnsweredOnce;
+import org.ripewood.platform.once.Idempotent;
 import org.ripewood.platform.problems.Inputs;
 
 /** Judgements by rubric, of trees and of students, and how far their judges agree. */
@@ -74,7 +74,7 @@ class JudgementResource {
     }
 
     @POST
-    @AnsweredOnce
+    @Idempotent
     @Path("trees/{id}/judgements")
     @RolesAllowed(INSTRUCTOR_NAME)
     @Operation(summary = "Draft a judgement of a tree")
@@ -99,7 +99,7 @@ class JudgementResource {
     }
 
     @POST
-    @AnsweredOnce
+    @Idempotent
     @Path("people/{id}/judgements")
     @RolesAllowed(INSTRUCTOR_NAME)
     @Operation(summary = "Draft a judgement of a student's skill")

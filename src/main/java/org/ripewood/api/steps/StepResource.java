@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.api.kit.Answers;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.http.Versions;
-import org.ripewood.platform.once.AnsweredOnce;
+import org.ripewood.platform.once.Idempotent;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.standing.Decision;
 import org.ripewood.standing.Decisions;
@@ -37,24 +37,24 @@ import org.ripewood.steps.Steps;
 @Tag(name = "Steps")
 class StepResource {
 
-    private final Steps stepsOfSchool;
+    private final Steps steps;
     private final Reports reports;
     private final SignOffs signOffs;
-    private final Decisions decisionsOfSchool;
+    private final Decisions decisions;
     private final CurrentUser user;
     private final Inputs inputs;
 
     StepResource(
-            Steps stepsOfSchool,
+            Steps steps,
             Reports reports,
             SignOffs signOffs,
-            Decisions decisionsOfSchool,
+            Decisions decisions,
             CurrentUser user,
             Inputs inputs) {
-        this.stepsOfSchool = stepsOfSchool;
+        this.steps = steps;
         this.reports = reports;
         this.signOffs = signOffs;
-        this.decisionsOfSchool = decisionsOfSchool;
+        this.decisions = decisions;
         this.user = user;
         this.inputs = inputs;
     }
@@ -64,11 +64,11 @@ class StepResource {
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "A step with all that happened to it, with its version as ETag")
     public RestResponse<Step> get(@PathParam("id") long id) {
-        return answer(stepsOfSchool.get(user.actor(), id));
+        return answer(steps.get(user.actor(), id));
     }
 
     @POST
-    @AnsweredOnce
+    @Idempotent
     @Path("steps/{id}/report")
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME})
     @Operation(summary = "Report a step done, with evidence")
@@ -124,7 +124,7 @@ class StepResource {
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "A verdict as it was when someone acted on it")
     public Decision decision(@PathParam("id") long id) {
-        return decisionsOfSchool.get(user.actor(), id);
+        return decisions.get(user.actor(), id);
     }
 
     private static RestResponse<Step> answer(Step step) {

@@ -25,7 +25,7 @@ import org.ripewood.boards.ChecklistMaker;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Paged;
 import org.ripewood.platform.Today;
-import org.ripewood.platform.once.AnsweredOnce;
+import org.ripewood.platform.once.Idempotent;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.routes.RouteMaker;
 import org.ripewood.routes.RouteView;
@@ -48,7 +48,7 @@ class TreeStandingResource {
     private final Standings standings;
     private final ChecklistMaker checklistMaker;
     private final RouteMaker routeMaker;
-    private final Steps stepsOfSchool;
+    private final Steps steps;
     private final Assigner assigner;
     private final CurrentUser user;
     private final Inputs inputs;
@@ -58,7 +58,7 @@ class TreeStandingResource {
             Standings standings,
             ChecklistMaker checklistMaker,
             RouteMaker routeMaker,
-            Steps stepsOfSchool,
+            Steps steps,
             Assigner assigner,
             CurrentUser user,
             Inputs inputs,
@@ -66,7 +66,7 @@ class TreeStandingResource {
         this.standings = standings;
         this.checklistMaker = checklistMaker;
         this.routeMaker = routeMaker;
-        this.stepsOfSchool = stepsOfSchool;
+        this.steps = steps;
         this.assigner = assigner;
         this.user = user;
         this.inputs = inputs;
@@ -121,11 +121,11 @@ class TreeStandingResource {
             @PathParam("id") long id,
             @QueryParam("page") @Nullable String page,
             @QueryParam("size") @Nullable String size) {
-        return stepsOfSchool.of(user.actor(), id, Asked.page(page, size));
+        return steps.of(user.actor(), id, Asked.page(page, size));
     }
 
     @POST
-    @AnsweredOnce
+    @Idempotent
     @Path("trees/{id}/steps")
     @RolesAllowed(INSTRUCTOR_NAME)
     @Operation(summary = "Assign a step; every reason against it must be waived with a reason")
@@ -136,7 +136,7 @@ class TreeStandingResource {
     }
 
     @POST
-    @AnsweredOnce
+    @Idempotent
     @Path("trees/{id}/found-done")
     @RolesAllowed(INSTRUCTOR_NAME)
     @Operation(summary = "Note that a technique was found already done")

@@ -25,7 +25,7 @@ import org.ripewood.materials.NewMovement;
 import org.ripewood.materials.StockKind;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Paged;
-import org.ripewood.platform.once.AnsweredOnce;
+import org.ripewood.platform.once.Idempotent;
 import org.ripewood.platform.problems.Inputs;
 
 /** What the school has, and what became of it. */
@@ -87,7 +87,7 @@ class StockResource {
     }
 
     @POST
-    @AnsweredOnce
+    @Idempotent
     @Path("stock/{id}/movements")
     @Operation(
             summary = "Write down what came, went or was counted",

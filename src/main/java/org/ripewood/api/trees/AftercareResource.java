@@ -23,7 +23,7 @@ import org.ripewood.aftercare.Saying;
 import org.ripewood.api.kit.Asked;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Today;
-import org.ripewood.platform.once.AnsweredOnce;
+import org.ripewood.platform.once.Idempotent;
 import org.ripewood.platform.problems.Inputs;
 
 /** Care after work on a tree, and what its keeper says of it. */
@@ -62,7 +62,7 @@ class AftercareResource {
     }
 
     @POST
-    @AnsweredOnce
+    @Idempotent
     @Path(TASK + "done")
     @Operation(
             summary = "Say that a task was done",
@@ -76,7 +76,7 @@ class AftercareResource {
     }
 
     @POST
-    @AnsweredOnce
+    @Idempotent
     @Path(TASK + "not-needed")
     @Operation(summary = "Say that a task is not needed; a look that repeats ends for good")
     public CareTask notNeeded(
@@ -85,7 +85,7 @@ class AftercareResource {
     }
 
     @POST
-    @AnsweredOnce
+    @Idempotent
     @Path(TASK + "taken-back")
     @Operation(summary = "Say that what was said of a task was a slip; it is open again")
     public CareTask takenBack(

@@ -36,7 +36,7 @@ import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Paged;
 import org.ripewood.platform.http.FileParts;
 import org.ripewood.platform.http.Versions;
-import org.ripewood.platform.once.AnsweredOnce;
+import org.ripewood.platform.once.Idempotent;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.platform.problems.Refused;
 
@@ -71,7 +71,7 @@ class PhotoResource {
     }
 
     @POST
-    @AnsweredOnce
+    @Idempotent
     @Path("trees/{id}/photos")
     @Consumes(MediaType.MULTIPART_FORM_DATA)
     @Operation(

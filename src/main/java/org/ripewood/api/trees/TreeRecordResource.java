@@ -26,7 +26,7 @@ import org.ripewood.api.kit.Answers;
 import org.ripewood.api.kit.Asked;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Paged;
-import org.ripewood.platform.once.AnsweredOnce;
+import org.ripewood.platform.once.Idempotent;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.records.Branch;
 import org.ripewood.records.Branches;
@@ -54,9 +54,9 @@ class TreeRecordResource {
 
     private final Observations observing;
     private final MeasurementSeries measurementSeries;
-    private final Wounds woundsOfSchool;
-    private final Branches branchesOfSchool;
-    private final Containers containersOfSchool;
+    private final Wounds wounds;
+    private final Branches branches;
+    private final Containers containers;
     private final WorksDone worksDone;
     private final CurrentUser user;
     private final Inputs inputs;
@@ -64,17 +64,17 @@ class TreeRecordResource {
     TreeRecordResource(
             Observations observing,
             MeasurementSeries measurementSeries,
-            Wounds woundsOfSchool,
-            Branches branchesOfSchool,
-            Containers containersOfSchool,
+            Wounds wounds,
+            Branches branches,
+            Containers containers,
             WorksDone worksDone,
             CurrentUser user,
             Inputs inputs) {
         this.observing = observing;
         this.measurementSeries = measurementSeries;
-        this.woundsOfSchool = woundsOfSchool;
-        this.branchesOfSchool = branchesOfSchool;
-        this.containersOfSchool = containersOfSchool;
+        this.wounds = wounds;
+        this.branches = branches;
+        this.containers = containers;
         this.worksDone = worksDone;
         this.user = user;
         this.inputs = inputs;
@@ -91,7 +91,7 @@ class TreeRecordResource {
     }
 
     @POST
-    @AnsweredOnce
+    @Idempotent
     @Path("trees/{id}/observations")
     @Operation(summary = "Record something seen or measured, or correct an earlier entry")
     @APIResponseSchema(
@@ -105,7 +105,7 @@ class TreeRecordResource {
     }
 
     @POST
-    @AnsweredOnce
+    @Idempotent
     @Path("trees/{id}/series")
     @Operation(
             summary = "Record all that was measured in one go, or nothing of it",
@@ -140,11 +140,11 @@ class TreeRecordResource {
     @Path("trees/{id}/wounds")
     @Operation(summary = "Wounds with their readings, oldest first")
     public List<WoundAnswer> wounds(@PathParam("id") long id) {
-        return woundsOfSchool.of(user.actor(), id).stream().map(WoundAnswer::of).toList();
+        return wounds.of(user.actor(), id).stream().map(WoundAnswer::of).toList();
     }
 
     @POST
-    @AnsweredOnce
+    @Idempotent
     @Path("trees/{id}/wounds")
     @Operation(summary = "Enter a wound")
     @APIResponseSchema(
@@ -152,7 +152,7 @@ class TreeRecordResource {
             responseCode = "201",
             responseDescription = "Entered")
     public RestResponse<WoundAnswer> addWound(@PathParam("id") long id, @Nullable NewWound wound) {
-        var entered = woundsOfSchool.add(user.actor(), id, inputs.check(wound));
+        var entered = wounds.add(user.actor(), id, inputs.check(wound));
         return Answers.created("trees/" + id + "/wounds", WoundAnswer.of(entered));
     }
 
@@ -160,16 +160,16 @@ class TreeRecordResource {
     @Path("trees/{id}/branches")
     @Operation(summary = "Branches that matter to the design, with their latest readings")
     public List<Branch> branches(@PathParam("id") long id) {
-        return branchesOfSchool.of(user.actor(), id);
+        return branches.of(user.actor(), id);
     }
 
     @POST
-    @AnsweredOnce
+    @Idempotent
     @Path("trees/{id}/branches")
     @Operation(summary = "Enter a branch")
     @APIResponseSchema(value = Branch.class, responseCode = "201", responseDescription = "Entered")
     public RestResponse<Branch> addBranch(@PathParam("id") long id, @Nullable NewBranch branch) {
-        var entered = branchesOfSchool.add(user.actor(), id, inputs.check(branch));
+        var entered = branches.add(user.actor(), id, inputs.check(branch));
         return Answers.created("trees/" + id + "/branches", entered);
     }
 
@@ -177,11 +177,11 @@ class TreeRecordResource {
     @Path("trees/{id}/containers")
     @Operation(summary = "What the tree has stood in, latest first")
     public List<ContainerStay> containers(@PathParam("id") long id) {
-        return containersOfSchool.of(user.actor(), id);
+        return containers.of(user.actor(), id);
     }
 
     @POST
-    @AnsweredOnce
+    @Idempotent
     @Path("trees/{id}/containers")
     @Operation(summary = "Move the tree to another container or into the ground")
     @APIResponseSchema(
@@ -190,7 +190,7 @@ class TreeRecordResource {
             responseDescription = "Moved")
     public RestResponse<ContainerStay> moveTo(
             @PathParam("id") long id, @Nullable NewContainer container) {
-        var stay = containersOfSchool.moveTo(user.actor(), id, inputs.check(container));
+        var stay = containers.moveTo(user.actor(), id, inputs.check(container));
         return Answers.created("trees/" + id + "/containers", stay);
     }
 

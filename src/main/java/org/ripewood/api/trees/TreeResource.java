@@ -26,7 +26,7 @@ import org.ripewood.api.kit.Asked;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Paged;
 import org.ripewood.platform.http.Versions;
-import org.ripewood.platform.once.AnsweredOnce;
+import org.ripewood.platform.once.Idempotent;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.trees.Departure;
 import org.ripewood.trees.Departures;
@@ -48,19 +48,19 @@ class TreeResource {
 
     private final Trees trees;
     private final HandOvers handOvers;
-    private final Departures departuresOfSchool;
+    private final Departures departures;
     private final CurrentUser user;
     private final Inputs inputs;
 
     TreeResource(
             Trees trees,
             HandOvers handOvers,
-            Departures departuresOfSchool,
+            Departures departures,
             CurrentUser user,
             Inputs inputs) {
         this.trees = trees;
         this.handOvers = handOvers;
-        this.departuresOfSchool = departuresOfSchool;
+        this.departures = departures;
         this.user = user;
         this.inputs = inputs;
     }
@@ -84,7 +84,7 @@ class TreeResource {
     }
 
     @POST
-    @AnsweredOnce
+    @Idempotent
     @Path("trees")
     @Operation(summary = "Enter a tree, at a site whose place one may see")
     @APIResponseSchema(value = Tree.class, responseCode = "201", responseDescription = "Entered")
@@ -135,7 +135,7 @@ class TreeResource {
             @HeaderParam("If-Match") @Nullable String ifMatch,
             @Nullable NewDeparture going) {
         var version = Versions.required(ifMatch);
-        var left = departuresOfSchool.leave(user.actor(), id, version, inputs.check(going));
+        var left = departures.leave(user.actor(), id, version, inputs.check(going));
         return Answers.versioned(left.version(), left);
     }
 
@@ -143,7 +143,7 @@ class TreeResource {
     @Path("trees/{id}/departures")
     @Operation(summary = "When a tree left the school and how, the last time first")
     public List<Departure> departures(@PathParam("id") long id) {
-        return departuresOfSchool.of(user.actor(), id);
+        return departures.of(user.actor(), id);
     }
 
     @GET

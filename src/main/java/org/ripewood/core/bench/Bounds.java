@@ -28,7 +28,7 @@ record Bounds(int mostJobs, long leastCost) {
         return plan.cost()
                 - IntStream.of(model.todo())
                         .filter(job -> !plan.done(job))
-                        .mapToLong(job -> Placing.leftOut(model.jobs.get(job)))
+                        .mapToLong(job -> SerialScheduler.leftOut(model.jobs.get(job)))
                         .sum();
     }
 }

@@ -75,7 +75,7 @@ public record Candidate(
     }
 
     public Candidate {
-        Named.require("a technique", technique);
+        JobIds.require("a technique", technique);
         if (!(usefulness >= 0 && usefulness <= Job.MOST_USEFUL)) {
             throw new IllegalArgumentException(
                     "usefulness runs from 0 to %s, found %s in %s"

@@ -278,6 +278,6 @@ final class ChocoDay {
         for (int job : day.todo()) {
             done[job] = true;
         }
-        return new Plan(starts, who, done, Placing.cost(day, starts, who, done));
+        return new Plan(starts, who, done, SerialScheduler.cost(day, starts, who, done));
     }
 }

@@ -70,7 +70,7 @@ public final class ChocoTimetabler implements Timetabler {
     @Override
     public Timetable plan(ClassDay day, Underway underway, BooleanSupplier stop) {
         var model = new DayModel(day, underway);
-        var listed = new Orders(model);
+        var listed = new PriorityRules(model);
         var plan = listed.plan();
         int turns = listed.best().length;
         int moves = effort.movesFor(turns);
@@ -79,7 +79,7 @@ public final class ChocoTimetabler implements Timetabler {
             plan = Plan.better(plan, found);
         }
         // Many short searches from anew find a place for a last job sooner than a few long ones.
-        for (int i = 0; i < SHORT_SEARCHES && plan.cost() >= Placing.JOB; i++) {
+        for (int i = 0; i < SHORT_SEARCHES && plan.cost() >= SerialScheduler.JOB; i++) {
             int others = Math.min(moves, SHORT_MOVES);
             plan =
                     Plan.better(
@@ -95,7 +95,7 @@ public final class ChocoTimetabler implements Timetabler {
         }
         boolean proved = settled(model, plan, bounds);
         var found = proved ? Timetable.Found.PROVED : Timetable.Found.SEARCHED;
-        return Telling.tell(model, plan, bounds, found);
+        return TimetableResult.tell(model, plan, bounds, found);
     }
 
     /** Whether all is done that can be, at the least cost. */

@@ -30,8 +30,8 @@ public record ClassDay(
         instructors = List.copyOf(instructors);
         tools = Map.copyOf(tools);
         jobs = List.copyOf(jobs);
-        Named.requireDifferent("instructors", instructors, Instructor::id);
-        Named.requireDifferent("jobs", jobs, Job::id);
+        JobIds.requireDifferent("instructors", instructors, Instructor::id);
+        JobIds.requireDifferent("jobs", jobs, Job::id);
         requireAtMost("jobs", MOST_JOBS, jobs.size());
         requireAtMost("instructors", MOST_INSTRUCTORS, instructors.size());
         new TreeMap<>(tools).forEach(ClassDay::requireCount);

@@ -82,7 +82,7 @@ public record DayChoice(List<OfTree> trees, Worth worth, Worth most) {
      * @throws IllegalArgumentException when two trees share a name or there are too many
      */
     public static DayChoice of(List<TreeWork> trees, DayLimits limits) {
-        Named.requireDifferent("trees", trees, TreeWork::tree);
+        JobIds.requireDifferent("trees", trees, TreeWork::tree);
         if (trees.size() > MOST_TREES) {
             throw new IllegalArgumentException(
                     "a day has at most %d trees, found %d".formatted(MOST_TREES, trees.size()));

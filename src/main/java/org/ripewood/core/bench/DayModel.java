@@ -107,7 +107,7 @@ final class DayModel {
             var reason = impossible(job, first);
             if (reason == null) {
                 blocksOf(j, first);
-                reason = Placing.alone(this, j) ? null : dayTooShort(j, first);
+                reason = SerialScheduler.alone(this, j) ? null : dayTooShort(j, first);
             }
             if (reason != null) {
                 impossible.add(new LeftOut(job.id(), reason));

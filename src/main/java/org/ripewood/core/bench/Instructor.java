@@ -12,7 +12,7 @@ import java.util.List;
 public record Instructor(String id, List<Span> available, List<Span> breaks) {
 
     public Instructor {
-        Named.require("an instructor", id);
+        JobIds.require("an instructor", id);
         available = List.copyOf(available);
         breaks = List.copyOf(breaks);
     }

@@ -26,8 +26,8 @@ public record Job(
     private static final int INSPECTION_MINUTES = 5;
 
     public Job {
-        Named.require("a job", id);
-        Named.require("a student", student);
+        JobIds.require("a job", id);
+        JobIds.require("a student", student);
         if (!(usefulness >= 0 && usefulness <= MOST_USEFUL)) {
             throw new IllegalArgumentException(
                     "usefulness runs from 0 to %s, found %s in %s"

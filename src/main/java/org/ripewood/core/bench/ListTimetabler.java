@@ -16,8 +16,8 @@ public final class ListTimetabler implements Timetabler {
     @Override
     public Timetable plan(ClassDay day, Underway underway, BooleanSupplier stop) {
         var model = new DayModel(day, underway);
-        var plan = new Orders(model).plan();
-        return Telling.tell(
+        var plan = new PriorityRules(model).plan();
+        return TimetableResult.tell(
                 model, plan, Bounds.of(model, plan, BOUND_ROUNDS, stop), Timetable.Found.LISTED);
     }
 }

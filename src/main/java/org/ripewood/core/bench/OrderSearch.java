@@ -28,7 +28,7 @@ final class OrderSearch {
     private static final int MOVES_PER_SHIFT = 3;
 
     private final DayModel model;
-    private final Placing placing;
+    private final SerialScheduler placing;
 
     /** Blocks for which there is more than one instructor. */
     private final int[] shared;
@@ -40,7 +40,7 @@ final class OrderSearch {
 
     private OrderSearch(DayModel model, int[] order, long seed) {
         this.model = model;
-        this.placing = new Placing(model);
+        this.placing = new SerialScheduler(model);
         this.shared =
                 IntStream.range(0, model.blocks.size())
                         .filter(b -> model.teachers(b).length > 1)

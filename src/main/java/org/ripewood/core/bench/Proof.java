@@ -17,7 +17,7 @@ record Proof(Plan plan, Bounds bounds) {
         if (bounds.mostJobs() < todo) {
             return new Proof(plan, bounds);
         }
-        boolean all = plan.cost() < Placing.JOB;
+        boolean all = plan.cost() < SerialScheduler.JOB;
         long dearest = dearest(model);
         var day =
                 all

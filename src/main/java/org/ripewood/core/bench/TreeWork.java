@@ -25,12 +25,12 @@ public record TreeWork(
     public static final int MOST_PINNED = 5;
 
     public TreeWork {
-        Named.require("a tree", tree);
-        Named.require("a student", student);
+        JobIds.require("a tree", tree);
+        JobIds.require("a student", student);
         candidates = List.copyOf(candidates);
         pinned = Set.copyOf(pinned);
         dropped = Set.copyOf(dropped);
-        Named.requireDifferent("candidates for " + tree, candidates, Candidate::technique);
+        JobIds.requireDifferent("candidates for " + tree, candidates, Candidate::technique);
         if (pinned.size() > MOST_PINNED) {
             throw new IllegalArgumentException(
                     "at most %d pieces are pinned, found %s for %s"

@@ -27,7 +27,7 @@ final class CompiledCriterion {
                 fresh == null ? Long.MAX_VALUE : fresh);
     }
 
-    Reason judge(Moment moment) {
+    Reason judge(EvaluationContext moment) {
         var seen = moment.facts.seen(fact);
         if (seen == null) {
             return new Reason.OfCriterion(key, criterion, required, Reason.Look.MISSING, null, 0);

@@ -87,7 +87,7 @@ final class CompiledSeason {
      *
      * @param tellWhen whether to look for the day it opens, which takes a walk through the year
      */
-    Reason.OfSeason judge(Moment moment, boolean tellWhen) {
+    Reason.OfSeason judge(EvaluationContext moment, boolean tellWhen) {
         var flowerStage = opensByFlowers || closesByFlowers ? flowerStage(moment) : 0;
         var because = closedBecause(moment.stage, flowerStage);
         var truth = truth(moment.stage, flowerStage, because);
@@ -124,7 +124,7 @@ final class CompiledSeason {
     }
 
     /** The flower stage if someone looked lately, or −1. */
-    private static int flowerStage(Moment moment) {
+    private static int flowerStage(EvaluationContext moment) {
         var seen = moment.facts.seen(Fact.FLOWER_STAGE);
         if (seen == null || !(seen.value() instanceof Value.Number number)) {
             return -1;
@@ -133,7 +133,7 @@ final class CompiledSeason {
         return age >= 0 && age <= FLOWERS_FRESH_DAYS ? (int) number.amount() : -1;
     }
 
-    private @Nullable LocalDate opensOn(Moment moment) {
+    private @Nullable LocalDate opensOn(EvaluationContext moment) {
         int days = daysToOpen(moment.stagesAhead, 1);
         return days == NEVER ? null : moment.on.plusDays(days);
     }

@@ -47,7 +47,7 @@ final class CompiledTechnique {
                 doseLimit(rule.dose(), traits));
     }
 
-    Standing judge(Moment moment, CompiledTechnique[] all) {
+    Standing judge(EvaluationContext moment, CompiledTechnique[] all) {
         var settled = settled(moment);
         if (settled != null) {
             return settled;
@@ -62,7 +62,7 @@ final class CompiledTechnique {
     }
 
     /** Verdicts that need no weighing: another species' technique, done, or not needed. */
-    private @Nullable Standing settled(Moment moment) {
+    private @Nullable Standing settled(EvaluationContext moment) {
         if (!forSpecies) {
             return standing(moment, Verdict.NOT_NEEDED, new Reason.OfSpecies());
         }
@@ -79,16 +79,16 @@ final class CompiledTechnique {
                 : null;
     }
 
-    private Standing standing(Moment moment, Verdict verdict, Reason reason) {
+    private Standing standing(EvaluationContext moment, Verdict verdict, Reason reason) {
         return new Standing(rule.code(), moment.on, verdict, List.of(reason));
     }
 
-    private Truth needed(Moment moment) {
+    private Truth needed(EvaluationContext moment) {
         return moment.needed(position, rule.neededWhen());
     }
 
     /** Collects every reason and tells the health-and-order truth; skill and season come last. */
-    private Truth gather(List<Reason> reasons, Moment moment, CompiledTechnique[] all) {
+    private Truth gather(List<Reason> reasons, EvaluationContext moment, CompiledTechnique[] all) {
         var truth = Truth.YES;
         if (needed(moment) == Truth.UNKNOWN) {
             reasons.add(new Reason.OfNeed(Truth.UNKNOWN, missing(moment)));
@@ -127,7 +127,7 @@ final class CompiledTechnique {
     }
 
     /** Weighs skill and season behind the rest, and adds their reasons. */
-    private Verdict weigh(Truth truth, List<Reason> reasons, Moment moment) {
+    private Verdict weigh(Truth truth, List<Reason> reasons, EvaluationContext moment) {
         var lesson = rule.skillLesson();
         var skills = moment.subject.skills();
         var skilled = true;
@@ -150,7 +150,7 @@ final class CompiledTechnique {
         return open.truth() == Truth.YES ? Verdict.READY : Verdict.SEASON;
     }
 
-    private Reason load(Moment moment) {
+    private Reason load(EvaluationContext moment) {
         var budget = moment.loadBudget;
         var truth =
                 Double.isNaN(budget)
@@ -160,13 +160,13 @@ final class CompiledTechnique {
     }
 
     /** As something to be done first: signed off once is enough, and so is not being needed. */
-    private Reason asPredecessor(Moment moment) {
+    private Reason asPredecessor(EvaluationContext moment) {
         var truth =
                 !forSpecies || moment.doneOn(position) != null ? Truth.YES : needed(moment).not();
         return new Reason.OfOrder(rule.code(), truth);
     }
 
-    private List<Fact> missing(Moment moment) {
+    private List<Fact> missing(EvaluationContext moment) {
         var missing = new ArrayList<Fact>();
         var neededWhen = rule.neededWhen();
         if (neededWhen != null) {

@@ -19,7 +19,7 @@ import org.ripewood.core.season.Outlook;
  */
 public final class Openings {
 
-    private final Moment moment;
+    private final EvaluationContext moment;
     private final CompiledTechnique[] techniques;
     private final Map<String, Integer> positions;
     private final List<Standing> standings;
@@ -27,7 +27,7 @@ public final class Openings {
     private final @Nullable Opening[] known;
 
     Openings(
-            Moment moment,
+            EvaluationContext moment,
             CompiledTechnique[] techniques,
             Map<String, Integer> positions,
             List<Standing> standings) {

@@ -14,11 +14,11 @@ final class ReasonOutlooks {
     /** Several techniques ask the same of the same fact, and a forecast takes its time. */
     private record Asked(Fact fact, Requirement requirement) {}
 
-    private final Moment moment;
+    private final EvaluationContext moment;
     private final RunningFacts running;
     private final Map<Asked, Outlook> forecasts = new HashMap<>();
 
-    ReasonOutlooks(Moment moment) {
+    ReasonOutlooks(EvaluationContext moment) {
         this.moment = moment;
         this.running = new RunningFacts(moment);
     }
@@ -141,7 +141,7 @@ final class ReasonOutlooks {
         return unsaid("Whether the tree needs it is not known; look at: " + missing + ".");
     }
 
-    static LocalDate nextGrowingSeason(Moment moment) {
+    static LocalDate nextGrowingSeason(EvaluationContext moment) {
         var latitude = moment.subject.ledger().latitudeDegrees();
         return GrowingSeason.of(moment.on, latitude).firstDay().plusYears(1);
     }

@@ -9,9 +9,9 @@ final class RunningFacts {
 
     private static final String CLOCK = "days_since_";
 
-    private final Moment moment;
+    private final EvaluationContext moment;
 
-    RunningFacts(Moment moment) {
+    RunningFacts(EvaluationContext moment) {
         this.moment = moment;
     }
 

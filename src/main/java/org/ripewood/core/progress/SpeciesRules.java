@@ -30,15 +30,15 @@ final class SpeciesRules {
     }
 
     List<Standing> standings(Subject subject, LocalDate on) {
-        return standings(new Moment(subject, on, positions));
+        return standings(new EvaluationContext(subject, on, positions));
     }
 
     Openings openings(Subject subject, LocalDate on) {
-        var moment = new Moment(subject, on, positions);
+        var moment = new EvaluationContext(subject, on, positions);
         return new Openings(moment, techniques, positions, standings(moment));
     }
 
-    private List<Standing> standings(Moment moment) {
+    private List<Standing> standings(EvaluationContext moment) {
         var standings = new ArrayList<Standing>(techniques.length);
         for (var technique : techniques) {
             standings.add(technique.judge(moment, techniques));
@@ -51,7 +51,7 @@ final class SpeciesRules {
         if (position == null) {
             throw new IllegalArgumentException("no technique " + code + " in the rulebook");
         }
-        var moment = new Moment(subject, on, positions);
+        var moment = new EvaluationContext(subject, on, positions);
         return techniques[position].judge(moment, techniques);
     }
 }

@@ -26,19 +26,19 @@ final class OutlookCurve {
             var day = outlook.dayAt((i + 0.5) / CELLS, from);
             days[i] =
                     day.map(at -> ChronoUnit.DAYS.between(from, at))
-                            .filter(ahead -> ahead < Terrain.NEVER)
+                            .filter(ahead -> ahead < YearsAhead.NEVER)
                             .map(Long::intValue)
-                            .orElse(Terrain.NEVER);
+                            .orElse(YearsAhead.NEVER);
         }
         return new OutlookCurve(days);
     }
 
-    /** Days from the route's first day, or {@link Terrain#NEVER}. */
+    /** Days from the route's first day, or {@link YearsAhead#NEVER}. */
     int at(double probability) {
         double place = Math.max(0, Math.min(CELLS - 1.0, probability * CELLS - 0.5));
         int lower = (int) place;
         int upper = Math.min(CELLS - 1, lower + 1);
-        if (days[lower] == Terrain.NEVER || days[upper] == Terrain.NEVER) {
+        if (days[lower] == YearsAhead.NEVER || days[upper] == YearsAhead.NEVER) {
             return days[place - lower < 0.5 ? lower : upper];
         }
         return (int) Math.round(days[lower] + (place - lower) * (days[upper] - days[lower]));

@@ -13,7 +13,7 @@ final class Ranks {
     private Ranks() {}
 
     /** By turn its rank, 0 for the first. */
-    static int[] of(Network network) {
+    static int[] of(PrecedenceGraph network) {
         var turns = network.turns;
         int[] behind = heavyBehind(network);
         var order =
@@ -35,11 +35,11 @@ final class Ranks {
     }
 
     /** Arrows run from earlier places to later ones, so one walk from the end is enough. */
-    private static int[] heavyBehind(Network network) {
+    private static int[] heavyBehind(PrecedenceGraph network) {
         int[] behind = new int[network.turns.size()];
         var arrows =
                 network.arrows.stream()
-                        .sorted(Comparator.comparingInt(Network.Arrow::from).reversed())
+                        .sorted(Comparator.comparingInt(PrecedenceGraph.Arrow::from).reversed())
                         .toList();
         for (var arrow : arrows) {
             int own = network.turns.get(arrow.to()).step().heavy() ? 1 : 0;

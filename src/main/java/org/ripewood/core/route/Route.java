@@ -135,16 +135,16 @@ public record Route(
             throw new IllegalArgumentException(
                     "draws run from 1 to %d, found %d".formatted(MOST_DRAWS, draws));
         }
-        var network = Network.towards(goalStageOrder, steps);
-        var terrain = new Terrain(start);
-        var draw = new Draw(network, terrain, seed);
-        var walk = new Walk(start, network, terrain, draw);
+        var network = PrecedenceGraph.towards(goalStageOrder, steps);
+        var terrain = new YearsAhead(start);
+        var draw = new RandomDraw(network, terrain, seed);
+        var walk = new SimulationRun(start, network, terrain, draw);
         var tally = new Tally(network, draw, draws);
         for (int number = 0; number < draws; number++) {
             walk.go(number);
             tally.count(walk, number);
         }
-        return new Telling(network, terrain, draw, tally).route(goalStageOrder, draws, seed);
+        return new RouteSummary(network, terrain, draw, tally).route(goalStageOrder, draws, seed);
     }
 
     /** The next turn of a step, if it is still ahead. */

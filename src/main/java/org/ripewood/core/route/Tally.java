@@ -43,7 +43,7 @@ final class Tally {
     /** Draws that reach the goal. */
     int reached;
 
-    Tally(Network network, Draw draw, int draws) {
+    Tally(PrecedenceGraph network, RandomDraw draw, int draws) {
         turns = network.turns.size();
         width = Math.max(Math.max(turns, draw.waits.size()), network.arrows.size()) + 2;
         int slots = CAUSES.size() * width;
@@ -69,7 +69,7 @@ final class Tally {
         return slot % width - 2;
     }
 
-    void count(Walk walk, int draw) {
+    void count(SimulationRun walk, int draw) {
         int end = -1;
         for (int i = 0; i < turns; i++) {
             days[i][draw] = walk.day[i];
@@ -79,20 +79,20 @@ final class Tally {
             }
         }
         goalDays[draw] = end < 0 ? 0 : walk.day[end];
-        if (end >= 0 && walk.day[end] != Terrain.NEVER) {
+        if (end >= 0 && walk.day[end] != YearsAhead.NEVER) {
             reached++;
             last[end]++;
             follow(walk, end);
         }
     }
 
-    private static boolean later(Walk walk, int turn, int than) {
+    private static boolean later(SimulationRun walk, int turn, int than) {
         return walk.day[turn] > walk.day[than]
                 || (walk.day[turn] == walk.day[than] && walk.place[turn] > walk.place[than]);
     }
 
     /** Walks from the goal back to the first day; every day on the way is put down to one cause. */
-    private void follow(Walk walk, int end) {
+    private void follow(SimulationRun walk, int end) {
         int turn = end;
         while (turn >= 0) {
             var cause = walk.cause[turn];

@@ -6,8 +6,8 @@ import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import org.ripewood.platform.http.AskedAddress;
+import org.ripewood.platform.http.LoginRedirect;
 import org.ripewood.platform.http.ProblemAnswers;
-import org.ripewood.platform.http.SignInFirst;
 import org.ripewood.platform.problems.Problems;
 
 /**
@@ -52,7 +52,7 @@ class BodyLimit {
     /** What signs in is read by the framework, past every count of ours. */
     private boolean mustAnnounce(HttpServerRequest request, String path) {
         return (comesInChunks(request) && !most.mayComeUnannounced(path))
-                || (mayComeUnannounced(request) && path.equals(SignInFirst.FORM_TARGET));
+                || (mayComeUnannounced(request) && path.equals(LoginRedirect.FORM_TARGET));
     }
 
     /**

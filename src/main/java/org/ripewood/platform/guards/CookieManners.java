@@ -7,7 +7,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.ripewood.platform.http.AskedAddress;
-import org.ripewood.platform.http.SignInFirst;
+import org.ripewood.platform.http.LoginRedirect;
 
 /**
  * What the framework leaves out of its cookies: the form token's goes to our own pages' requests
@@ -49,7 +49,7 @@ class CookieManners {
             token.setSameSite(CookieSameSite.STRICT);
         }
         var address = context.request().getCookie(cameFrom);
-        boolean signsIn = AskedAddress.of(context).equals(SignInFirst.FORM_TARGET);
+        boolean signsIn = AskedAddress.of(context).equals(LoginRedirect.FORM_TARGET);
         if (address != null && (signsIn || address.getPath() != null)) {
             address.setHttpOnly(true).setPath("/");
         }

@@ -10,9 +10,9 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.resteasy.reactive.server.ServerRequestFilter;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.http.AskedAddress;
+import org.ripewood.platform.http.EmptyErrorFilter;
 import org.ripewood.platform.http.ProblemAnswers;
 import org.ripewood.platform.http.RefusalLog;
-import org.ripewood.platform.http.WordlessFailures;
 import org.ripewood.platform.problems.Problem;
 import org.ripewood.platform.problems.Refused;
 
@@ -61,7 +61,7 @@ class FormTokenGuard {
                             "form-token",
                             "This form is no longer good",
                             "The form was made for somebody else, or before the sign-in.",
-                            WordlessFailures.MAYBE_STALE_FORM,
+                            EmptyErrorFilter.MAYBE_STALE_FORM,
                             List.of()));
         }
         context.response().addCookie(Cookie.cookie(cookie, tokens.make(personId)).setPath("/"));

@@ -11,8 +11,8 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.ripewood.platform.http.AskedAddress;
+import org.ripewood.platform.http.LoginRedirect;
 import org.ripewood.platform.http.ProblemAnswers;
-import org.ripewood.platform.http.SignInFirst;
 import org.ripewood.platform.problems.Problems;
 
 /**
@@ -47,15 +47,15 @@ class SignInFormGuard {
     }
 
     void register(@Observes Router router) {
-        router.post(SignInFirst.FORM_TARGET).order(BEFORE_THE_END).handler(this::answer);
+        router.post(LoginRedirect.FORM_TARGET).order(BEFORE_THE_END).handler(this::answer);
     }
 
     private void filter(RoutingContext context) {
         var path = AskedAddress.of(context);
         boolean post = HttpMethod.POST.equals(context.request().method());
-        if (!post || !path.contains(SignInFirst.FORM_TARGET)) {
+        if (!post || !path.contains(LoginRedirect.FORM_TARGET)) {
             context.next();
-        } else if (!path.equals(SignInFirst.FORM_TARGET)) {
+        } else if (!path.equals(LoginRedirect.FORM_TARGET)) {
             // the framework signs in by every address that ends like this one
             answers.refuse(context, Problems.plain(404, null));
         } else if (!isForm(context)) {

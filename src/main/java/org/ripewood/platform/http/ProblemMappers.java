@@ -34,10 +34,10 @@ public class ProblemMappers {
     private static final Logger LOG = Logger.getLogger(ProblemMappers.class);
 
     private final ProblemAnswers answers;
-    private final SignInFirst signInFirst;
+    private final LoginRedirect signInFirst;
     private final CurrentUser user;
 
-    ProblemMappers(ProblemAnswers answers, SignInFirst signInFirst, CurrentUser user) {
+    ProblemMappers(ProblemAnswers answers, LoginRedirect signInFirst, CurrentUser user) {
         this.user = user;
         this.answers = answers;
         this.signInFirst = signInFirst;
@@ -62,12 +62,12 @@ public class ProblemMappers {
     @ServerExceptionMapper(ForbiddenException.class)
     Response forbidden(ForbiddenException e, RoutingContext context) {
         return answer(
-                user.unfinished() ? FinishFirst.problem() : Problems.plain(403, null), context);
+                user.unfinished() ? SetUpRedirect.problem() : Problems.plain(403, null), context);
     }
 
     private Response answer(Problem problem, RoutingContext context) {
-        return FinishFirst.is(problem) && !ProblemAnswers.isApi(AskedAddress.of(context))
-                ? FinishFirst.page()
+        return SetUpRedirect.is(problem) && !ProblemAnswers.isApi(AskedAddress.of(context))
+                ? SetUpRedirect.page()
                 : answers.answer(problem, context);
     }
 

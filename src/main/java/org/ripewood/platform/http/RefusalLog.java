@@ -47,7 +47,7 @@ public class RefusalLog {
         if (!hasRoom(today.now())) {
             return;
         }
-        var doing = CurrentDoor.loggable(context);
+        var doing = RequestOrigin.loggable(context);
         LOG.infof(
                 "Refused (status %d): %s at %s",
                 status,

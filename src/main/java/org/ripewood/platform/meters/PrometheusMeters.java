@@ -37,7 +37,7 @@ class PrometheusMeters implements Meters {
 
     @Override
     public void watch(Meter meter, Supplier<Long> amount) {
-        Gauge.builder(meter.title(), new Seldom(amount, FRESH, System::nanoTime))
+        Gauge.builder(meter.title(), new CachedGauge(amount, FRESH, System::nanoTime))
                 .description(meter.help())
                 .register(registry);
     }

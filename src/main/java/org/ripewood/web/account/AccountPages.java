@@ -31,7 +31,7 @@ import org.ripewood.signin.SignIns;
 import org.ripewood.signin.SignedIn;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.ConfirmForms;
-import org.ripewood.web.kit.Typed;
+import org.ripewood.web.kit.FormState;
 
 /** One's own account: who one is here, and a new password. */
 @Path("/account")
@@ -43,7 +43,7 @@ class AccountPages {
         static native TemplateInstance account(
                 Person person,
                 boolean changed,
-                Typed typed,
+                FormState typed,
                 SecondFactor secondFactor,
                 List<SignedIn> signedIn,
                 @Nullable Long here,
@@ -86,7 +86,7 @@ class AccountPages {
 
     @GET
     public Response account(@QueryParam("changed") @Nullable String changed) {
-        return Answer.page(page(changed != null, Typed.fresh("password")));
+        return Answer.page(page(changed != null, FormState.fresh("password")));
     }
 
     @POST
@@ -103,7 +103,7 @@ class AccountPages {
                             change.newPassword());
                     return "/account?changed=yes";
                 },
-                problem -> page(false, Typed.refused("password", form, problem)));
+                problem -> page(false, FormState.refused("password", form, problem)));
     }
 
     /** Ends every session, this one as well. */
@@ -145,9 +145,12 @@ class AccountPages {
                                     var wanted = inputs.read(form, NewApiToken.class);
                                     var made = tokens.make(user.actor(), wanted);
                                     return page(
-                                            false, Typed.fresh("password"), null, made.secret());
+                                            false,
+                                            FormState.fresh("password"),
+                                            null,
+                                            made.secret());
                                 },
-                                problem -> page(false, Typed.refused("token", form, problem))));
+                                problem -> page(false, FormState.refused("token", form, problem))));
     }
 
     @POST
@@ -167,7 +170,8 @@ class AccountPages {
                 () -> {
                     var secret = links.make(user.actor());
                     var link = uri.getBaseUriBuilder().path("calendar/" + secret + ".ics").build();
-                    return Answer.page(page(false, Typed.fresh("password"), link.toString(), null));
+                    return Answer.page(
+                            page(false, FormState.fresh("password"), link.toString(), null));
                 });
     }
 
@@ -178,12 +182,12 @@ class AccountPages {
         return Answer.seeOther("/account#calendar");
     }
 
-    private TemplateInstance page(boolean changed, Typed typed) {
+    private TemplateInstance page(boolean changed, FormState typed) {
         return page(changed, typed, null, null);
     }
 
     private TemplateInstance page(
-            boolean changed, Typed typed, @Nullable String link, @Nullable String token) {
+            boolean changed, FormState typed, @Nullable String link, @Nullable String token) {
         var actor = user.actor();
         return Templates.account(
                 people.get(actor, actor.personId()),

@@ -13,14 +13,14 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.people.NewPerson;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.signin.SignIns;
 import org.ripewood.web.kit.Answer;
-import org.ripewood.web.kit.Typed;
+import org.ripewood.web.kit.FormState;
 
 /** The way in: sign-in, sign-out, and the first registrar of an empty school. */
 @Path("/")
@@ -33,15 +33,15 @@ class FrontPages {
 
         static native TemplateInstance code(String name, boolean wrong);
 
-        static native TemplateInstance setUp(Typed typed);
+        static native TemplateInstance setUp(FormState typed);
     }
 
-    private final Register register;
+    private final PersonRegistration register;
     private final CurrentUser user;
     private final Inputs inputs;
     private final SignIns signIns;
 
-    FrontPages(Register register, CurrentUser user, Inputs inputs, SignIns signIns) {
+    FrontPages(PersonRegistration register, CurrentUser user, Inputs inputs, SignIns signIns) {
         this.register = register;
         this.user = user;
         this.inputs = inputs;
@@ -97,7 +97,7 @@ class FrontPages {
     @PermitAll
     public Response setUp() {
         return register.schoolIsEmpty()
-                ? Answer.page(Templates.setUp(Typed.fresh("set-up")))
+                ? Answer.page(Templates.setUp(FormState.fresh("set-up")))
                 : Answer.seeOther("/sign-in");
     }
 
@@ -113,6 +113,6 @@ class FrontPages {
                     register.setUp(code == null ? "" : code, inputs.read(form, NewPerson.class));
                     return "/sign-in";
                 },
-                problem -> Templates.setUp(Typed.refused("set-up", form, problem)));
+                problem -> Templates.setUp(FormState.refused("set-up", form, problem)));
     }
 }

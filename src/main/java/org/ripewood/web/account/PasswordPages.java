@@ -14,7 +14,7 @@ import org.ripewood.accounts.PasswordLinks;
 import org.ripewood.people.Person;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.web.kit.Answer;
-import org.ripewood.web.kit.Typed;
+import org.ripewood.web.kit.FormState;
 
 /**
  * A password by link, for those who cannot sign in: whoever has the link may choose it, and whoever
@@ -26,9 +26,9 @@ class PasswordPages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance choose(Person person, String secret, Typed typed);
+        static native TemplateInstance choose(Person person, String secret, FormState typed);
 
-        static native TemplateInstance forgotten(boolean noted, Typed typed);
+        static native TemplateInstance forgotten(boolean noted, FormState typed);
     }
 
     private static final String WISH = "wish";
@@ -44,7 +44,7 @@ class PasswordPages {
     @GET
     @Path("forgotten")
     public Response forgotten() {
-        return Answer.page(Templates.forgotten(false, Typed.fresh(WISH)));
+        return Answer.page(Templates.forgotten(false, FormState.fresh(WISH)));
     }
 
     @POST
@@ -55,16 +55,17 @@ class PasswordPages {
                 () -> {
                     var login = form.getFirst("login");
                     links.wish(login == null ? "" : login);
-                    return Templates.forgotten(true, Typed.fresh(WISH));
+                    return Templates.forgotten(true, FormState.fresh(WISH));
                 },
-                problem -> Templates.forgotten(false, Typed.refused(WISH, form, problem)));
+                problem -> Templates.forgotten(false, FormState.refused(WISH, form, problem)));
     }
 
     /** Looking does not use the link up: mail programs look, too. */
     @GET
     @Path("{secret: [A-Za-z0-9_-]{43}}")
     public Response choose(String secret) {
-        return Answer.page(Templates.choose(links.get(secret), secret, Typed.fresh("password")));
+        return Answer.page(
+                Templates.choose(links.get(secret), secret, FormState.fresh("password")));
     }
 
     @POST
@@ -80,6 +81,6 @@ class PasswordPages {
                         Templates.choose(
                                 links.get(secret),
                                 secret,
-                                Typed.refused("password", form, problem)));
+                                FormState.refused("password", form, problem)));
     }
 }

@@ -18,7 +18,7 @@ import org.ripewood.secondfactor.SecondFactor;
 import org.ripewood.secondfactor.SecondFactors;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.ConfirmForms;
-import org.ripewood.web.kit.Typed;
+import org.ripewood.web.kit.FormState;
 
 /** One's own second factor. What is secret of it is shown in the answer to a form only. */
 @Path("/account/second-factor")
@@ -33,7 +33,7 @@ class SecondFactorPages {
             SecondFactor factor,
             SecondFactors.@Nullable Begun begun,
             List<String> sheet,
-            Typed typed) {
+            FormState typed) {
 
         public QrCode code() {
             return QrCode.of(begun == null ? "" : begun.address());
@@ -59,7 +59,7 @@ class SecondFactorPages {
 
     @GET
     public Response page() {
-        return Answer.page(page(null, List.of(), Typed.fresh(FORM)));
+        return Answer.page(page(null, List.of(), FormState.fresh(FORM)));
     }
 
     /** Shows what the app has to be given, this once; begun anew it is another. */
@@ -75,9 +75,12 @@ class SecondFactorPages {
                                         page(
                                                 factors.begin(user.actor()),
                                                 List.of(),
-                                                Typed.fresh(FORM)),
+                                                FormState.fresh(FORM)),
                                 problem ->
-                                        page(null, List.of(), Typed.refused(FORM, form, problem))));
+                                        page(
+                                                null,
+                                                List.of(),
+                                                FormState.refused(FORM, form, problem))));
     }
 
     /** Turns it on by a first code, and shows the sheet this once. */
@@ -95,9 +98,10 @@ class SecondFactorPages {
                                                 null,
                                                 factors.turnOn(
                                                         user.actor(), code == null ? "" : code),
-                                                Typed.fresh(FORM)),
+                                                FormState.fresh(FORM)),
                                 problem -> {
-                                    var typed = Typed.refused(FORM, form, problem).without("code");
+                                    var typed =
+                                            FormState.refused(FORM, form, problem).without("code");
                                     // of what is on or was never begun there is nothing to show
                                     var begun =
                                             problem.faults().isEmpty()
@@ -115,9 +119,16 @@ class SecondFactorPages {
                 form,
                 () ->
                         Answer.orAgain(
-                                () -> page(null, factors.newSheet(user.actor()), Typed.fresh(FORM)),
+                                () ->
+                                        page(
+                                                null,
+                                                factors.newSheet(user.actor()),
+                                                FormState.fresh(FORM)),
                                 problem ->
-                                        page(null, List.of(), Typed.refused(FORM, form, problem))));
+                                        page(
+                                                null,
+                                                List.of(),
+                                                FormState.refused(FORM, form, problem))));
     }
 
     @POST
@@ -133,11 +144,14 @@ class SecondFactorPages {
                                     return "/account/second-factor";
                                 },
                                 problem ->
-                                        page(null, List.of(), Typed.refused(FORM, form, problem))));
+                                        page(
+                                                null,
+                                                List.of(),
+                                                FormState.refused(FORM, form, problem))));
     }
 
     private TemplateInstance page(
-            SecondFactors.@Nullable Begun begun, List<String> sheet, Typed typed) {
+            SecondFactors.@Nullable Begun begun, List<String> sheet, FormState typed) {
         return Templates.secondFactor(new Sheet(factors.of(user.actor()), begun, sheet, typed));
     }
 }

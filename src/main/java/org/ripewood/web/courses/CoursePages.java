@@ -23,7 +23,7 @@ import org.ripewood.platform.problems.Inputs;
 import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.web.kit.Answer;
-import org.ripewood.web.kit.Typed;
+import org.ripewood.web.kit.FormState;
 
 /** A course's board: every tree at a glance, what holds them, who needs a look, the class dates. */
 @Path("/courses/{id: \\d{1,18}}")
@@ -32,7 +32,7 @@ class CoursePages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance course(CourseSheet sheet);
+        static native TemplateInstance course(CoursePageModel sheet);
     }
 
     private final CurrentUser user;
@@ -63,11 +63,15 @@ class CoursePages {
     @GET
     public Response course(long id, @Context UriInfo uri) {
         var asked = uri.getQueryParameters();
-        var fresh = Typed.fresh("session");
+        var fresh = FormState.fresh("session");
         return Answer.orAgain(
                 () -> page(id, inputs.read(asked, BoardFilter.class), filter(asked), fresh),
                 problem ->
-                        page(id, BoardFilter.ALL, Typed.refused("board", asked, problem), fresh));
+                        page(
+                                id,
+                                BoardFilter.ALL,
+                                FormState.refused("board", asked, problem),
+                                fresh));
     }
 
     @GET
@@ -99,19 +103,19 @@ class CoursePages {
                         page(
                                 id,
                                 BoardFilter.ALL,
-                                Typed.fresh("board"),
-                                Typed.refused("session", form, problem)));
+                                FormState.fresh("board"),
+                                FormState.refused("session", form, problem)));
     }
 
-    private static Typed filter(MultivaluedMap<String, String> asked) {
-        return Typed.of("board", asked);
+    private static FormState filter(MultivaluedMap<String, String> asked) {
+        return FormState.of("board", asked);
     }
 
-    private TemplateInstance page(long id, BoardFilter filter, Typed asked, Typed typed) {
+    private TemplateInstance page(long id, BoardFilter filter, FormState asked, FormState typed) {
         var actor = user.actor();
         var board = boardMaker.make(actor, id, today.date(), filter.asked(), filter.rows());
         return Templates.course(
-                new CourseSheet(
+                new CoursePageModel(
                         schoolCourses.get(actor, id),
                         board,
                         filter.asked(),

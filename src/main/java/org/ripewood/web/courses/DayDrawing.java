@@ -9,7 +9,7 @@ import org.ripewood.classday.SessionPlan;
 import org.ripewood.classday.TimetableShown;
 import org.ripewood.core.bench.WorkPhase;
 import org.ripewood.pictures.TimetableDrawing;
-import org.ripewood.web.kit.Shown;
+import org.ripewood.web.kit.TextFormat;
 
 /** Lays a class day's timetable out for its picture. */
 final class DayDrawing {
@@ -35,7 +35,7 @@ final class DayDrawing {
         }
         var session = plan.session();
         return new TimetableDrawing(
-                Shown.day(session.heldOn()),
+                TextFormat.day(session.heldOn()),
                 minute(session.startsAt()),
                 minute(session.endsAt()),
                 plan.breaks().stream()

@@ -17,7 +17,7 @@ import org.ripewood.platform.Role;
 import org.ripewood.platform.guards.RateLimited;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.web.kit.Answer;
-import org.ripewood.web.kit.Typed;
+import org.ripewood.web.kit.FormState;
 
 /** A class day at the desk: what each tree does, and when. */
 @Path("/sessions/{id: \\d{1,18}}/day")
@@ -26,7 +26,7 @@ class DayPages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance day(DaySheet sheet);
+        static native TemplateInstance day(DayPageModel sheet);
     }
 
     private final CurrentUser user;
@@ -41,7 +41,7 @@ class DayPages {
 
     @GET
     public Response day(long id) {
-        return Answer.page(page(id, Typed.fresh("day")));
+        return Answer.page(page(id, FormState.fresh("day")));
     }
 
     @POST
@@ -54,7 +54,7 @@ class DayPages {
                     days.wish(user.actor(), id, wish);
                     return "/sessions/%d/day#tree-%d".formatted(id, wish.treeId());
                 },
-                problem -> page(id, Typed.refused("wish", form, problem)));
+                problem -> page(id, FormState.refused("wish", form, problem)));
     }
 
     @POST
@@ -67,10 +67,10 @@ class DayPages {
                     days.layOut(user.actor(), id, inputs.read(form, DayForm.class).asked());
                     return "/sessions/" + id + "/day#timetable";
                 },
-                problem -> page(id, Typed.refused("day", form, problem)));
+                problem -> page(id, FormState.refused("day", form, problem)));
     }
 
-    private TemplateInstance page(long id, Typed typed) {
-        return Templates.day(DaySheet.of(days.plan(user.actor(), id), typed));
+    private TemplateInstance page(long id, FormState typed) {
+        return Templates.day(DayPageModel.of(days.plan(user.actor(), id), typed));
     }
 }

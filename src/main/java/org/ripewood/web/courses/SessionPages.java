@@ -18,8 +18,8 @@ import org.ripewood.sessions.NewCancellation;
 import org.ripewood.sessions.Rolls;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.web.kit.Answer;
+import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.OnceForms;
-import org.ripewood.web.kit.Typed;
 import org.ripewood.web.kit.Versioned;
 
 /** A class date: who comes, with which tree, at which bench. */
@@ -29,11 +29,11 @@ class SessionPages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance session(SessionSheet sheet);
+        static native TemplateInstance session(SessionPageModel sheet);
     }
 
     private final CurrentUser user;
-    private final SessionDesk desk;
+    private final SessionPageAssembler desk;
     private final Sessions sessions;
     private final Rolls rolls;
     private final Inputs inputs;
@@ -41,7 +41,7 @@ class SessionPages {
 
     SessionPages(
             CurrentUser user,
-            SessionDesk desk,
+            SessionPageAssembler desk,
             Sessions sessions,
             Rolls rolls,
             Inputs inputs,
@@ -56,7 +56,7 @@ class SessionPages {
 
     @GET
     public Response session(long id) {
-        return Answer.page(page(id, Typed.fresh("enrolment")));
+        return Answer.page(page(id, FormState.fresh("enrolment")));
     }
 
     @POST
@@ -71,7 +71,7 @@ class SessionPages {
                     sessions.enrol(user.actor(), id, desk.enrolment(user.actor(), coming));
                     return "/sessions/" + id + "#coming";
                 },
-                problem -> page(id, Typed.refused("enrolment", form, problem)));
+                problem -> page(id, FormState.refused("enrolment", form, problem)));
     }
 
     @POST
@@ -85,7 +85,7 @@ class SessionPages {
                     rolls.mark(user.actor(), id, said.version(), said.roll());
                     return "/sessions/" + id + "#came";
                 },
-                problem -> page(id, Typed.refused("roll", form, problem)));
+                problem -> page(id, FormState.refused("roll", form, problem)));
     }
 
     @POST
@@ -100,7 +100,7 @@ class SessionPages {
                     sessions.cancel(user.actor(), id, version, why);
                     return "/sessions/" + id;
                 },
-                problem -> page(id, Typed.refused("cancellation", form, problem)));
+                problem -> page(id, FormState.refused("cancellation", form, problem)));
     }
 
     @POST
@@ -111,7 +111,7 @@ class SessionPages {
         return Answer.seeOther("/sessions/" + id + "#coming");
     }
 
-    private TemplateInstance page(long id, Typed typed) {
+    private TemplateInstance page(long id, FormState typed) {
         return Templates.session(desk.lay(user.actor(), id, typed));
     }
 }

@@ -28,7 +28,7 @@ import org.ripewood.platform.Today;
 import org.ripewood.platform.guards.RateLimited;
 import org.ripewood.platform.problems.RecordDays;
 import org.ripewood.web.kit.Answer;
-import org.ripewood.web.kit.PictureShown;
+import org.ripewood.web.kit.PictureFormat;
 
 /** Which lesson when: how many trees of a course could do each technique, week by week. */
 @Path("/courses/{id: \\d{1,18}}/weeks")
@@ -54,7 +54,7 @@ class WeeksPages {
         }
 
         /** The weeks of all possible techniques; null when there are none. */
-        public @Nullable PictureShown picture() {
+        public @Nullable PictureFormat picture() {
             var rows = possible();
             if (rows.isEmpty()) {
                 return null;
@@ -65,7 +65,7 @@ class WeeksPages {
                             from,
                             progress.trees(),
                             rows.stream().map(WeeksSheet::drawn).toList());
-            return PictureShown.of(sheet -> WeeksPicture.of(drawing, sheet));
+            return PictureFormat.of(sheet -> WeeksPicture.of(drawing, sheet));
         }
 
         private static WeeksDrawing.Row drawn(LessonWeeks.Row row) {

@@ -31,7 +31,7 @@ class AgreementPages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance agreement(AgreementSheet sheet);
+        static native TemplateInstance agreement(AgreementPageModel sheet);
     }
 
     private final CurrentUser user;
@@ -71,7 +71,7 @@ class AgreementPages {
                         .toList();
         return Answer.page(
                 Templates.agreement(
-                        AgreementSheet.of(
+                        AgreementPageModel.of(
                                 first,
                                 last,
                                 unswayed,

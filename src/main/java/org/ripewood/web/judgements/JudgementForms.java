@@ -6,8 +6,8 @@ import jakarta.ws.rs.core.Response;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.assess.Judged;
 import org.ripewood.web.kit.Answer;
+import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.OnceForms;
-import org.ripewood.web.kit.Typed;
 
 /** The list of judgements and the form for one, the same for trees and for students. */
 @ApplicationScoped
@@ -15,16 +15,16 @@ class JudgementForms {
 
     static final String RUBRIC = "{rubric: [a-z-]{1,60}}";
 
-    private final JudgementDesk desk;
+    private final JudgementPageAssembler desk;
     private final OnceForms onceForms;
 
-    JudgementForms(JudgementDesk desk, OnceForms onceForms) {
+    JudgementForms(JudgementPageAssembler desk, OnceForms onceForms) {
         this.desk = desk;
         this.onceForms = onceForms;
     }
 
     Response judgements(Judged of, int page) {
-        var sheet = desk.lay(of, page, Typed.fresh("none"));
+        var sheet = desk.lay(of, page, FormState.fresh("none"));
         return Answer.page(JudgementPages.Templates.judgements(sheet));
     }
 
@@ -37,7 +37,7 @@ class JudgementForms {
                 form,
                 () -> desk.take(of, rubric, form),
                 problem -> {
-                    var typed = Typed.refused(JudgementDesk.FORM, form, problem);
+                    var typed = FormState.refused(JudgementPageAssembler.FORM, form, problem);
                     return JudgementPages.Templates.judge(desk.form(of, rubric, typed));
                 });
     }

@@ -16,7 +16,7 @@ import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.web.kit.Answer;
-import org.ripewood.web.kit.Typed;
+import org.ripewood.web.kit.FormState;
 
 /** What a judge does with a judgement of their own: throw a draft away, sign it, open it. */
 @Path("/judgements/{id: \\d{1,18}}")
@@ -34,17 +34,18 @@ class JudgementPages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance judgements(JudgementSheet sheet);
+        static native TemplateInstance judgements(JudgementPageModel sheet);
 
-        static native TemplateInstance judge(JudgeSheet sheet);
+        static native TemplateInstance judge(JudgePageModel sheet);
     }
 
     private final CurrentUser user;
     private final Judgements judgements;
-    private final JudgementDesk desk;
+    private final JudgementPageAssembler desk;
     private final Inputs inputs;
 
-    JudgementPages(CurrentUser user, Judgements judgements, JudgementDesk desk, Inputs inputs) {
+    JudgementPages(
+            CurrentUser user, Judgements judgements, JudgementPageAssembler desk, Inputs inputs) {
         this.user = user;
         this.judgements = judgements;
         this.desk = desk;
@@ -74,9 +75,10 @@ class JudgementPages {
         return Answer.to(
                 () -> {
                     deed.to(inputs.read(form, Seen.class).version());
-                    return JudgementDesk.address(of);
+                    return JudgementPageAssembler.address(of);
                 },
                 problem ->
-                        Templates.judgements(desk.lay(of, 0, Typed.refused("own", form, problem))));
+                        Templates.judgements(
+                                desk.lay(of, 0, FormState.refused("own", form, problem))));
     }
 }

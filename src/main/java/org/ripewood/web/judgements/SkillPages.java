@@ -30,7 +30,7 @@ import org.ripewood.platform.problems.Inputs;
 import org.ripewood.sessions.ClassAttended;
 import org.ripewood.sessions.Rolls;
 import org.ripewood.web.kit.Answer;
-import org.ripewood.web.kit.Typed;
+import org.ripewood.web.kit.FormState;
 
 /** What a student has shown, lesson by lesson, and the form for an instructor's word on it. */
 @Path("/students/{id: \\d{1,18}}/skills")
@@ -46,7 +46,7 @@ class SkillPages {
             boolean judges,
             List<LessonNeed> next,
             List<ClassAttended> classes,
-            Typed typed) {
+            FormState typed) {
 
         public String title(String code) {
             return lessons.stream()
@@ -96,7 +96,7 @@ class SkillPages {
 
     @GET
     public Response skills(long id) {
-        return Answer.page(page(id, Typed.fresh("skill").with("judgedOn", today.date())));
+        return Answer.page(page(id, FormState.fresh("skill").with("judgedOn", today.date())));
     }
 
     @POST
@@ -108,10 +108,10 @@ class SkillPages {
                     assessments.judge(user.actor(), id, inputs.read(form, NewSkillJudgement.class));
                     return "/students/" + id + "/skills";
                 },
-                problem -> page(id, Typed.refused("skill", form, problem)));
+                problem -> page(id, FormState.refused("skill", form, problem)));
     }
 
-    private TemplateInstance page(long id, Typed typed) {
+    private TemplateInstance page(long id, FormState typed) {
         var actor = user.actor();
         // asked first: it refuses whoever is out of reach
         var judgements = assessments.of(actor, id);

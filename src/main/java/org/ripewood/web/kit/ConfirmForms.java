@@ -40,7 +40,7 @@ public class ConfirmForms {
      * @param action where the form goes on to
      * @param code whether a code is asked for as well
      */
-    record Sheet(String action, List<Kept> kept, boolean code, Typed typed) {}
+    record Sheet(String action, List<Kept> kept, boolean code, FormState typed) {}
 
     @CheckedTemplate
     static class Templates {
@@ -119,11 +119,11 @@ public class ConfirmForms {
 
     private Response ask(
             int status, MultivaluedMap<String, String> form, @Nullable Problem problem) {
-        var typed = Typed.fresh("confirm");
+        var typed = FormState.fresh("confirm");
         var told =
                 problem == null
                         ? typed
-                        : Typed.refused("confirm", new MultivaluedHashMap<>(), ofPage(problem));
+                        : FormState.refused("confirm", new MultivaluedHashMap<>(), ofPage(problem));
         var kept =
                 form.entrySet().stream()
                         .filter(field -> !field.getKey().equals(tokenField))

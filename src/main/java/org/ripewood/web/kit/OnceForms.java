@@ -10,7 +10,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.ripewood.platform.CurrentUser;
-import org.ripewood.platform.once.Once;
+import org.ripewood.platform.once.IdempotencyKeys;
 import org.ripewood.platform.problems.Problem;
 
 /** Acts on a form once, though it be sent twice: a double tap, or a line that broke off. */
@@ -19,12 +19,12 @@ public class OnceForms {
 
     private static final int SEE_OTHER = 303;
 
-    private final Once once;
+    private final IdempotencyKeys once;
     private final CurrentUser user;
     private final String tokenField;
 
     OnceForms(
-            Once once,
+            IdempotencyKeys once,
             CurrentUser user,
             @ConfigProperty(name = "quarkus.rest-csrf.form-field-name", defaultValue = "csrf-token")
                     String tokenField) {
@@ -55,7 +55,7 @@ public class OnceForms {
                         user.actor(),
                         key,
                         sent,
-                        () -> new Once.Answered(SEE_OTHER, act.get(), null, null));
+                        () -> new IdempotencyKeys.Answered(SEE_OTHER, act.get(), null, null));
         return Objects.requireNonNull(answered.location());
     }
 }

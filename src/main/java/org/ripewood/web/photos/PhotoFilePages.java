@@ -20,7 +20,7 @@ import org.ripewood.photos.Photos;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.web.kit.Answer;
-import org.ripewood.web.kit.Typed;
+import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.Versioned;
 
 /** One photo: its pictures, what is said of it, and the forms to change that or take it away. */
@@ -30,7 +30,7 @@ class PhotoFilePages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance about(PhotoSheet sheet);
+        static native TemplateInstance about(PhotoPageModel sheet);
     }
 
     private static final String JPEG = "image/jpeg";
@@ -43,10 +43,10 @@ class PhotoFilePages {
 
     private final CurrentUser user;
     private final Photos photos;
-    private final PhotoDesk desk;
+    private final PhotoPageAssembler desk;
     private final Inputs inputs;
 
-    PhotoFilePages(CurrentUser user, Photos photos, PhotoDesk desk, Inputs inputs) {
+    PhotoFilePages(CurrentUser user, Photos photos, PhotoPageAssembler desk, Inputs inputs) {
         this.user = user;
         this.photos = photos;
         this.desk = desk;
@@ -67,7 +67,7 @@ class PhotoFilePages {
     @GET
     @Path("about")
     public Response about(long id) {
-        return Answer.page(page(id, Typed.fresh("none")));
+        return Answer.page(page(id, FormState.fresh("none")));
     }
 
     @POST
@@ -80,7 +80,7 @@ class PhotoFilePages {
                     photos.change(user.actor(), id, version, inputs.read(form, NewPhoto.class));
                     return "/photos/" + id + "/about";
                 },
-                problem -> page(id, Typed.refused("change", form, problem)));
+                problem -> page(id, FormState.refused("change", form, problem)));
     }
 
     @POST
@@ -93,7 +93,7 @@ class PhotoFilePages {
                     var mark = photos.remove(user.actor(), id, version);
                     return "/trees/" + mark.treeId() + "/photos";
                 },
-                problem -> page(id, Typed.refused("remove", form, problem)));
+                problem -> page(id, FormState.refused("remove", form, problem)));
     }
 
     private Response picture(long id, PhotoSize size, @Nullable String known) {
@@ -113,7 +113,7 @@ class PhotoFilePages {
         return Response.notModified().header("ETag", tag).header("Cache-Control", KEEP).build();
     }
 
-    private TemplateInstance page(long id, Typed typed) {
+    private TemplateInstance page(long id, FormState typed) {
         return Templates.about(desk.layOne(user.actor(), id, typed));
     }
 }

@@ -21,7 +21,7 @@ import org.ripewood.photos.Viewpoint;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.web.kit.Answer;
-import org.ripewood.web.kit.Typed;
+import org.ripewood.web.kit.FormState;
 
 /** A tree's photos: two side by side, all of them, and the form for more. */
 @Path("/trees/{id: \\d{1,18}}/photos")
@@ -30,17 +30,17 @@ class PhotoPages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance photos(PhotosSheet sheet);
+        static native TemplateInstance photos(PhotosPageModel sheet);
     }
 
     private static final String FORM = "upload";
 
     private final CurrentUser user;
-    private final PhotoDesk desk;
+    private final PhotoPageAssembler desk;
     private final PhotosSent sent;
     private final Inputs inputs;
 
-    PhotoPages(CurrentUser user, PhotoDesk desk, PhotosSent sent, Inputs inputs) {
+    PhotoPages(CurrentUser user, PhotoPageAssembler desk, PhotosSent sent, Inputs inputs) {
         this.user = user;
         this.desk = desk;
         this.sent = sent;
@@ -58,7 +58,7 @@ class PhotoPages {
             @QueryParam("step") @Nullable Long step) {
         var detail = wound != null || step != null;
         var fresh =
-                Typed.fresh(FORM)
+                FormState.fresh(FORM)
                         .with("view", detail ? Viewpoint.DETAIL : Viewpoint.FRONT)
                         .withIfKnown("woundId", wound)
                         .withIfKnown("stepId", step);
@@ -96,7 +96,7 @@ class PhotoPages {
                                         null,
                                         null,
                                         0,
-                                        Typed.refused(FORM, form, problem))));
+                                        FormState.refused(FORM, form, problem))));
     }
 
     private static void keep(

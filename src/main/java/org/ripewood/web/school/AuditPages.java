@@ -15,7 +15,7 @@ import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.web.kit.Answer;
-import org.ripewood.web.kit.Typed;
+import org.ripewood.web.kit.FormState;
 
 /** The registrar's page of who did what. */
 @Path("/audit")
@@ -24,7 +24,7 @@ class AuditPages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance audit(AuditSheet sheet);
+        static native TemplateInstance audit(AuditPageModel sheet);
     }
 
     private static final int ROWS = 50;
@@ -45,14 +45,15 @@ class AuditPages {
     public Response audit(@Context UriInfo uri) {
         var asked = uri.getQueryParameters();
         return Answer.orAgain(
-                () -> page(inputs.read(asked, AuditAsked.class), Typed.of("audit", asked)),
-                problem -> page(AuditAsked.EVERYTHING, Typed.refused("audit", asked, problem)));
+                () -> page(inputs.read(asked, AuditAsked.class), FormState.of("audit", asked)),
+                problem -> page(AuditAsked.EVERYTHING, FormState.refused("audit", asked, problem)));
     }
 
-    private TemplateInstance page(AuditAsked asked, Typed typed) {
+    private TemplateInstance page(AuditAsked asked, FormState typed) {
         var page = new PageRequest(asked.page() == null ? 0 : asked.page(), ROWS);
         var entries = audit.entries(user.actor(), asked.question(user.actor(), people), page);
-        var ids = entries.items().stream().flatMap(AuditSheet::persons).distinct().toList();
-        return Templates.audit(new AuditSheet(entries, people.names(ids), audit.things(), typed));
+        var ids = entries.items().stream().flatMap(AuditPageModel::persons).distinct().toList();
+        return Templates.audit(
+                new AuditPageModel(entries, people.names(ids), audit.things(), typed));
     }
 }

@@ -19,7 +19,7 @@ import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.ConfirmForms;
-import org.ripewood.web.kit.Typed;
+import org.ripewood.web.kit.FormState;
 
 /** Asks before a person is forgotten. */
 @Path("/people/{id: \\d{1,18}}/forget")
@@ -33,7 +33,7 @@ class ForgetPages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance forget(Forgetting told, Typed typed);
+        static native TemplateInstance forget(Forgetting told, FormState typed);
     }
 
     private static final String FORM = "forget";
@@ -52,7 +52,7 @@ class ForgetPages {
 
     @GET
     public Response ask(long id) {
-        return Answer.page(page(id, Typed.fresh(FORM)));
+        return Answer.page(page(id, FormState.fresh(FORM)));
     }
 
     @POST
@@ -67,10 +67,10 @@ class ForgetPages {
                                     archive.forget(user.actor(), id, said.version());
                                     return "/people#everybody";
                                 },
-                                problem -> page(id, Typed.refused(FORM, form, problem))));
+                                problem -> page(id, FormState.refused(FORM, form, problem))));
     }
 
-    private TemplateInstance page(long id, Typed typed) {
+    private TemplateInstance page(long id, FormState typed) {
         return Templates.forget(archive.forgetting(user.actor(), id), typed);
     }
 }

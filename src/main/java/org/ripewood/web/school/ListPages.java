@@ -30,7 +30,7 @@ import org.ripewood.platform.http.SentText;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.web.kit.Answer;
-import org.ripewood.web.kit.Typed;
+import org.ripewood.web.kit.FormState;
 
 /** Lists of people, trees and readings: looked through first, then entered. */
 @Path("/lists")
@@ -43,7 +43,7 @@ class ListPages {
     @CheckedTemplate
     static class Templates {
         static native TemplateInstance lists(
-                List<ListKind> kinds, Typed typed, @Nullable ListOutcome outcome);
+                List<ListKind> kinds, FormState typed, @Nullable ListOutcome outcome);
     }
 
     private static final String FORM = "list";
@@ -60,7 +60,7 @@ class ListPages {
 
     @GET
     public Response page() {
-        return Answer.page(page(Typed.fresh(FORM).with("choice", Choice.DRY_RUN), null));
+        return Answer.page(page(FormState.fresh(FORM).with("choice", Choice.DRY_RUN), null));
     }
 
     /** What was sent stands in the form again, so that a dry run is followed by the real one. */
@@ -88,15 +88,15 @@ class ListPages {
                             wanted.kind(),
                             orEmpty(sent.getFirst("text")),
                             wanted.choice());
-            return Answer.page(page(new Typed(FORM, sent, null), taken));
+            return Answer.page(page(new FormState(FORM, sent, null), taken));
         } catch (Refused refused) {
             return Answer.page(
                     refused.problem().status(),
-                    page(Typed.refused(FORM, sent, refused.problem()), null));
+                    page(FormState.refused(FORM, sent, refused.problem()), null));
         }
     }
 
-    private TemplateInstance page(Typed typed, @Nullable ListOutcome outcome) {
+    private TemplateInstance page(FormState typed, @Nullable ListOutcome outcome) {
         var kinds =
                 user.actor().is(Role.REGISTRAR)
                         ? List.of(ListKind.values())

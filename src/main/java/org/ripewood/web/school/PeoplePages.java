@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.accounts.NewGuest;
 import org.ripewood.accounts.PasswordLink;
 import org.ripewood.accounts.PasswordLinks;
-import org.ripewood.accounts.Register;
+import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.people.Course;
 import org.ripewood.people.Courses;
 import org.ripewood.people.NewCourse;
@@ -40,11 +40,11 @@ import org.ripewood.platform.problems.Inputs;
 import org.ripewood.secondfactor.SecondFactors;
 import org.ripewood.signin.SignIns;
 import org.ripewood.web.kit.Answer;
-import org.ripewood.web.kit.Clashes;
 import org.ripewood.web.kit.ConfirmForms;
+import org.ripewood.web.kit.EditConflicts;
+import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.Label;
-import org.ripewood.web.kit.LinkShown;
-import org.ripewood.web.kit.Typed;
+import org.ripewood.web.kit.LinkFormat;
 
 /** The registrar's page: who is at the school, which courses there are, who belongs to them. */
 @Path("/people")
@@ -64,11 +64,11 @@ class PeoplePages {
             List<CourseMembers> courses,
             List<CourseMembers> past,
             List<Role> roles,
-            Typed typed,
-            @Nullable LinkShown link) {
+            FormState typed,
+            @Nullable LinkFormat link) {
 
-        public Typed guest() {
-            return typed.orFresh("guest", Typed.fresh("guest"));
+        public FormState guest() {
+            return typed.orFresh("guest", FormState.fresh("guest"));
         }
 
         public boolean isInvited(Person person) {
@@ -79,12 +79,12 @@ class PeoplePages {
             return secured.contains(person.id());
         }
 
-        public Typed person() {
-            return typed.orFresh("person", Typed.fresh("person"));
+        public FormState person() {
+            return typed.orFresh("person", FormState.fresh("person"));
         }
 
-        public Typed course() {
-            return typed.orFresh("course", Typed.fresh("course"));
+        public FormState course() {
+            return typed.orFresh("course", FormState.fresh("course"));
         }
 
         /** Those that go on, and those that are over. */
@@ -93,21 +93,21 @@ class PeoplePages {
         }
 
         /** What stands in the form that holds a course again: it is there once a course. */
-        public Typed run(CourseMembers entry) {
+        public FormState run(CourseMembers entry) {
             var name = "run-" + entry.course().id();
-            return typed.orFresh(name, Typed.fresh(name).with("students", true));
+            return typed.orFresh(name, FormState.fresh(name).with("students", true));
         }
 
         public boolean isRunRefused() {
             return typed.refused() && typed.form().startsWith("run-");
         }
 
-        public Typed leaving() {
-            return typed.orFresh("leaving", Typed.fresh("leaving"));
+        public FormState leaving() {
+            return typed.orFresh("leaving", FormState.fresh("leaving"));
         }
 
-        public Typed find() {
-            return Typed.fresh("find").with("words", words);
+        public FormState find() {
+            return FormState.fresh("find").with("words", words);
         }
 
         public String query() {
@@ -121,8 +121,8 @@ class PeoplePages {
                     : "Those of the list on this page; find others by name there.";
         }
 
-        public Typed member() {
-            return typed.orFresh("member", Typed.fresh("member"));
+        public FormState member() {
+            return typed.orFresh("member", FormState.fresh("member"));
         }
     }
 
@@ -137,12 +137,12 @@ class PeoplePages {
 
     private final CurrentUser user;
     private final People people;
-    private final Register register;
+    private final PersonRegistration register;
     private final Courses schoolCourses;
     private final PasswordLinks links;
     private final Inputs inputs;
     private final Today today;
-    private final Clashes clashes;
+    private final EditConflicts clashes;
     private final ConfirmForms confirming;
     private final SecondFactors factors;
     private final SignIns signIns;
@@ -150,12 +150,12 @@ class PeoplePages {
     PeoplePages(
             CurrentUser user,
             People people,
-            Register register,
+            PersonRegistration register,
             Courses schoolCourses,
             PasswordLinks links,
             Inputs inputs,
             Today today,
-            Clashes clashes,
+            EditConflicts clashes,
             ConfirmForms confirming,
             SecondFactors factors,
             SignIns signIns) {
@@ -176,7 +176,7 @@ class PeoplePages {
     public Response people(
             @QueryParam("page") @DefaultValue("0") int page,
             @QueryParam("words") @DefaultValue("") String words) {
-        return Answer.page(page(new Asked(page, words), Typed.fresh("none"), null));
+        return Answer.page(page(new Asked(page, words), FormState.fresh("none"), null));
     }
 
     @POST
@@ -191,7 +191,7 @@ class PeoplePages {
                                             user.actor(), inputs.read(form, NewPerson.class));
                                     return "/people#everybody";
                                 },
-                                problem -> page(Typed.refused("person", form, problem))));
+                                problem -> page(FormState.refused("person", form, problem))));
     }
 
     /** Enters a person and shows, this once, the link by which they choose their password. */
@@ -204,7 +204,7 @@ class PeoplePages {
                 () ->
                         Answer.orAgain(
                                 () -> shown(links.invite(user.actor(), guest(form)), uri),
-                                problem -> page(Typed.refused("guest", form, problem))));
+                                problem -> page(FormState.refused("guest", form, problem))));
     }
 
     /** Makes a person another link, and shows it this once. */
@@ -217,7 +217,7 @@ class PeoplePages {
                 () ->
                         Answer.orAgain(
                                 () -> shown(links.make(user.actor(), id), uri),
-                                problem -> page(Typed.refused("link", NOTHING, problem))));
+                                problem -> page(FormState.refused("link", NOTHING, problem))));
     }
 
     @POST
@@ -257,7 +257,7 @@ class PeoplePages {
                                     factors.reset(user.actor(), id);
                                     return "/people#everybody";
                                 },
-                                problem -> page(Typed.refused("factor", NOTHING, problem))));
+                                problem -> page(FormState.refused("factor", NOTHING, problem))));
     }
 
     private NewGuest guest(MultivaluedMap<String, String> form) {
@@ -265,7 +265,7 @@ class PeoplePages {
     }
 
     private TemplateInstance shown(PasswordLink link, UriInfo uri) {
-        return page(Asked.ALL, Typed.fresh("none"), LinkShown.of(link, uri));
+        return page(Asked.ALL, FormState.fresh("none"), LinkFormat.of(link, uri));
     }
 
     @POST
@@ -277,7 +277,7 @@ class PeoplePages {
                     schoolCourses.open(user.actor(), inputs.read(form, NewCourse.class));
                     return "/people#courses";
                 },
-                problem -> page(Typed.refused("course", form, problem)));
+                problem -> page(FormState.refused("course", form, problem)));
     }
 
     @POST
@@ -291,7 +291,7 @@ class PeoplePages {
                             user.actor(), joining.courseId(), joining.personId(), joining.as());
                     return "/people#courses";
                 },
-                problem -> page(Typed.refused("member", form, problem)));
+                problem -> page(FormState.refused("member", form, problem)));
     }
 
     @POST
@@ -305,7 +305,7 @@ class PeoplePages {
                     schoolCourses.leave(user.actor(), leaving.courseId(), leaving.personId(), on);
                     return "/people#courses";
                 },
-                problem -> page(Typed.refused("leaving", form, problem)));
+                problem -> page(FormState.refused("leaving", form, problem)));
     }
 
     @POST
@@ -317,7 +317,7 @@ class PeoplePages {
                     schoolCourses.runAgain(user.actor(), id, inputs.read(form, NewRun.class));
                     return "/people#courses";
                 },
-                problem -> page(Typed.refused("run-" + id, form, problem)));
+                problem -> page(FormState.refused("run-" + id, form, problem)));
     }
 
     @POST
@@ -330,10 +330,10 @@ class PeoplePages {
                     register.setActive(user.actor(), id, said.version(), said.active());
                     return "/people#everybody";
                 },
-                problem -> page(activity(id, Typed.refused("activity", form, problem))));
+                problem -> page(activity(id, FormState.refused("activity", form, problem))));
     }
 
-    private Typed activity(long id, Typed typed) {
+    private FormState activity(long id, FormState typed) {
         var person = people.get(user.actor(), id);
         var label =
                 new Label(
@@ -341,11 +341,11 @@ class PeoplePages {
                         "May %s sign in?".formatted(person.name()),
                         active -> active.equals("true") ? "Yes" : "No");
         var now =
-                Typed.fresh("activity")
+                FormState.fresh("activity")
                         .with("version", person.version())
                         .with("active", person.active());
         return clashes.mend(
-                typed, now, new Clashes.About("person", id, List.of(label), people::names));
+                typed, now, new EditConflicts.About("person", id, List.of(label), people::names));
     }
 
     /** Which people are asked for. */
@@ -354,11 +354,11 @@ class PeoplePages {
         private static final Asked ALL = new Asked(0, "");
     }
 
-    private TemplateInstance page(Typed typed) {
+    private TemplateInstance page(FormState typed) {
         return page(Asked.ALL, typed, null);
     }
 
-    private TemplateInstance page(Asked asked, Typed typed, @Nullable LinkShown link) {
+    private TemplateInstance page(Asked asked, FormState typed, @Nullable LinkFormat link) {
         var actor = user.actor();
         var found = people.everybody(actor, new PageRequest(asked.page(), ROWS), asked.words());
         var all = schoolCourses.list(actor);

@@ -31,7 +31,7 @@ import org.ripewood.platform.problems.Refused;
 import org.ripewood.signin.Confirmations;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.ConfirmForms;
-import org.ripewood.web.kit.Typed;
+import org.ripewood.web.kit.FormState;
 
 /** The registrar's page for the record as a file. */
 @Path("/record")
@@ -41,7 +41,7 @@ class RecordPages {
     @CheckedTemplate
     static class Templates {
         static native TemplateInstance record(
-                Typed typed,
+                FormState typed,
                 long sealed,
                 @Nullable Taken taken,
                 @Nullable Backup backup,
@@ -71,7 +71,7 @@ class RecordPages {
 
     @GET
     public Response page() {
-        return Answer.page(shown(Typed.fresh(FORM), null, null));
+        return Answer.page(shown(FormState.fresh(FORM), null, null));
     }
 
     /** Before a file is chosen, since no page keeps one while it asks. */
@@ -89,11 +89,12 @@ class RecordPages {
         try (var sent = open(file)) {
             FileParts.requireAtMostOne("file");
             confirmations.require();
-            return Answer.page(shown(Typed.fresh(FORM), archive.take(user.actor(), sent), null));
+            return Answer.page(
+                    shown(FormState.fresh(FORM), archive.take(user.actor(), sent), null));
         } catch (Refused refused) {
             var problem = refused.problem();
             return Answer.page(
-                    problem.status(), shown(new Typed(FORM, Map.of(), problem), null, null));
+                    problem.status(), shown(new FormState(FORM, Map.of(), problem), null, null));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -106,15 +107,16 @@ class RecordPages {
     public Response backUp() {
         try {
             var backup = backups.make(user.actor());
-            return Answer.page(shown(Typed.fresh(FORM), null, backup));
+            return Answer.page(shown(FormState.fresh(FORM), null, backup));
         } catch (Refused refused) {
             var problem = refused.problem();
-            var typed = new Typed("backup", Map.of(), problem);
+            var typed = new FormState("backup", Map.of(), problem);
             return Answer.page(problem.status(), shown(typed, null, null));
         }
     }
 
-    private TemplateInstance shown(Typed typed, @Nullable Taken taken, @Nullable Backup backup) {
+    private TemplateInstance shown(
+            FormState typed, @Nullable Taken taken, @Nullable Backup backup) {
         return Templates.record(
                 typed, archive.sealed(user.actor()), taken, backup, confirmations.isConfirmed());
     }

@@ -30,7 +30,7 @@ import org.ripewood.sites.NewSite;
 import org.ripewood.sites.SiteLine;
 import org.ripewood.trees.TreeSites;
 import org.ripewood.web.kit.Answer;
-import org.ripewood.web.kit.Typed;
+import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.Versioned;
 
 /** Sites: what is known of their temperatures, and the season there. */
@@ -42,17 +42,17 @@ class SitePages {
     static class Templates {
         static native TemplateInstance sites(List<SiteLine> sites);
 
-        static native TemplateInstance site(SiteSheet sheet);
+        static native TemplateInstance site(SitePageModel sheet);
     }
 
     private static final int NOT_FOUND = 404;
 
     private final CurrentUser user;
     private final TreeSites treeSites;
-    private final SiteSheets sheets;
+    private final SitePageAssembler sheets;
     private final Inputs inputs;
 
-    SitePages(CurrentUser user, TreeSites treeSites, SiteSheets sheets, Inputs inputs) {
+    SitePages(CurrentUser user, TreeSites treeSites, SitePageAssembler sheets, Inputs inputs) {
         this.user = user;
         this.treeSites = treeSites;
         this.sheets = sheets;
@@ -68,7 +68,8 @@ class SitePages {
     @Path("{id: \\d{1,18}}")
     public Response site(long id, @QueryParam("species") @Nullable String species) {
         return Answer.page(
-                Templates.site(sheets.lay(user.actor(), id, species, Typed.fresh("none"), null)));
+                Templates.site(
+                        sheets.lay(user.actor(), id, species, FormState.fresh("none"), null)));
     }
 
     @POST
@@ -82,7 +83,7 @@ class SitePages {
                     treeSites.change(user.actor(), id, version, inputs.read(form, NewSite.class));
                     return "/sites/" + id;
                 },
-                problem -> page(id, Typed.refused("site", form, problem)));
+                problem -> page(id, FormState.refused("site", form, problem)));
     }
 
     /** Faults are told on the page at once; sending the same again changes nothing. */
@@ -104,7 +105,11 @@ class SitePages {
                     : Answer.page(
                             Templates.site(
                                     sheets.lay(
-                                            user.actor(), id, null, Typed.fresh("none"), taken)));
+                                            user.actor(),
+                                            id,
+                                            null,
+                                            FormState.fresh("none"),
+                                            taken)));
         } catch (Refused refused) {
             var problem = refused.problem();
             if (problem.status() == NOT_FOUND) {
@@ -112,11 +117,11 @@ class SitePages {
             }
             return Answer.page(
                     problem.status(),
-                    page(id, new Typed("readings", Map.of("text", List.of(typed)), problem)));
+                    page(id, new FormState("readings", Map.of("text", List.of(typed)), problem)));
         }
     }
 
-    private TemplateInstance page(long id, Typed typed) {
+    private TemplateInstance page(long id, FormState typed) {
         return Templates.site(sheets.lay(user.actor(), id, null, typed, null));
     }
 

@@ -18,8 +18,8 @@ import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.web.kit.Answer;
+import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.OnceForms;
-import org.ripewood.web.kit.Typed;
 
 /** Care of a tree after work: all tasks, and what is said of them. */
 @Path("/trees/{id: \\d{1,18}}/aftercare")
@@ -30,11 +30,11 @@ class CarePages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance aftercare(CareSheet sheet);
+        static native TemplateInstance aftercare(CarePageModel sheet);
     }
 
     private final CurrentUser user;
-    private final CareDesk desk;
+    private final CarePageAssembler desk;
     private final Aftercare aftercare;
     private final ChecklistMaker checklistMaker;
     private final Inputs inputs;
@@ -43,7 +43,7 @@ class CarePages {
 
     CarePages(
             CurrentUser user,
-            CareDesk desk,
+            CarePageAssembler desk,
             Aftercare aftercare,
             ChecklistMaker checklistMaker,
             Inputs inputs,
@@ -60,7 +60,7 @@ class CarePages {
 
     @GET
     public Response aftercare(long id) {
-        return Answer.page(page(id, Typed.fresh("none")));
+        return Answer.page(page(id, FormState.fresh("none")));
     }
 
     @POST
@@ -91,10 +91,10 @@ class CarePages {
                     aftercare.say(user.actor(), id, task, what, inputs.read(form, NewWord.class));
                     return "/trees/" + id + "/checklist#aftercare";
                 },
-                problem -> page(id, Typed.refused(CareSheet.formOf(task), form, problem)));
+                problem -> page(id, FormState.refused(CarePageModel.formOf(task), form, problem)));
     }
 
-    private TemplateInstance page(long id, Typed typed) {
+    private TemplateInstance page(long id, FormState typed) {
         var actor = user.actor();
         var list = checklistMaker.make(actor, id, today.date()).care();
         return Templates.aftercare(desk.lay(actor, id, list, typed));

@@ -13,7 +13,7 @@ import org.ripewood.platform.Today;
 import org.ripewood.standing.Standings;
 import org.ripewood.trees.Tree;
 import org.ripewood.web.kit.Answer;
-import org.ripewood.web.kit.Typed;
+import org.ripewood.web.kit.FormState;
 
 /** A tree's checklist: care, what to do now, what to measure, what waits and why, what is done. */
 @Path("/trees/{id: \\d{1,18}}/checklist")
@@ -23,20 +23,20 @@ class ChecklistPages {
     @CheckedTemplate
     static class Templates {
         static native TemplateInstance checklist(
-                Tree tree, Checklist list, CareSheet care, Typed fresh);
+                Tree tree, Checklist list, CarePageModel care, FormState fresh);
     }
 
     private final CurrentUser user;
     private final Standings standings;
     private final ChecklistMaker checklistMaker;
-    private final CareDesk care;
+    private final CarePageAssembler care;
     private final Today today;
 
     ChecklistPages(
             CurrentUser user,
             Standings standings,
             ChecklistMaker checklistMaker,
-            CareDesk care,
+            CarePageAssembler care,
             Today today) {
         this.user = user;
         this.standings = standings;
@@ -54,7 +54,7 @@ class ChecklistPages {
                 Templates.checklist(
                         look.tree(),
                         list,
-                        care.lay(actor, look, list.care(), Typed.fresh("none")),
-                        Typed.fresh("report").with("doneOn", today.date())));
+                        care.lay(actor, look, list.care(), FormState.fresh("none")),
+                        FormState.fresh("report").with("doneOn", today.date())));
     }
 }

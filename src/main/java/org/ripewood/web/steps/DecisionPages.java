@@ -27,18 +27,18 @@ class DecisionPages {
     private final CurrentUser user;
     private final People people;
     private final Trees trees;
-    private final Decisions decisionsOfSchool;
+    private final Decisions decisions;
 
-    DecisionPages(CurrentUser user, People people, Trees trees, Decisions decisionsOfSchool) {
+    DecisionPages(CurrentUser user, People people, Trees trees, Decisions decisions) {
         this.user = user;
         this.people = people;
         this.trees = trees;
-        this.decisionsOfSchool = decisionsOfSchool;
+        this.decisions = decisions;
     }
 
     @GET
     public Response decision(long id) {
-        var decision = decisionsOfSchool.get(user.actor(), id);
+        var decision = decisions.get(user.actor(), id);
         return Answer.page(
                 Templates.decision(
                         decision,

@@ -6,10 +6,10 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Actor;
 import org.ripewood.steps.Step;
 import org.ripewood.trees.Trees;
-import org.ripewood.web.kit.Clashes;
+import org.ripewood.web.kit.EditConflicts;
+import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.Label;
-import org.ripewood.web.kit.Shown;
-import org.ripewood.web.kit.Typed;
+import org.ripewood.web.kit.TextFormat;
 
 /** Tells whoever answers a step how far it has come meanwhile. */
 @ApplicationScoped
@@ -30,25 +30,25 @@ class StepClashes {
                     Label.of("containerDescription", "Description of the container"),
                     Label.of("containerLitres", "Litres"));
 
-    private final Clashes clashes;
+    private final EditConflicts clashes;
     private final Trees trees;
 
-    StepClashes(Clashes clashes, Trees trees) {
+    StepClashes(EditConflicts clashes, Trees trees) {
         this.clashes = clashes;
         this.trees = trees;
     }
 
-    Typed mend(Actor actor, Typed typed, Step step) {
+    FormState mend(Actor actor, FormState typed, Step step) {
         var about =
-                new Clashes.About(
+                new EditConflicts.About(
                         "step", step.id(), LABELS, ids -> trees.names(actor, step.treeId(), ids));
         return clashes.mend(typed, now(typed.form(), step), about);
     }
 
-    private static Typed now(String form, Step step) {
+    private static FormState now(String form, Step step) {
         var events = step.events();
         var now =
-                Typed.fresh(form)
+                FormState.fresh(form)
                         .with("version", step.version())
                         .with("state", step.state().words())
                         .withIfKnown(
@@ -67,8 +67,8 @@ class StepClashes {
         if (wound != null) {
             now =
                     now.with("woundPlace", wound.place())
-                            .with("woundWidthMm", Shown.plain(wound.widthMm()))
-                            .with("woundLengthMm", Shown.plain(wound.lengthMm()));
+                            .with("woundWidthMm", TextFormat.plain(wound.widthMm()))
+                            .with("woundLengthMm", TextFormat.plain(wound.lengthMm()));
         }
         var container = report.container();
         if (container != null) {
@@ -77,12 +77,13 @@ class StepClashes {
                     now.with("containerKind", container.kind())
                             .withIfKnown("containerDescription", container.description())
                             .withIfKnown(
-                                    "containerLitres", litres == null ? null : Shown.plain(litres));
+                                    "containerLitres",
+                                    litres == null ? null : TextFormat.plain(litres));
         }
         return now;
     }
 
     private static @Nullable String percent(@Nullable Double share) {
-        return share == null ? null : Shown.plain(100 * share);
+        return share == null ? null : TextFormat.plain(100 * share);
     }
 }

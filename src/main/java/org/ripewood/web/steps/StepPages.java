@@ -19,8 +19,8 @@ import org.ripewood.steps.NewReport;
 import org.ripewood.steps.Reports;
 import org.ripewood.steps.SignOffs;
 import org.ripewood.web.kit.Answer;
+import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.OnceForms;
-import org.ripewood.web.kit.Typed;
 import org.ripewood.web.kit.Versioned;
 
 /** A step: what was said and done about it, the report, and the instructor's answer. */
@@ -30,11 +30,11 @@ class StepPages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance step(StepSheet sheet);
+        static native TemplateInstance step(StepPageModel sheet);
     }
 
     private final CurrentUser user;
-    private final StepDesk desk;
+    private final StepPageAssembler desk;
     private final Reports reports;
     private final SignOffs signOffs;
     private final Inputs inputs;
@@ -42,7 +42,7 @@ class StepPages {
 
     StepPages(
             CurrentUser user,
-            StepDesk desk,
+            StepPageAssembler desk,
             Reports reports,
             SignOffs signOffs,
             Inputs inputs,
@@ -57,7 +57,7 @@ class StepPages {
 
     @GET
     public Response step(long id) {
-        return Answer.page(page(id, Typed.fresh("none")));
+        return Answer.page(page(id, FormState.fresh("none")));
     }
 
     @POST
@@ -72,7 +72,7 @@ class StepPages {
                     var step = reports.report(user.actor(), id, version, report);
                     return "/trees/" + step.treeId() + "/checklist";
                 },
-                problem -> page(id, Typed.refused("report", form, problem)));
+                problem -> page(id, FormState.refused("report", form, problem)));
     }
 
     @POST
@@ -118,10 +118,10 @@ class StepPages {
                     act.accept(inputs.read(form, Versioned.class));
                     return "/steps/" + id;
                 },
-                problem -> page(id, Typed.refused(name, form, problem)));
+                problem -> page(id, FormState.refused(name, form, problem)));
     }
 
-    private TemplateInstance page(long id, Typed typed) {
+    private TemplateInstance page(long id, FormState typed) {
         return Templates.step(desk.lay(user.actor(), id, typed));
     }
 }

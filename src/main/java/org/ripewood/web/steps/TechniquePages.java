@@ -29,7 +29,7 @@ import org.ripewood.standing.TechniqueStanding;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
-import org.ripewood.web.kit.Typed;
+import org.ripewood.web.kit.FormState;
 
 /** One technique for one tree: how it stands and why, and how it is assigned. */
 @Path("/trees/{id: \\d{1,18}}")
@@ -47,8 +47,8 @@ class TechniquePages {
             List<Lesson> lessons,
             boolean teaches,
             List<ReasonView> never,
-            Typed assignment,
-            Typed foundDone) {
+            FormState assignment,
+            FormState foundDone) {
 
         public boolean waives() {
             return !standing.against().isEmpty();
@@ -88,7 +88,7 @@ class TechniquePages {
     @GET
     @Path("techniques/{code}")
     public Response technique(long id, String code) {
-        return Answer.page(page(user.actor(), id, code, Typed.fresh("none")));
+        return Answer.page(page(user.actor(), id, code, FormState.fresh("none")));
     }
 
     @POST
@@ -103,7 +103,11 @@ class TechniquePages {
                     return "/steps/" + assigner.assign(actor, id, assignment).id();
                 },
                 problem ->
-                        page(actor, id, named(form), Typed.refused("assignment", form, problem)));
+                        page(
+                                actor,
+                                id,
+                                named(form),
+                                FormState.refused("assignment", form, problem)));
     }
 
     @POST
@@ -119,7 +123,7 @@ class TechniquePages {
                             actor, id, found.technique(), found.doneOn(), found.note());
                     return "/trees/" + id + "/techniques/" + found.technique();
                 },
-                problem -> page(actor, id, named(form), Typed.refused("found", form, problem)));
+                problem -> page(actor, id, named(form), FormState.refused("found", form, problem)));
     }
 
     /** The technique meant; empty when the form names none. */
@@ -128,7 +132,7 @@ class TechniquePages {
         return code == null ? "" : code;
     }
 
-    private TemplateInstance page(Actor actor, long id, String code, Typed typed) {
+    private TemplateInstance page(Actor actor, long id, String code, FormState typed) {
         var inForce = content.inForce();
         var technique = inForce.technique(code);
         var standing =
@@ -144,7 +148,8 @@ class TechniquePages {
                         technique.lessons().stream().map(inForce::lesson).toList(),
                         actor.is(Role.INSTRUCTOR),
                         standing.against().stream().filter(reason -> !reason.waivable()).toList(),
-                        typed.orFresh("assignment", Typed.fresh("assignment")),
-                        typed.orFresh("found", Typed.fresh("found").with("doneOn", today.date()))));
+                        typed.orFresh("assignment", FormState.fresh("assignment")),
+                        typed.orFresh(
+                                "found", FormState.fresh("found").with("doneOn", today.date()))));
     }
 }

@@ -19,7 +19,7 @@ import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.web.kit.Answer;
-import org.ripewood.web.kit.Typed;
+import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.Versioned;
 
 /** The stock: what there is, shelf by shelf, and what became of each thing. */
@@ -29,17 +29,17 @@ class StockPages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance shelf(StockSheet sheet);
+        static native TemplateInstance shelf(StockPageModel sheet);
 
-        static native TemplateInstance item(StockItemSheet sheet);
+        static native TemplateInstance item(StockItemPageModel sheet);
     }
 
     private final CurrentUser user;
     private final Materials materials;
-    private final StockDesk desk;
+    private final StockPageAssembler desk;
     private final Inputs inputs;
 
-    StockPages(CurrentUser user, Materials materials, StockDesk desk, Inputs inputs) {
+    StockPages(CurrentUser user, Materials materials, StockPageAssembler desk, Inputs inputs) {
         this.user = user;
         this.materials = materials;
         this.desk = desk;
@@ -50,7 +50,7 @@ class StockPages {
     public Response stock(
             @QueryParam("shelf") @DefaultValue("containers") String word,
             @QueryParam("page") @DefaultValue("0") int page) {
-        return Answer.page(shelf(require(word), page, Typed.fresh("stock")));
+        return Answer.page(shelf(require(word), page, FormState.fresh("stock")));
     }
 
     @POST
@@ -64,13 +64,13 @@ class StockPages {
                     var counted = inputs.read(form, Counted.class).amount();
                     return "/stock/" + materials.enter(user.actor(), stock, counted).id();
                 },
-                problem -> shelf(shelf, 0, Typed.refused("stock", form, problem)));
+                problem -> shelf(shelf, 0, FormState.refused("stock", form, problem)));
     }
 
     @GET
     @Path("{id: \\d{1,18}}")
     public Response item(long id, @QueryParam("page") @DefaultValue("0") int page) {
-        return Answer.page(item(id, page, Typed.fresh("none")));
+        return Answer.page(item(id, page, FormState.fresh("none")));
     }
 
     @POST
@@ -80,12 +80,12 @@ class StockPages {
         return Answer.to(
                 () -> {
                     var actor = user.actor();
-                    var shelf = StockShelf.of(materials.get(actor, id).kind());
+                    var shelf = StockCategory.of(materials.get(actor, id).kind());
                     var version = inputs.read(form, Versioned.class).version();
                     materials.change(actor, id, version, inputs.read(form, shelf.form()));
                     return "/stock/" + id;
                 },
-                problem -> item(id, 0, Typed.refused("stock", form, problem)));
+                problem -> item(id, 0, FormState.refused("stock", form, problem)));
     }
 
     @POST
@@ -97,18 +97,18 @@ class StockPages {
                     materials.move(user.actor(), id, inputs.read(form, NewMovement.class));
                     return "/stock/" + id + "#movements";
                 },
-                problem -> item(id, 0, Typed.refused("move", form, problem)));
+                problem -> item(id, 0, FormState.refused("move", form, problem)));
     }
 
-    private TemplateInstance shelf(StockShelf shelf, int page, Typed typed) {
+    private TemplateInstance shelf(StockCategory shelf, int page, FormState typed) {
         return Templates.shelf(desk.shelf(user.actor(), shelf, page, typed));
     }
 
-    private TemplateInstance item(long id, int page, Typed typed) {
+    private TemplateInstance item(long id, int page, FormState typed) {
         return Templates.item(desk.item(user.actor(), id, page, typed));
     }
 
-    private static StockShelf require(String word) {
-        return StockShelf.find(word).orElseThrow(() -> Refused.notFound("shelf", word));
+    private static StockCategory require(String word) {
+        return StockCategory.find(word).orElseThrow(() -> Refused.notFound("shelf", word));
     }
 }

@@ -24,8 +24,8 @@ import org.ripewood.trees.HandOvers;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
+import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.Label;
-import org.ripewood.web.kit.Typed;
 import org.ripewood.web.kit.Versioned;
 
 /** A tree goes to another keeper. */
@@ -36,7 +36,11 @@ class HandOverPages {
     @CheckedTemplate
     static class Templates {
         static native TemplateInstance handOver(
-                Tree tree, String keeper, List<Person> receivers, List<Session> ahead, Typed typed);
+                Tree tree,
+                String keeper,
+                List<Person> receivers,
+                List<Session> ahead,
+                FormState typed);
     }
 
     private static final String FORM = "hand-over";
@@ -69,7 +73,7 @@ class HandOverPages {
 
     @GET
     public Response page(long id) {
-        return Answer.page(page(id, Typed.fresh(FORM).with(SINCE, today.date())));
+        return Answer.page(page(id, FormState.fresh(FORM).with(SINCE, today.date())));
     }
 
     /** Who hands a tree over may not see it afterwards, so the way goes home. */
@@ -83,10 +87,10 @@ class HandOverPages {
                             user.actor(), id, version, inputs.read(form, HandOver.class));
                     return "/home";
                 },
-                problem -> page(id, Typed.refused(FORM, form, problem)));
+                problem -> page(id, FormState.refused(FORM, form, problem)));
     }
 
-    private TemplateInstance page(long id, Typed typed) {
+    private TemplateInstance page(long id, FormState typed) {
         var actor = user.actor();
         var tree = trees.get(actor, id);
         var receivers = handOvers.receivers(actor, id);

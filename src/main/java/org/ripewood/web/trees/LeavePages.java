@@ -23,8 +23,8 @@ import org.ripewood.trees.NewDeparture;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
+import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.Label;
-import org.ripewood.web.kit.Typed;
 import org.ripewood.web.kit.Versioned;
 
 /** A tree leaves the school. */
@@ -35,7 +35,7 @@ class LeavePages {
     @CheckedTemplate
     static class Templates {
         static native TemplateInstance leave(
-                Tree tree, Departure.How[] ways, List<Session> ahead, Typed typed);
+                Tree tree, Departure.How[] ways, List<Session> ahead, FormState typed);
     }
 
     private static final String FORM = "leave";
@@ -68,7 +68,7 @@ class LeavePages {
 
     @GET
     public Response page(long id) {
-        return Answer.page(page(id, Typed.fresh(FORM).with(LEFT_ON, today.date())));
+        return Answer.page(page(id, FormState.fresh(FORM).with(LEFT_ON, today.date())));
     }
 
     @POST
@@ -81,10 +81,10 @@ class LeavePages {
                             user.actor(), id, version, inputs.read(form, NewDeparture.class));
                     return "/trees/" + id;
                 },
-                problem -> page(id, Typed.refused(FORM, form, problem)));
+                problem -> page(id, FormState.refused(FORM, form, problem)));
     }
 
-    private TemplateInstance page(long id, Typed typed) {
+    private TemplateInstance page(long id, FormState typed) {
         var actor = user.actor();
         var tree = trees.get(actor, id);
         var labels =

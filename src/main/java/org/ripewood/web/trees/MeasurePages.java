@@ -22,8 +22,8 @@ import org.ripewood.records.Question;
 import org.ripewood.records.SeriesOutcome;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
+import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.OnceForms;
-import org.ripewood.web.kit.Typed;
 
 /** Measuring a tree at the bench: one form for all that is measured in one go. */
 @Path("/trees/{id: \\d{1,18}}/measure")
@@ -32,14 +32,14 @@ class MeasurePages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance measure(MeasureSheet sheet);
+        static native TemplateInstance measure(MeasurePageModel sheet);
     }
 
     private static final int ASKED = 409;
     private static final int NOT_FOUND = 404;
 
     private final CurrentUser user;
-    private final MeasureDesk desk;
+    private final MeasurePageAssembler desk;
     private final Trees trees;
     private final MeasurementSeries measurementSeries;
     private final Inputs inputs;
@@ -58,7 +58,7 @@ class MeasurePages {
 
     MeasurePages(
             CurrentUser user,
-            MeasureDesk desk,
+            MeasurePageAssembler desk,
             Trees trees,
             MeasurementSeries measurementSeries,
             Inputs inputs,
@@ -129,7 +129,7 @@ class MeasurePages {
                                 + " correct each, or tick that it is so.",
                         null,
                         List.of());
-        var typed = Typed.refused(MeasureDesk.FORM, form, problem);
+        var typed = FormState.refused(MeasurePageAssembler.FORM, form, problem);
         return Answer.page(ASKED, page(id, typed, questions));
     }
 
@@ -137,11 +137,11 @@ class MeasurePages {
         if (problem.status() == NOT_FOUND) {
             throw new Refused(problem);
         }
-        var typed = Typed.refused(MeasureDesk.FORM, form, problem);
+        var typed = FormState.refused(MeasurePageAssembler.FORM, form, problem);
         return Answer.page(problem.status(), page(id, typed, List.of()));
     }
 
-    private TemplateInstance page(long id, Typed typed, List<Question> questions) {
+    private TemplateInstance page(long id, FormState typed, List<Question> questions) {
         return Templates.measure(desk.lay(user.actor(), id, typed, questions));
     }
 }

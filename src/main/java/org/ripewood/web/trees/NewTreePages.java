@@ -30,7 +30,7 @@ import org.ripewood.trees.NewTree;
 import org.ripewood.trees.TreeSites;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
-import org.ripewood.web.kit.Typed;
+import org.ripewood.web.kit.FormState;
 
 /** Entering a tree, and the site it stands at. */
 @Path("/trees")
@@ -46,7 +46,7 @@ class NewTreePages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance enter(Choices choices, Typed tree, Typed site);
+        static native TemplateInstance enter(Choices choices, FormState tree, FormState site);
     }
 
     private final CurrentUser user;
@@ -80,7 +80,7 @@ class NewTreePages {
     @GET
     @Path("new")
     public Response blank() {
-        return Answer.page(page(Typed.fresh("none")));
+        return Answer.page(page(FormState.fresh("none")));
     }
 
     @POST
@@ -91,7 +91,7 @@ class NewTreePages {
                     var tree = trees.enter(user.actor(), inputs.read(form, NewTree.class));
                     return "/trees/" + tree.id();
                 },
-                problem -> page(Typed.refused("tree", form, problem)));
+                problem -> page(FormState.refused("tree", form, problem)));
     }
 
     @POST
@@ -104,10 +104,10 @@ class NewTreePages {
                     treeSites.enter(user.actor(), inputs.read(form, NewSite.class));
                     return "/trees/new";
                 },
-                problem -> page(Typed.refused("site", form, problem)));
+                problem -> page(FormState.refused("site", form, problem)));
     }
 
-    private TemplateInstance page(Typed typed) {
+    private TemplateInstance page(FormState typed) {
         var actor = user.actor();
         var species =
                 content.inForce().species().values().stream()
@@ -122,11 +122,13 @@ class NewTreePages {
                         keepers(actor),
                         actor.is(Role.INSTRUCTOR) || actor.is(Role.REGISTRAR));
         var freshTree =
-                Typed.fresh("tree").with("cameOn", today.date()).with("keeperId", actor.personId());
+                FormState.fresh("tree")
+                        .with("cameOn", today.date())
+                        .with("keeperId", actor.personId());
         return Templates.enter(
                 choices,
                 typed.orFresh("tree", freshTree),
-                typed.orFresh("site", Typed.fresh("site")));
+                typed.orFresh("site", FormState.fresh("site")));
     }
 
     /** The actor first, then the students of the courses in reach. */

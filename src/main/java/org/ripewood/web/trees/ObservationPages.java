@@ -20,8 +20,8 @@ import org.ripewood.platform.problems.Problem;
 import org.ripewood.records.NewObservation;
 import org.ripewood.records.Observations;
 import org.ripewood.web.kit.Answer;
+import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.OnceForms;
-import org.ripewood.web.kit.Typed;
 
 /** What was seen and measured on a tree, how to look, and the form for what is seen now. */
 @Path("/trees/{id: \\d{1,18}}/observations")
@@ -30,20 +30,20 @@ class ObservationPages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance observations(ObservationSheet sheet);
+        static native TemplateInstance observations(ObservationPageModel sheet);
     }
 
     private final CurrentUser user;
-    private final ObservationDesk desk;
-    private final TreeDesk treeDesk;
+    private final ObservationPageAssembler desk;
+    private final TreePageAssembler treeDesk;
     private final Observations observing;
     private final Inputs inputs;
     private final OnceForms onceForms;
 
     ObservationPages(
             CurrentUser user,
-            ObservationDesk desk,
-            TreeDesk treeDesk,
+            ObservationPageAssembler desk,
+            TreePageAssembler treeDesk,
             Observations observing,
             Inputs inputs,
             OnceForms onceForms) {
@@ -77,8 +77,8 @@ class ObservationPages {
                 problem -> again(id, form, problem));
     }
 
-    private static Typed blank(@Nullable Long corrects) {
-        var blank = Typed.fresh("observation");
+    private static FormState blank(@Nullable Long corrects) {
+        var blank = FormState.fresh("observation");
         return corrects == null ? blank : blank.with("supersedes", corrects);
     }
 
@@ -90,12 +90,16 @@ class ObservationPages {
     private TemplateInstance again(long id, MultivaluedMap<String, String> form, Problem problem) {
         var name = form.getFirst("form");
         return name == null
-                ? page(id, form.getFirst("fact"), 0, Typed.refused("observation", form, problem))
+                ? page(
+                        id,
+                        form.getFirst("fact"),
+                        0,
+                        FormState.refused("observation", form, problem))
                 : TreePages.Templates.tree(
-                        treeDesk.lay(user.actor(), id, Typed.refused(name, form, problem)));
+                        treeDesk.lay(user.actor(), id, FormState.refused(name, form, problem)));
     }
 
-    private TemplateInstance page(long id, @Nullable String fact, int page, Typed typed) {
+    private TemplateInstance page(long id, @Nullable String fact, int page, FormState typed) {
         var asked = fact == null ? null : Fact.find(fact).orElse(null);
         return Templates.observations(desk.lay(user.actor(), id, asked, page, typed));
     }

@@ -20,7 +20,7 @@ import org.ripewood.routes.RouteView;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
-import org.ripewood.web.kit.PictureShown;
+import org.ripewood.web.kit.PictureFormat;
 
 /** A tree's years ahead: when each step to a stage is likely to be done, and what decides it. */
 @Path("/trees/{id: \\d{1,18}}/route")
@@ -30,7 +30,7 @@ class RoutePages {
     /** What takes the most time; more of it tells a reader less. */
     private static final int MOST_WAITINGS = 4;
 
-    record RouteSheet(Tree tree, RouteView route, List<Stage> stages, PictureShown picture) {
+    record RouteSheet(Tree tree, RouteView route, List<Stage> stages, PictureFormat picture) {
 
         public List<RouteView.Waiting> longest() {
             return route.waitings().stream().limit(MOST_WAITINGS).toList();
@@ -83,7 +83,7 @@ class RoutePages {
                                 tree,
                                 route,
                                 content.inForce().stages(),
-                                PictureShown.of(sheet -> RoutePicture.of(drawing, sheet)))));
+                                PictureFormat.of(sheet -> RoutePicture.of(drawing, sheet)))));
     }
 
     private static RouteDrawing drawing(Tree tree, RouteView route) {

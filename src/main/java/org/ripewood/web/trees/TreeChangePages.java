@@ -23,9 +23,9 @@ import org.ripewood.trees.Tree;
 import org.ripewood.trees.TreeSites;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
-import org.ripewood.web.kit.Clashes;
+import org.ripewood.web.kit.EditConflicts;
+import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.Label;
-import org.ripewood.web.kit.Typed;
 
 /** What a tree is called, where it stands, and what is said of it as a whole. */
 @Path("/trees/{id: \\d{1,18}}/change")
@@ -49,7 +49,7 @@ class TreeChangePages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance change(Tree tree, List<SiteLine> sites, Typed typed);
+        static native TemplateInstance change(Tree tree, List<SiteLine> sites, FormState typed);
     }
 
     private static final String FORM = "tree";
@@ -57,11 +57,15 @@ class TreeChangePages {
     private final CurrentUser user;
     private final Trees trees;
     private final TreeSites treeSites;
-    private final Clashes clashes;
+    private final EditConflicts clashes;
     private final Inputs inputs;
 
     TreeChangePages(
-            CurrentUser user, Trees trees, TreeSites treeSites, Clashes clashes, Inputs inputs) {
+            CurrentUser user,
+            Trees trees,
+            TreeSites treeSites,
+            EditConflicts clashes,
+            Inputs inputs) {
         this.user = user;
         this.trees = trees;
         this.treeSites = treeSites;
@@ -71,7 +75,7 @@ class TreeChangePages {
 
     @GET
     public Response page(long id) {
-        return Answer.page(page(id, Typed.fresh("none")));
+        return Answer.page(page(id, FormState.fresh("none")));
     }
 
     @POST
@@ -84,22 +88,23 @@ class TreeChangePages {
                     trees.change(actor, id, change.version(), change.of(trees.get(actor, id)));
                     return "/trees/" + id;
                 },
-                problem -> page(id, Typed.refused(FORM, form, problem)));
+                problem -> page(id, FormState.refused(FORM, form, problem)));
     }
 
-    private TemplateInstance page(long id, Typed typed) {
+    private TemplateInstance page(long id, FormState typed) {
         var actor = user.actor();
         var tree = trees.get(actor, id);
         var sites = treeSites.list(actor).stream().filter(site -> site.place() != null).toList();
         var now =
-                Typed.fresh(FORM)
+                FormState.fresh(FORM)
                         .with("version", tree.version())
                         .with("label", tree.label())
                         .with("siteId", tree.siteId())
                         .withIfKnown("origin", tree.origin())
                         .withIfKnown("note", tree.note());
         var about =
-                new Clashes.About("tree", id, labels(sites), ids -> trees.names(actor, id, ids));
+                new EditConflicts.About(
+                        "tree", id, labels(sites), ids -> trees.names(actor, id, ids));
         return Templates.change(tree, sites, clashes.mend(typed.orFresh(FORM, now), now, about));
     }
 

@@ -6,9 +6,9 @@ import java.util.List;
 import org.ripewood.platform.Actor;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
-import org.ripewood.web.kit.Clashes;
+import org.ripewood.web.kit.EditConflicts;
+import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.Label;
-import org.ripewood.web.kit.Typed;
 
 /**
  * What stands now of a tree that somebody changed while another gave it away: whose it is, and what
@@ -24,9 +24,9 @@ class TreeClashes {
                     Label.of("treeNote", "What is said of it"));
 
     private final Trees trees;
-    private final Clashes clashes;
+    private final EditConflicts clashes;
 
-    TreeClashes(Trees trees, Clashes clashes) {
+    TreeClashes(Trees trees, EditConflicts clashes) {
         this.trees = trees;
         this.clashes = clashes;
     }
@@ -36,9 +36,9 @@ class TreeClashes {
      *
      * @param own the form's own fields; {@code keeperId} among them stands beside the keeper of now
      */
-    Typed mend(Actor actor, Tree tree, Typed typed, List<Label> own) {
+    FormState mend(Actor actor, Tree tree, FormState typed, List<Label> own) {
         var now =
-                Typed.fresh(typed.form())
+                FormState.fresh(typed.form())
                         .with("version", tree.version())
                         .with("keeperId", tree.keeperId())
                         .with("label", tree.label())
@@ -49,7 +49,7 @@ class TreeClashes {
         return clashes.mend(
                 typed,
                 now,
-                new Clashes.About(
+                new EditConflicts.About(
                         "tree", tree.id(), labels, ids -> trees.names(actor, tree.id(), ids)));
     }
 }

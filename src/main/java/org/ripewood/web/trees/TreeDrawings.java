@@ -16,7 +16,7 @@ import org.ripewood.records.Branch;
 import org.ripewood.records.BranchRole;
 import org.ripewood.records.Wound;
 import org.ripewood.trees.Tree;
-import org.ripewood.web.kit.Shown;
+import org.ripewood.web.kit.TextFormat;
 
 /** What of a tree's record is drawn. */
 final class TreeDrawings {
@@ -71,7 +71,7 @@ final class TreeDrawings {
     private static BranchPlace place(Branch branch) {
         return new BranchPlace(
                 branch.name(),
-                Shown.small(branch.role()),
+                TextFormat.small(branch.role()),
                 branch.role() == BranchRole.SACRIFICE,
                 branch.heightMm(),
                 branch.bearingDegrees(),

@@ -19,8 +19,8 @@ import org.ripewood.records.NewContainer;
 import org.ripewood.records.NewWound;
 import org.ripewood.records.Wounds;
 import org.ripewood.web.kit.Answer;
+import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.OnceForms;
-import org.ripewood.web.kit.Typed;
 
 /** A tree's page: what comes next, how everything stands, its record, and the forms for it. */
 @Path("/trees/{id: \\d{1,18}}")
@@ -29,37 +29,37 @@ class TreePages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance tree(TreeSheet sheet);
+        static native TemplateInstance tree(TreePageModel sheet);
     }
 
     private final CurrentUser user;
-    private final TreeDesk desk;
-    private final Wounds woundsOfSchool;
-    private final Branches branchesOfSchool;
-    private final Containers containersOfSchool;
+    private final TreePageAssembler desk;
+    private final Wounds wounds;
+    private final Branches branches;
+    private final Containers containers;
     private final Inputs inputs;
     private final OnceForms onceForms;
 
     TreePages(
             CurrentUser user,
-            TreeDesk desk,
-            Wounds woundsOfSchool,
-            Branches branchesOfSchool,
-            Containers containersOfSchool,
+            TreePageAssembler desk,
+            Wounds wounds,
+            Branches branches,
+            Containers containers,
             Inputs inputs,
             OnceForms onceForms) {
         this.user = user;
         this.desk = desk;
-        this.woundsOfSchool = woundsOfSchool;
-        this.branchesOfSchool = branchesOfSchool;
-        this.containersOfSchool = containersOfSchool;
+        this.wounds = wounds;
+        this.branches = branches;
+        this.containers = containers;
         this.inputs = inputs;
         this.onceForms = onceForms;
     }
 
     @GET
     public Response tree(long id) {
-        return Answer.page(page(id, Typed.fresh("none")));
+        return Answer.page(page(id, FormState.fresh("none")));
     }
 
     @POST
@@ -69,10 +69,10 @@ class TreePages {
         return onceForms.to(
                 form,
                 () -> {
-                    woundsOfSchool.add(user.actor(), id, inputs.read(form, NewWound.class));
+                    wounds.add(user.actor(), id, inputs.read(form, NewWound.class));
                     return "/trees/" + id + "#wounds";
                 },
-                problem -> page(id, Typed.refused("wound", form, problem)));
+                problem -> page(id, FormState.refused("wound", form, problem)));
     }
 
     @POST
@@ -82,10 +82,10 @@ class TreePages {
         return onceForms.to(
                 form,
                 () -> {
-                    branchesOfSchool.add(user.actor(), id, inputs.read(form, NewBranch.class));
+                    branches.add(user.actor(), id, inputs.read(form, NewBranch.class));
                     return "/trees/" + id + "#branches";
                 },
-                problem -> page(id, Typed.refused("branch", form, problem)));
+                problem -> page(id, FormState.refused("branch", form, problem)));
     }
 
     @POST
@@ -95,14 +95,13 @@ class TreePages {
         return onceForms.to(
                 form,
                 () -> {
-                    containersOfSchool.moveTo(
-                            user.actor(), id, inputs.read(form, NewContainer.class));
+                    containers.moveTo(user.actor(), id, inputs.read(form, NewContainer.class));
                     return "/trees/" + id + "#containers";
                 },
-                problem -> page(id, Typed.refused("container", form, problem)));
+                problem -> page(id, FormState.refused("container", form, problem)));
     }
 
-    private TemplateInstance page(long id, Typed typed) {
+    private TemplateInstance page(long id, FormState typed) {
         return Templates.tree(desk.lay(user.actor(), id, typed));
     }
 }

@@ -16,7 +16,7 @@ import org.ripewood.platform.Today;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
-import org.ripewood.web.kit.PictureShown;
+import org.ripewood.web.kit.PictureFormat;
 
 /** A wound's page: how it has closed, and when it will have. */
 @Path("/trees/{id: \\d{1,18}}/wounds/{woundId: \\d{1,18}}")
@@ -26,7 +26,7 @@ class WoundPages {
     @CheckedTemplate
     static class Templates {
         static native TemplateInstance wound(
-                Tree tree, Closing closing, PictureShown picture, List<Photo> photos);
+                Tree tree, Closing closing, PictureFormat picture, List<Photo> photos);
     }
 
     private final CurrentUser user;
@@ -51,7 +51,7 @@ class WoundPages {
                 Templates.wound(
                         trees.get(actor, id),
                         closing,
-                        PictureShown.of(sheet -> TreeDrawings.closing(closing, sheet)),
+                        PictureFormat.of(sheet -> TreeDrawings.closing(closing, sheet)),
                         photos.ofWound(actor, id, woundId)));
     }
 }

@@ -253,7 +253,8 @@ class OpeningLawsTest {
                                 Reason.Look.MISSING,
                                 null,
                                 0));
-        var outlooks = new ReasonOutlooks(new Moment(new TreeOf().make(), DAY, Map.of()));
+        var outlooks =
+                new ReasonOutlooks(new EvaluationContext(new TreeOf().make(), DAY, Map.of()));
         var season = CompiledSeason.compile(Bench.season("91-92"), Bench.MAPLE);
         var seen = new ArrayList<Class<?>>(settled);
         // told by the predecessor's own opening instead

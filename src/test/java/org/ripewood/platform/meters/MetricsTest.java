@@ -139,14 +139,14 @@ class MetricsTest {
     void aNumberThatCostsAQueryIsAskedForOnceAMinute() {
         var asked = new AtomicLong();
         var now = new AtomicLong(-7_000_000_000L);
-        var seldom = new Seldom(asked::incrementAndGet, Duration.ofMinutes(1), now::get);
+        var seldom = new CachedGauge(asked::incrementAndGet, Duration.ofMinutes(1), now::get);
         assertThat(seldom.get().longValue()).isOne();
         now.addAndGet(59_999_999_999L);
         assertThat(seldom.get().longValue()).isOne();
         now.addAndGet(1);
         assertThat(seldom.get().longValue()).isEqualTo(2);
         var broken =
-                new Seldom(
+                new CachedGauge(
                         () -> {
                             throw new IllegalStateException("no database");
                         },

@@ -1,0 +1,81 @@
+package org.ripewood.core.progress;
+
+import java.time.LocalDate;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** A tree on a day, with what several techniques ask for worked out once. */
+final class EvaluationContext {
+
+    final Subject subject;
+    final Facts facts;
+    final LocalDate on;
+    final long epochDay;
+    final int stage;
+    final StagesAhead stagesAhead;
+    final double loadLeft;
+    final double loadBudget;
+    final int daysSinceHeavy;
+    final int heavyThisSeason;
+    final double foliageTaken;
+    final double rootTaken;
+    private final @Nullable LocalDate[] doneOn;
+    private final @Nullable Truth[] needs;
+
+    /**
+     * @param positions technique code to the position that other methods go by
+     */
+    EvaluationContext(Subject subject, LocalDate on, Map<String, Integer> positions) {
+        this.subject = subject;
+        this.facts = subject.facts();
+        this.on = on;
+        this.epochDay = on.toEpochDay();
+        this.stage = subject.stages().stageOn(on);
+        this.stagesAhead = new StagesAhead(subject.stages(), on);
+        var ledger = subject.ledger();
+        this.loadLeft = ledger.loadLeft(on);
+        this.loadBudget = LoadBudget.of(facts.number(Fact.VIGOUR_INDEX));
+        this.daysSinceHeavy = ledger.daysSinceHeavy(on);
+        this.heavyThisSeason = ledger.heavyThisSeason(on);
+        this.foliageTaken = ledger.takenThisSeason(DoseRule.Kind.FOLIAGE, on);
+        this.rootTaken = ledger.takenThisSeason(DoseRule.Kind.ROOT, on);
+        this.doneOn = doneOn(subject, on, positions);
+        this.needs = new Truth[positions.size()];
+    }
+
+    private static @Nullable LocalDate[] doneOn(
+            Subject subject, LocalDate on, Map<String, Integer> positions) {
+        var doneOn = new @Nullable LocalDate[positions.size()];
+        for (var signedOff : subject.signedOff().entrySet()) {
+            var position = positions.get(signedOff.getKey());
+            if (position != null && !signedOff.getValue().isAfter(on)) {
+                doneOn[position] = signedOff.getValue();
+            }
+        }
+        return doneOn;
+    }
+
+    /** The day a technique was last signed off, up to the day asked for; null when it was not. */
+    @Nullable LocalDate doneOn(int position) {
+        return doneOn[position];
+    }
+
+    double taken(DoseRule.Kind kind) {
+        return kind == DoseRule.Kind.FOLIAGE ? foliageTaken : rootTaken;
+    }
+
+    /** Days since evidence was seen; evidence from after the day counts as not there. */
+    long ageDays(Facts.Seen seen) {
+        return epochDay - seen.epochDay();
+    }
+
+    /** Whether a condition holds; several techniques may wait for the same one to be needed. */
+    Truth needed(int position, @Nullable Condition condition) {
+        var known = needs[position];
+        if (known == null) {
+            known = condition == null ? Truth.YES : condition.holds(facts);
+            needs[position] = known;
+        }
+        return known;
+    }
+}

@@ -1,0 +1,105 @@
+package org.ripewood.standing;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.core.progress.Opening;
+import org.ripewood.core.progress.Reason;
+import org.ripewood.core.season.Outlook;
+import org.ripewood.course.Content;
+import org.ripewood.steps.Wording;
+
+/** Puts into words when something will be so, in the titles of the content. */
+public final class OpeningText {
+
+    private final Content content;
+    private final ReasonText reasons;
+
+    public OpeningText(Content content, ReasonText reasons) {
+        this.content = content;
+        this.reasons = reasons;
+    }
+
+    public OpeningView tell(Opening opening) {
+        var waits = opening.waits().stream().map(this::tell).toList();
+        var outlook = opening.outlook();
+        if (outlook instanceof Outlook.Expected expected) {
+            return new OpeningView(
+                    expected.earliest(),
+                    expected.likely(),
+                    expected.latest(),
+                    "Could be done " + OutlookWords.when(expected) + ".",
+                    waits);
+        }
+        var sentence = outlook instanceof Outlook.Already ? "Can be done now." : unsaid(waits);
+        return new OpeningView(null, null, null, sentence, waits);
+    }
+
+    private OpeningView.Wait tell(Opening.Wait wait) {
+        var reason = wait.reason();
+        var title = reasons.titleOf(reason);
+        if (wait.outlook() instanceof Outlook.Expected expected) {
+            return new OpeningView.Wait(
+                    reason.key(),
+                    title,
+                    expected.earliest(),
+                    expected.likely(),
+                    expected.latest(),
+                    "By itself " + OutlookWords.when(expected) + ".");
+        }
+        return new OpeningView.Wait(reason.key(), title, null, null, null, because(wait, title));
+    }
+
+    /** The first thing that stands in the way, and how many more; each is told with its reason. */
+    private static String unsaid(List<OpeningView.Wait> waits) {
+        var unsaid = waits.stream().filter(wait -> wait.likely() == null).toList();
+        if (unsaid.isEmpty()) {
+            return "When it could be done cannot be said yet.";
+        }
+        int more = unsaid.size() - 1;
+        return "When it could be done cannot be said yet. %s%s"
+                .formatted(
+                        unsaid.get(0).sentence(),
+                        more == 0 ? "" : " (And " + Wording.counted(more, "thing") + " more.)");
+    }
+
+    private String because(Opening.Wait wait, String title) {
+        var reason = wait.reason();
+        if (reason instanceof Reason.OfOrder) {
+            return before(title, wait.before());
+        }
+        if (reason instanceof Reason.OfSkill) {
+            return "%s has to be shown to an instructor first.".formatted(title);
+        }
+        if (reason instanceof Reason.OfNeed need) {
+            var missing = need.missing().stream().map(fact -> content.text(fact).title()).toList();
+            return "Look at this first: %s.".formatted(Wording.list(missing, "and"));
+        }
+        if (reason instanceof Reason.OfCriterion criterion) {
+            return switch (criterion.look()) {
+                case MISSING -> "Look at this first: %s.".formatted(title);
+                case STALE -> "Look at this again: %s.".formatted(title);
+                case PROVISIONAL -> "An instructor has to look at this: %s.".formatted(title);
+                case MET, NOT_MET -> because(wait.outlook());
+            };
+        }
+        return because(wait.outlook());
+    }
+
+    private static String before(String title, @Nullable Opening before) {
+        var first = "“%s” comes first".formatted(title);
+        if (before == null) {
+            return first + ".";
+        }
+        if (before.outlook() instanceof Outlook.Expected expected) {
+            return "%s; it could be done %s.".formatted(first, OutlookWords.when(expected));
+        }
+        return before.outlook() instanceof Outlook.Already
+                ? first + "; it can be done now."
+                : first + ".";
+    }
+
+    private static String because(Outlook outlook) {
+        var because = outlook instanceof Outlook.Unsaid unsaid ? unsaid.because() : "";
+        return because.endsWith(".") ? because : because + ".";
+    }
+}

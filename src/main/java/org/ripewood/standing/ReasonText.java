@@ -1,0 +1,229 @@
+package org.ripewood.standing;
+
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.ripewood.core.progress.DoseRule;
+import org.ripewood.core.progress.Fact;
+import org.ripewood.core.progress.Reason;
+import org.ripewood.core.progress.Standing;
+import org.ripewood.core.progress.Traits;
+import org.ripewood.core.progress.Truth;
+import org.ripewood.core.progress.WorkLedger;
+import org.ripewood.course.Content;
+import org.ripewood.steps.Wording;
+
+/** Puts the engine's reasons into words: title, what is asked for, what there is, and why. */
+public final class ReasonText {
+
+    private final Content content;
+    private final SeasonReasonText seasons;
+
+    public ReasonText(Content content, Traits traits) {
+        this.content = content;
+        this.seasons = new SeasonReasonText(content, traits);
+    }
+
+    public List<ReasonView> tell(Standing standing) {
+        var title = content.titleOf(standing.technique());
+        return standing.reasons().stream().map(reason -> tell(reason, title)).toList();
+    }
+
+    /**
+     * A reason in words.
+     *
+     * @param technique title of the technique it is a reason of
+     */
+    public ReasonView tell(Reason reason, String technique) {
+        if (reason instanceof Reason.OfCriterion criterion) {
+            return tell(criterion);
+        }
+        if (reason instanceof Reason.OfNeed need) {
+            return tell(need);
+        }
+        if (reason instanceof Reason.OfOrder order) {
+            return tell(order, technique);
+        }
+        if (reason instanceof Reason.OfLoad load) {
+            return tell(load);
+        }
+        if (reason instanceof Reason.OfQuiet quiet) {
+            return tell(quiet);
+        }
+        if (reason instanceof Reason.OfHeavy heavy) {
+            return tell(heavy);
+        }
+        if (reason instanceof Reason.OfDose dose) {
+            return tell(dose);
+        }
+        if (reason instanceof Reason.OfSkill skill) {
+            return tell(skill);
+        }
+        if (reason instanceof Reason.OfSeason season) {
+            return seasons.tell(season);
+        }
+        if (reason instanceof Reason.OfDone done) {
+            return tell(done);
+        }
+        if (reason instanceof Reason.OfSpecies species) {
+            return new ReasonWords(species, "Species")
+                    .required("a species it is for")
+                    .observed("another species")
+                    .why("It would harm this species or does nothing for it.")
+                    .view();
+        }
+        throw new IllegalStateException("no words for " + reason);
+    }
+
+    private ReasonView tell(Reason.OfCriterion reason) {
+        var criterion = reason.criterion();
+        var fact = criterion.fact();
+        var text = content.text(fact);
+        var words =
+                new ReasonWords(reason, text.title())
+                        .required(Wording.required(fact, reason.required()))
+                        .why(criterion.why())
+                        .look(reason.look());
+        var evidence = reason.evidence();
+        if (evidence != null && reason.look() != Reason.Look.MISSING) {
+            words.observed(Wording.value(fact, evidence.value())).from(evidence);
+        }
+        if (reason.truth() == Truth.UNKNOWN) {
+            var how =
+                    reason.look() == Reason.Look.PROVISIONAL
+                            ? "An instructor has to look. " + text.how()
+                            : text.how();
+            words.how(how);
+        }
+        return reason.truth() == Truth.YES ? words.view() : words.toRecord(fact).view();
+    }
+
+    private ReasonView tell(Reason.OfNeed reason) {
+        var words = new ReasonWords(reason, "Need").required("needed by this tree");
+        if (reason.truth() == Truth.NO) {
+            return words.observed("not needed")
+                    .why("The tree shows nothing that asks for it.")
+                    .notWaivable()
+                    .view();
+        }
+        var titles = listOf(reason.missing(), fact -> content.text(fact).title());
+        words.why("Whether the tree needs it hangs on what is not known yet: " + titles + ".");
+        if (!reason.missing().isEmpty()) {
+            words.how(hows(reason.missing())).toRecord(reason.missing().get(0));
+        }
+        return words.view();
+    }
+
+    private ReasonView tell(Reason.OfOrder reason, String technique) {
+        return new ReasonWords(reason, content.titleOf(reason.technique()))
+                .required("signed off first")
+                .observed(
+                        switch (reason.truth()) {
+                            case YES -> "signed off, or not needed here";
+                            case NO -> "not signed off yet";
+                            case UNKNOWN ->
+                                    "not signed off, and not known whether this tree needs it";
+                        })
+                .why("“%s” builds on it.".formatted(technique))
+                .view();
+    }
+
+    private ReasonView tell(Reason.OfLoad reason) {
+        var words =
+                new ReasonWords(reason, "Recovery from earlier work")
+                        .observed(
+                                "%s left, and %s more with this work"
+                                        .formatted(
+                                                Wording.number(reason.left()),
+                                                Wording.number(reason.added())))
+                        .why("A tree mends only so much at once, and the stronger it is the more.");
+        if (reason.truth() != Truth.UNKNOWN) {
+            return words.required("at most " + Wording.number(reason.budget()) + " in all").view();
+        }
+        var vigour = content.text(Fact.VIGOUR_INDEX);
+        return words.required("as much as its vigour can mend")
+                .how(vigour.how())
+                .toRecord(Fact.VIGOUR_INDEX)
+                .view();
+    }
+
+    private static ReasonView tell(Reason.OfQuiet reason) {
+        var since = reason.daysSinceHeavy();
+        return new ReasonWords(reason, "Quiet time after heavy work")
+                .required("at least " + Wording.days(reason.required()))
+                .observed(
+                        since >= WorkLedger.NEVER_DAYS
+                                ? "no heavy work on record"
+                                : Wording.days(since))
+                .why("Roots and wounds need quiet time before the next work asks more of them.")
+                .view();
+    }
+
+    private static ReasonView tell(Reason.OfHeavy reason) {
+        return new ReasonWords(reason, "Heavy work this season")
+                .required("none before this one")
+                .observed(
+                        reason.heavyThisSeason() == 0
+                                ? "none"
+                                : String.valueOf(reason.heavyThisSeason()))
+                .why("One heavy work in a growing season is as much as a tree in training mends.")
+                .view();
+    }
+
+    private static ReasonView tell(Reason.OfDose reason) {
+        var foliage = reason.kind() == DoseRule.Kind.FOLIAGE;
+        return new ReasonWords(
+                        reason, foliage ? "Foliage taken this season" : "Roots cut this season")
+                .required("at most " + Wording.percent(reason.limit()) + " in all")
+                .observed(
+                        "%s so far, and %s more with this work"
+                                .formatted(
+                                        Wording.percent(reason.taken()),
+                                        Wording.percent(reason.planned())))
+                .why(
+                        foliage
+                                ? "Leaves pay for all that grows; too many taken and it starves."
+                                : "Roots feed what stands above them; too many cut and it dries out.")
+                .view();
+    }
+
+    private ReasonView tell(Reason.OfSkill reason) {
+        var lesson = content.lessons().get(reason.lesson());
+        var title = lesson == null ? reason.lesson() : lesson.title();
+        var skill = lesson == null ? null : lesson.skill();
+        var words =
+                new ReasonWords(reason, "Skill: " + title)
+                        .required("shown to an instructor")
+                        .observed(reason.shown() ? "shown" : "not shown yet")
+                        .why("What has been shown on practice wood is safe to do on a tree.");
+        return reason.shown() || skill == null
+                ? words.view()
+                : words.how("Show an instructor: " + skill).view();
+    }
+
+    private static ReasonView tell(Reason.OfDone reason) {
+        var due = reason.dueAgainOn();
+        return new ReasonWords(reason, "Signed off")
+                .required(due == null ? "once is enough" : "due again on " + Wording.day(due))
+                .observed("done on " + Wording.day(reason.doneOn()))
+                .on(reason.doneOn())
+                .why(due == null ? "Once is enough for a tree." : "It is repeated after a while.")
+                .view();
+    }
+
+    /** What a reason is about. */
+    public String titleOf(Reason reason) {
+        return tell(reason, "").title();
+    }
+
+    private String hows(List<Fact> facts) {
+        return facts.stream()
+                .map(content::text)
+                .map(text -> text.title() + ": " + text.how())
+                .collect(Collectors.joining(" "));
+    }
+
+    private static String listOf(List<Fact> facts, Function<Fact, String> title) {
+        return Wording.list(facts.stream().map(title).toList(), "and");
+    }
+}

@@ -1,0 +1,85 @@
+package org.ripewood.standing;
+
+import java.util.List;
+import org.ripewood.core.progress.Fact;
+import org.ripewood.core.progress.Reason;
+import org.ripewood.core.progress.SeasonRule;
+import org.ripewood.core.progress.Traits;
+import org.ripewood.core.progress.Truth;
+import org.ripewood.core.season.StageRange;
+import org.ripewood.course.Content;
+import org.ripewood.steps.Wording;
+
+/** Tells a season in growth stages, and what the stage is called in the BBCH scale. */
+final class SeasonReasonText {
+
+    private final Content content;
+    private final Traits traits;
+
+    SeasonReasonText(Content content, Traits traits) {
+        this.content = content;
+        this.traits = traits;
+    }
+
+    ReasonView tell(Reason.OfSeason reason) {
+        var because = reason.closedBecause();
+        var words =
+                new ReasonWords(reason, "Season")
+                        .required(required(reason.rule()))
+                        .observed(observed(reason))
+                        .why(because == null ? reason.rule().why() : because);
+        if (reason.truth() != Truth.UNKNOWN) {
+            return words.view();
+        }
+        return words.how(content.text(Fact.FLOWER_STAGE).how()).toRecord(Fact.FLOWER_STAGE).view();
+    }
+
+    private String observed(Reason.OfSeason reason) {
+        var stage =
+                "growth stage %02d (%s)".formatted(reason.stage(), principalStage(reason.stage()));
+        var opensOn = reason.opensOn();
+        return opensOn == null ? stage : stage + "; opens about " + Wording.day(opensOn);
+    }
+
+    /** The window of this species: the first that speaks of it, as the engine reads it. */
+    private String required(SeasonRule rule) {
+        if (rule.windows().isEmpty()) {
+            return "any time that is not to be avoided";
+        }
+        return rule.windows().stream()
+                .filter(this::speaksOfSpecies)
+                .findFirst()
+                .map(window -> stages(window.stages()))
+                .orElse("no season for this species");
+    }
+
+    private boolean speaksOfSpecies(SeasonRule.Window window) {
+        return (window.species().isEmpty() && window.groups().isEmpty())
+                || window.species().contains(traits.species())
+                || window.groups().stream().anyMatch(traits.groups()::contains);
+    }
+
+    private static String stages(List<StageRange> ranges) {
+        var parts =
+                ranges.stream()
+                        .map(range -> "%02d to %02d".formatted(range.from(), range.to()))
+                        .toList();
+        return "growth stage " + Wording.list(parts, "or");
+    }
+
+    /** The principal growth stage's name; source: Meier 2001, BBCH Monograph, 2nd edition. */
+    private static String principalStage(int stage) {
+        return switch (stage / 10) {
+            case 0 -> "bud development";
+            case 1 -> "leaf development";
+            case 2 -> "formation of side shoots";
+            case 3 -> "shoot development";
+            case 4 -> "vegetative parts";
+            case 5 -> "inflorescence emergence";
+            case 6 -> "flowering";
+            case 7 -> "development of fruit";
+            case 8 -> "ripening of fruit";
+            default -> "senescence, beginning of dormancy";
+        };
+    }
+}

@@ -1,0 +1,53 @@
+package org.ripewood.web.steps;
+
+import io.quarkus.qute.TemplateExtension;
+import org.ripewood.aftercare.CareTask;
+import org.ripewood.aftercare.MeasuringDay;
+import org.ripewood.aftercare.Saying;
+import org.ripewood.core.season.CareState;
+import org.ripewood.web.kit.Mark;
+import org.ripewood.web.kit.TextFormat;
+
+/** Care as it is written on pages and on paper. */
+@TemplateExtension
+final class CareFormat {
+
+    private CareFormat() {}
+
+    static Mark mark(CareTask task) {
+        var mark = Mark.of(task.state());
+        var said = task.said();
+        return said != null && said.what() == Saying.NOT_NEEDED ? mark.saying("Not needed") : mark;
+    }
+
+    /** When it is to be done, from where the reader stands. */
+    static String when(CareTask task) {
+        return switch (task.state()) {
+            case LATE -> "Was due until " + TextFormat.day(task.to());
+            case DUE -> "Until " + TextFormat.day(task.to());
+            case WAITING, DONE, OVER ->
+                    task.from().equals(task.to())
+                            ? "On " + TextFormat.day(task.from())
+                            : "From %s to %s"
+                                    .formatted(
+                                            TextFormat.day(task.from()), TextFormat.day(task.to()));
+        };
+    }
+
+    static String told(CareTask.Said said) {
+        return said.what() == Saying.DONE
+                ? "Done on %s, says %s.".formatted(TextFormat.day(said.on()), said.by())
+                : "Not needed, says %s on %s.".formatted(said.by(), TextFormat.day(said.on()));
+    }
+
+    static boolean late(CareTask task) {
+        return task.state() == CareState.LATE;
+    }
+
+    static String told(MeasuringDay day) {
+        return switch (day.subject()) {
+            case WOUNDS -> "Measure the open wounds again";
+            case TRUNK -> "Measure the trunk base again";
+        };
+    }
+}
