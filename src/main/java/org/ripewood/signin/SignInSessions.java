@@ -27,7 +27,8 @@ public class SignInSessions implements PanacheRepositoryBase<SignInSessionEntity
                         where s.secretHash = :hash""",
                         Object[].class)
                 .setParameter("hash", Secret.hash(secret))
-                .getResultStream()
+                .getResultList()
+                .stream()
                 .findFirst()
                 .map(
                         row ->

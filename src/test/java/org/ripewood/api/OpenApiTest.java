@@ -70,6 +70,24 @@ class OpenApiTest {
         assertThat(asked).contains("application/problem+json", "schemas/OddValues");
     }
 
+    /** A program made from the description has a method for each, by a name of its own. */
+    @Test
+    void everyOperationHasANameOfItsOwn() {
+        var names =
+                operations().stream().map(found -> found.operation().get("operationId")).toList();
+        assertThat(names).doesNotContainNull().doesNotHaveDuplicates();
+    }
+
+    @Test
+    void noOperationAsksForAWayOfSigningInThatIsNotDescribed() {
+        assertThat(operations())
+                .allSatisfy(
+                        found ->
+                                assertThat(String.valueOf(found.operation().get("security")))
+                                        .as(found.address())
+                                        .doesNotContain("SecurityScheme"));
+    }
+
     @Test
     void bothWaysOfSigningInAreDescribed() {
         Map<String, Object> api = given().get("/openapi?format=json").path("");

@@ -1,5 +1,6 @@
 package org.ripewood.platform.http;
 
+import io.quarkus.runtime.LaunchMode;
 import io.quarkus.vertx.http.runtime.filters.Filters;
 import io.vertx.core.http.HttpServerResponse;
 import io.vertx.ext.web.RoutingContext;
@@ -61,7 +62,7 @@ public class SecurityHeaders {
         if (context.request().isSSL()) {
             headers.set("Strict-Transport-Security", ONLY_HTTPS);
         }
-        if (!Sandbox.POLICY.equals(headers.get(POLICY))) {
+        if (!Sandbox.POLICY.equals(headers.get(POLICY)) && !isToolOfDevelopment(path)) {
             headers.set(POLICY, CONTENT_SECURITY_POLICY);
         }
         headers.set("X-Content-Type-Options", "nosniff");
@@ -69,6 +70,11 @@ public class SecurityHeaders {
         if (!isAsset(path) && !headers.contains("Cache-Control")) {
             headers.set("Cache-Control", "no-store");
         }
+    }
+
+    /** The framework's own pages, which are there in development alone, are made of scripts. */
+    private static boolean isToolOfDevelopment(String path) {
+        return LaunchMode.current() == LaunchMode.DEVELOPMENT && path.startsWith("/q/");
     }
 
     /** Only files have an ending; pages and the API may hold what is for one person. */
