@@ -65,6 +65,8 @@ class Ledger {
         @Override
         public void beforeCompletion() {
             write(session, collected);
+            // the session had given its connection back before; what was written took it anew
+            session.getJdbcCoordinator().getLogicalConnection().beforeTransactionCompletion();
         }
 
         @Override

@@ -100,11 +100,13 @@ class ListsTest {
      * What a trial would have entered in the audit goes with it, and nothing is left to warn of.
      */
     @Test
-    void aTrialEndsWithoutAWarning() {
+    void aTrialAndWhatIsEnteredEndWithoutAWarning() {
         try (var logged = new Logged()) {
             var rows = "Quiet one,acer_palmatum,KEEPER,SITE,2021-03-14,,\n";
             assertThat(tree(rows, Choice.DRY_RUN).good()).hasSize(1);
             assertThat(logged.of("org.hibernate.orm.session")).isEmpty();
+            assertThat(tree(rows, Choice.ALL_OR_NOTHING).good()).hasSize(1);
+            assertThat(logged.of("io.agroal.pool")).isEmpty();
         }
     }
 
