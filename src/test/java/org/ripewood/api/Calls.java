@@ -58,6 +58,8 @@ final class Calls {
             case "backups" -> at(endpoint, null, null, null);
             case "record" -> call(endpoint, fields("text", RECORD));
             case "content", "lessons" -> at(endpoint, null, null, null);
+            case "help" ->
+                    new Call(endpoint, endpoint.path().replace("{topic}", "teaching"), null, null);
             default -> call(endpoint, front(last));
         };
     }

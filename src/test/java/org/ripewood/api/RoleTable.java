@@ -191,6 +191,8 @@ final class RoleTable {
             POST /account/calendar                            | 303 | 200 200 | 200 200 | 200
             POST /account/calendar/revoke                     | 303 | 303 303 | 303 303 | 303
             GET  /calendar/{file}                             | 200 | 200 200 | 200 200 | 200
+            GET  /help                                        | 303 | 200 200 | 200 200 | 200
+            GET  /help/{topic}                                | 303 | 200 200 | 200 200 | 200
             GET  /lessons                                     | 303 | 200 200 | 200 200 | 200
             GET  /lessons/pictures/{file}                     | 303 | 200 200 | 200 200 | 200
             GET  /lessons/{code}                              | 303 | 200 200 | 200 200 | 200

@@ -67,6 +67,9 @@ class PagesTest {
                 List.of(
                         "/home",
                         "/account",
+                        "/help",
+                        "/help/learning",
+                        "/help/teaching",
                         "/lessons",
                         "/lessons/wiring-branches",
                         "/trees/new",
