@@ -61,9 +61,21 @@ public class PersonRows implements PanacheRepositoryBase<PersonEntity, Long> {
                                 "lower(name) like ?1 escape '!' or login like ?1 escape '!'"
                                         + " order by name, id",
                                 "%" + asTheyStand(words.strip().toLowerCase(Locale.ROOT)) + "%");
-        // read whole, since the roles of all are fetched by the list and not by a stream
-        var rows = found.page(page.page(), page.size()).list();
-        return Paged.of(rows.stream().map(PersonEntity::toRecord).toList(), page, found.count());
+        var ids = found.page(page.page(), page.size()).stream().map(person -> person.id).toList();
+        return Paged.of(withRoles(ids), page, found.count());
+    }
+
+    /** Persons by name, with their roles in the same statement. */
+    private List<Person> withRoles(List<Long> ids) {
+        return ids.isEmpty()
+                ? List.of()
+                : list(
+                                "select distinct p from PersonEntity p left join fetch p.roles"
+                                        + " where p.id in ?1 order by p.name, p.id",
+                                ids)
+                        .stream()
+                        .map(PersonEntity::toRecord)
+                        .toList();
     }
 
     /** Marks that stand for any letters are looked for as the marks they are. */
