@@ -253,11 +253,8 @@ class RecordFaultsTest {
                 .anyMatch(it -> it.contains("Maybe “label”"));
     }
 
-    /**
-     * Cut anywhere or with a byte changed anywhere it is refused or read, and never half entered.
-     */
     @Test
-    void aBrokenFileLeavesNothing() throws SQLException {
+    void aFileThatIsCutLeavesNothing() throws SQLException {
         long seed = 20_260_520L;
         var random = new SplittableRandom(seed);
         for (int round = 0; round < 60; round++) {
@@ -265,6 +262,35 @@ class RecordFaultsTest {
             assertThat(faults(cut)).as("seed %d, round %d", seed, round).isNotEmpty();
         }
         assertThat(count("select count(*) from tree")).isEqualTo(trees);
+    }
+
+    /** Refused, or read as another file that is whole; never half entered. */
+    @Test
+    void aFileWithAByteChangedIsEnteredWholeOrNotAtAll() throws SQLException {
+        long seed = 20_260_521L;
+        var random = new SplittableRandom(seed);
+        long works = count("select count(*) from work_done");
+        archive.take(REGISTRAR, sent(tree));
+        long each = count("select count(*) from work_done") - works;
+        int entered = 1;
+        int refused = 0;
+        for (int round = 0; round < 60; round++) {
+            var changed = new StringBuilder(tree);
+            changed.setCharAt(random.nextInt(tree.length()), (char) random.nextInt(' ', '~'));
+            try {
+                archive.take(REGISTRAR, sent(changed.toString()));
+                entered++;
+            } catch (Refused e) {
+                refused++;
+            }
+            var as = "seed %d, round %d".formatted(seed, round);
+            assertThat(count("select count(*) from tree")).as(as).isEqualTo(trees + entered);
+            assertThat(count("select count(*) from work_done"))
+                    .as(as)
+                    .isEqualTo(works + entered * each);
+        }
+        assertThat(refused).isPositive();
+        assertThat(entered).isGreaterThan(1);
     }
 
     @Test
