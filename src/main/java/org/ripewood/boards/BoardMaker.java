@@ -18,12 +18,11 @@ import org.ripewood.core.progress.Standing;
 import org.ripewood.core.progress.Verdict;
 import org.ripewood.people.Courses;
 import org.ripewood.people.Membership;
-import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.people.Person;
+import org.ripewood.people.Roster;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
-import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.meters.Measured;
 import org.ripewood.platform.meters.Meter;
@@ -49,7 +48,6 @@ public class BoardMaker {
                     .thenComparing(tree -> tree.day().tree().id());
 
     private final Courses schoolCourses;
-    private final PeopleUnchecked peopleUnchecked;
     private final TreesUnchecked treesUnchecked;
     private final SubjectGatherer gatherer;
     private final StudentsUnseen unseen;
@@ -57,13 +55,11 @@ public class BoardMaker {
 
     BoardMaker(
             Courses schoolCourses,
-            PeopleUnchecked peopleUnchecked,
             TreesUnchecked treesUnchecked,
             SubjectGatherer gatherer,
             StudentsUnseen unseen,
             Today today) {
         this.schoolCourses = schoolCourses;
-        this.peopleUnchecked = peopleUnchecked;
         this.treesUnchecked = treesUnchecked;
         this.gatherer = gatherer;
         this.unseen = unseen;
@@ -74,30 +70,30 @@ public class BoardMaker {
     @Measured(Meter.BOARD_MADE)
     public Board make(
             Actor actor, long courseId, LocalDate on, BoardAsked asked, PageRequest page) {
-        return board(actor, courseId, on, asked, page);
+        return board(schoolCourses.roster(actor, courseId), on, asked, page);
+    }
+
+    /** The same of a course whose members were just read. */
+    @Measured(Meter.BOARD_MADE)
+    public Board make(Roster roster, LocalDate on, BoardAsked asked, PageRequest page) {
+        return board(roster, on, asked, page);
     }
 
     /** The same with all rows the filter leaves, on one page. */
     public Board whole(Actor actor, long courseId, LocalDate on, BoardAsked asked) {
-        return board(actor, courseId, on, asked, null);
+        return board(schoolCourses.roster(actor, courseId), on, asked, null);
     }
 
-    private Board board(
-            Actor actor,
-            long courseId,
-            LocalDate on,
-            BoardAsked asked,
-            @Nullable PageRequest page) {
-        schoolCourses.get(actor, courseId);
-        schoolCourses.requireRuns(actor, courseId, "its board");
+    private Board board(Roster roster, LocalDate on, BoardAsked asked, @Nullable PageRequest page) {
+        roster.requireRuns("its board");
+        var courseId = roster.course().id();
         var students =
-                peopleUnchecked.members(courseId, Role.STUDENT).stream()
-                        .collect(Collectors.toMap(Person::id, person -> person));
+                roster.students().stream().collect(Collectors.toMap(Person::id, person -> person));
         var kept =
                 students.isEmpty() ? List.<Tree>of() : treesUnchecked.ofKeepers(students.keySet());
         var ids = kept.stream().map(Tree::id).toList();
-        var gathered = gatherer.many(ids, students.values(), on);
-        var unseen = unseen(actor, courseId, asked, students.values(), ids, on);
+        var gathered = gatherer.of(kept, students.values(), on);
+        var unseen = unseen(roster, asked, ids, on);
         if (gathered.isEmpty()) {
             return new Board(
                     courseId,
@@ -136,17 +132,12 @@ public class BoardMaker {
             Comparator.comparing(Board.Report::reportedOn).thenComparing(Board.Report::stepId);
 
     private List<Board.Unseen> unseen(
-            Actor actor,
-            long courseId,
-            BoardAsked asked,
-            Collection<Person> students,
-            Collection<Long> treeIds,
-            LocalDate on) {
+            Roster roster, BoardAsked asked, Collection<Long> treeIds, LocalDate on) {
         var since =
-                schoolCourses.memberships(actor, courseId).stream()
+                roster.memberships().stream()
                         .filter(member -> member.leftOn() == null)
                         .collect(Collectors.toMap(Membership::personId, Membership::since));
-        return unseen.of(students, treeIds, since, on, asked.unseenWeeks());
+        return unseen.of(roster.students(), treeIds, since, on, asked.unseenWeeks());
     }
 
     private static TreeOnBoard onBoard(

@@ -20,7 +20,6 @@ import org.ripewood.standing.TechniquePriority;
 import org.ripewood.standing.TreeOnDay;
 import org.ripewood.steps.StepBook;
 import org.ripewood.steps.StepBrief;
-import org.ripewood.trees.Tree;
 import org.ripewood.trees.TreesUnchecked;
 
 /**
@@ -86,7 +85,7 @@ public class HomeTrees {
         keepers.computeIfAbsent(actor.personId(), people::get);
         var kept = trees.ofKeepers(keepers.keySet());
         var gathered =
-                gatherer.many(kept.stream().map(Tree::id).toList(), keepers.values(), on).stream()
+                gatherer.of(kept, keepers.values(), on).stream()
                         .collect(Collectors.groupingBy(tree -> tree.tree().keeperId()));
         var own = ownOf(actor, gathered);
         return new Seen(

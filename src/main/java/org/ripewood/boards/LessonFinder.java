@@ -61,7 +61,7 @@ public class LessonFinder {
     private List<LessonNeed> of(Collection<Person> students, LocalDate on) {
         var keepers = students.stream().map(Person::id).toList();
         var kept = keepers.isEmpty() ? List.<Tree>of() : treesUnchecked.ofKeepers(keepers);
-        var gathered = gatherer.many(kept.stream().map(Tree::id).toList(), students, on);
+        var gathered = gatherer.of(kept, students, on);
         return gathered.isEmpty() ? List.of() : LessonsNext.of(gathered.get(0).content(), gathered);
     }
 }

@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.util.Collection;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
@@ -20,6 +21,7 @@ import org.ripewood.sites.Seasons;
 import org.ripewood.sites.TreeSeason;
 import org.ripewood.trees.Days;
 import org.ripewood.trees.ReachedTree;
+import org.ripewood.trees.Tree;
 
 /**
  * Trees on a day, derived from their records. For rooms that have checked whose trees they are;
@@ -50,11 +52,19 @@ public class StatesUnchecked {
 
     /** Many trees on a day, in a number of queries that does not depend on how many. */
     public Map<Long, TreeState> on(Collection<Long> treeIds, LocalDate on) {
+        return states(records.on(Set.copyOf(treeIds), on), on).stream()
+                .collect(Collectors.toMap(state -> state.tree().id(), Function.identity()));
+    }
+
+    /** Trees that were just read, on a day. */
+    public List<TreeState> of(List<Tree> trees, LocalDate on) {
+        return states(records.of(trees, on), on);
+    }
+
+    private List<TreeState> states(List<TreeRecord> found, LocalDate on) {
         days.requireAskable("on", on);
         var inForce = content.inForce();
-        return records.on(Set.copyOf(treeIds), on).stream()
-                .map(record -> state(record, inForce))
-                .collect(Collectors.toMap(state -> state.tree().id(), Function.identity()));
+        return found.stream().map(record -> state(record, inForce)).toList();
     }
 
     /** A tree that was just read, on a day. */

@@ -8,6 +8,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
@@ -110,6 +111,41 @@ public class Courses {
     public List<Person> members(Actor actor, long courseId, Role as) {
         get(actor, courseId);
         return persons.membersOf(courseId, as).stream().map(PersonEntity::toRecord).toList();
+    }
+
+    /** Those of these courses that are within reach. */
+    public Set<Long> inReach(Actor actor, Collection<Long> courseIds) {
+        return courseIds.isEmpty() || actor.is(Role.REGISTRAR)
+                ? Set.copyOf(courseIds)
+                : memberships.coursesOf(actor.personId(), courseIds);
+    }
+
+    /** A course within reach and who belongs to it, in three queries; 404 otherwise. */
+    public Roster roster(Actor actor, long courseId) {
+        var course = get(actor, courseId);
+        var rows = memberships.ofCourses(List.of(courseId));
+        var people = persons.withRoles(rows.stream().map(row -> row.personId).distinct().toList());
+        var names = people.stream().collect(Collectors.toMap(Person::id, Person::name));
+        var all =
+                rows.stream()
+                        .map(row -> row.toRecord(names.getOrDefault(row.personId, "")))
+                        .toList();
+        var instructors = now(all, people, Role.INSTRUCTOR);
+        var runs =
+                actor.is(Role.REGISTRAR)
+                        || (actor.is(Role.INSTRUCTOR)
+                                && instructors.stream()
+                                        .anyMatch(person -> person.id() == actor.personId()));
+        return new Roster(course, runs, all, instructors, now(all, people, Role.STUDENT));
+    }
+
+    private static List<Person> now(List<Membership> all, List<Person> people, Role as) {
+        var ids =
+                all.stream()
+                        .filter(membership -> Roster.isNow(membership, as))
+                        .map(Membership::personId)
+                        .collect(Collectors.toSet());
+        return people.stream().filter(person -> ids.contains(person.id())).toList();
     }
 
     /** Whether the actor runs a course: an instructor of it, or a registrar. */

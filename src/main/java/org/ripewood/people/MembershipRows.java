@@ -5,6 +5,8 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.ripewood.platform.Role;
 
 /** Who belongs to which course, as it is kept. */
@@ -25,8 +27,12 @@ class MembershipRows implements PanacheRepositoryBase<MembershipEntity, Long> {
         return find(CURRENT, courseId, personId).firstResultOptional();
     }
 
-    boolean isMember(long courseId, long personId) {
-        return count(CURRENT, courseId, personId) > 0;
+    /** Those of these courses that a person belongs to. */
+    Set<Long> coursesOf(long personId, Collection<Long> courseIds) {
+        return list("personId = ?1 and courseId in ?2 and leftOn is null", personId, courseIds)
+                .stream()
+                .map(membership -> membership.courseId)
+                .collect(Collectors.toSet());
     }
 
     /** Whether one teaches a course that the other attends. */

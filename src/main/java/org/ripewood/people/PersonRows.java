@@ -66,7 +66,7 @@ public class PersonRows implements PanacheRepositoryBase<PersonEntity, Long> {
     }
 
     /** Persons by name, with their roles in the same statement. */
-    private List<Person> withRoles(List<Long> ids) {
+    List<Person> withRoles(List<Long> ids) {
         return ids.isEmpty()
                 ? List.of()
                 : list(

@@ -61,7 +61,11 @@ public class RecordsUnchecked {
 
     /** The records of these trees on a day; ids of no tree are passed over. */
     public List<TreeRecord> on(Set<Long> treeIds, LocalDate on) {
-        var found = trees.byIds(treeIds);
+        return of(trees.byIds(treeIds), on);
+    }
+
+    /** The records of trees that were just read. */
+    public List<TreeRecord> of(List<Tree> found, LocalDate on) {
         return found.isEmpty() ? List.of() : read(found, formerKeepers.ofTrees(found), on);
     }
 

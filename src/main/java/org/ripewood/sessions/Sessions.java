@@ -12,10 +12,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.hibernate.exception.ConstraintViolationException;
-import org.ripewood.people.Course;
 import org.ripewood.people.Courses;
+import org.ripewood.people.Roster;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Refused;
 
@@ -80,25 +79,25 @@ public class Sessions {
     /** Sessions of a course from a day on, soonest first, at most 100. */
     @Transactional
     public List<Session> ofCourse(Actor actor, long courseId, LocalDate from) {
-        schoolCourses.get(actor, courseId);
-        var runs = schoolCourses.runs(actor, courseId) ? Set.of(courseId) : Set.<Long>of();
-        return told(actor, sessions.ofCourses(List.of(courseId), from), runs);
+        return of(actor, schoolCourses.roster(actor, courseId), from);
+    }
+
+    /** The same of a course whose members were just read. */
+    @Transactional
+    public List<Session> of(Actor actor, Roster roster, LocalDate from) {
+        var courses = Set.of(roster.course().id());
+        return told(actor, sessions.ofCourses(courses, from), roster.runs() ? courses : Set.of());
     }
 
     /**
-     * Sessions of all courses within reach from a day on, soonest first, at most 100. In a number
-     * of queries that does not depend on how many.
+     * Sessions of those of these courses that are within reach, from a day on, soonest first, at
+     * most 100; without who comes. In a number of queries that does not depend on how many.
      */
     @Transactional
-    public List<Session> ofCourses(Actor actor, LocalDate from) {
-        var ids = schoolCourses.list(actor).stream().map(Course::id).toList();
-        var taught =
-                actor.is(Role.REGISTRAR)
-                        ? Set.copyOf(ids)
-                        : schoolCourses.as(actor, Role.INSTRUCTOR).stream()
-                                .map(Course::id)
-                                .collect(Collectors.toSet());
-        return told(actor, sessions.ofCourses(ids, from), taught);
+    public List<Session> ofCourses(Actor actor, Collection<Long> courseIds, LocalDate from) {
+        return sessions.ofCourses(schoolCourses.inReach(actor, courseIds), from).stream()
+                .map(session -> session.told(List.of()))
+                .toList();
     }
 
     /**

@@ -26,6 +26,7 @@ import org.ripewood.platform.meters.Meters;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.steps.StepBook;
 import org.ripewood.steps.StepBrief;
+import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
 
 /** Brings together what the engine has to know of trees, and asks it. */
@@ -111,6 +112,12 @@ public class SubjectGatherer {
         return treeIds.isEmpty()
                 ? List.of()
                 : gather(states.on(treeIds, on).values(), skillsOf(keepers), on);
+    }
+
+    /** The same of trees that were just read. */
+    public List<TreeOnDay> of(List<Tree> trees, Collection<Person> keepers, LocalDate on) {
+        requireDay(on);
+        return trees.isEmpty() ? List.of() : gather(states.of(trees, on), skillsOf(keepers), on);
     }
 
     private List<TreeOnDay> gather(

@@ -5,11 +5,10 @@ import static java.util.Objects.requireNonNull;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import org.ripewood.course.CourseContent;
 import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
@@ -42,24 +41,19 @@ public class SignOffsWaiting {
         if (!actor.is(Role.INSTRUCTOR)) {
             return Paged.of(List.of(), page, 0);
         }
-        var own = idsOf(treesUnchecked.ofKeepers(List.of(actor.personId())));
-        var reachable = treesInReach(actor);
-        if (reachable != null && reachable.isEmpty()) {
+        var keepers = people.reachable(actor);
+        var trees = treesUnchecked.ofKeepers(keepers == null ? List.of(actor.personId()) : keepers);
+        var own = idsOf(trees, tree -> tree.keeperId() == actor.personId());
+        var others = keepers == null ? null : idsOf(trees, tree -> !own.contains(tree.id()));
+        if (others != null && others.isEmpty()) {
             return Paged.of(List.of(), page, 0);
         }
-        var reported = steps.reported(reachable, own, page);
-        return Paged.of(told(reported), page, steps.countReported(reachable, own));
-    }
-
-    /** Trees of others in reach; null for all. */
-    private @Nullable List<Long> treesInReach(Actor actor) {
-        var keepers = people.reachable(actor);
-        if (keepers == null) {
-            return null;
-        }
-        var others = new ArrayList<>(keepers);
-        others.remove(actor.personId());
-        return others.isEmpty() ? List.of() : idsOf(treesUnchecked.ofKeepers(others));
+        var reported = steps.reported(others, own, page);
+        var all =
+                page.page() == 0 && reported.size() < page.size()
+                        ? reported.size()
+                        : steps.countReported(others, own);
+        return Paged.of(told(reported), page, all);
     }
 
     private List<Waiting> told(List<StepEntity> reported) {
@@ -89,7 +83,7 @@ public class SignOffsWaiting {
                 reportedAt);
     }
 
-    private static List<Long> idsOf(List<Tree> trees) {
-        return trees.stream().map(Tree::id).toList();
+    private static List<Long> idsOf(List<Tree> trees, Predicate<Tree> which) {
+        return trees.stream().filter(which).map(Tree::id).toList();
     }
 }

@@ -53,6 +53,7 @@ final class Doors {
                                     "{rubric}",
                                     path.startsWith("/trees") ? "pests" : "wiring-skill")
                             .replace("{code}", "wiring_primary")
+                            .replace("{topic}", "learning")
                             .replace("{kind}", "trees"));
         }
         return filled;

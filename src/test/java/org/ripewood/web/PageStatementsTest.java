@@ -77,9 +77,9 @@ class PageStatementsTest {
         int boards = sent(teacher, board).size();
         IntStream.range(0, 19).forEach(i -> treeWithARecord());
         school.join(school.newGroup(), group.instructor(), Role.INSTRUCTOR);
-        assertThat(pupilsHome).isLessThanOrEqualTo(23);
-        assertThat(teachersHome).isLessThanOrEqualTo(28);
-        assertThat(boards).isLessThanOrEqualTo(42);
+        assertThat(pupilsHome).isLessThanOrEqualTo(21);
+        assertThat(teachersHome).isLessThanOrEqualTo(24);
+        assertThat(boards).isLessThanOrEqualTo(22);
         assertThat(sent(pupil, "/home")).hasSize(pupilsHome);
         assertThat(sent(teacher, "/home")).hasSize(teachersHome);
         assertThat(sent(teacher, board)).hasSize(boards);

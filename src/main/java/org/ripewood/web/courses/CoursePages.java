@@ -113,17 +113,18 @@ class CoursePages {
 
     private TemplateInstance page(long id, BoardFilter filter, FormState asked, FormState typed) {
         var actor = user.actor();
-        var board = boardMaker.make(actor, id, today.date(), filter.asked(), filter.rows());
+        var roster = schoolCourses.roster(actor, id);
+        var board = boardMaker.make(roster, today.date(), filter.asked(), filter.rows());
         return Templates.course(
                 new CoursePageModel(
-                        schoolCourses.get(actor, id),
+                        roster.course(),
                         board,
                         filter.asked(),
                         asked,
                         content.inForce(),
-                        sessions.ofCourse(actor, id, today.date()),
-                        schoolCourses.members(actor, id, Role.INSTRUCTOR),
-                        schoolCourses.members(actor, id, Role.STUDENT),
+                        sessions.of(actor, roster, today.date()),
+                        roster.instructors(),
+                        roster.students(),
                         typed));
     }
 }

@@ -169,7 +169,7 @@ class HomePages {
 
     private List<SessionLine> ahead(Actor actor, List<Course> courses) {
         var byId = courses.stream().collect(toMap(Course::id, course -> course));
-        return sessions.ofCourses(actor, today.date()).stream()
+        return sessions.ofCourses(actor, byId.keySet(), today.date()).stream()
                 .flatMap(
                         session ->
                                 Stream.ofNullable(byId.get(session.courseId()))
