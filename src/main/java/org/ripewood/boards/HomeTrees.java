@@ -137,19 +137,30 @@ public class HomeTrees {
 
     private static Map<Long, Map<Board.Headline, Integer>> headlines(
             Map<Long, List<Person>> students, Map<Long, List<TreeOnDay>> byKeeper) {
+        var leading = leading(byKeeper);
         var headlines = new HashMap<Long, Map<Board.Headline, Integer>>();
         students.forEach(
                 (course, members) -> {
                     var counts = new EnumMap<Board.Headline, Integer>(Board.Headline.class);
-                    for (var member : members) {
-                        for (var tree : byKeeper.getOrDefault(member.id(), List.of())) {
-                            var leads =
-                                    new Headlines(new TechniquePriority(tree.content())).of(tree);
-                            counts.merge(leads.headline(), 1, Integer::sum);
-                        }
-                    }
+                    members.stream()
+                            .flatMap(
+                                    member -> leading.getOrDefault(member.id(), List.of()).stream())
+                            .forEach(headline -> counts.merge(headline, 1, Integer::sum));
                     headlines.put(course, counts);
                 });
         return headlines;
+    }
+
+    /** What leads each tree, by keeper: worked out once, however many courses a keeper is in. */
+    private static Map<Long, List<Board.Headline>> leading(Map<Long, List<TreeOnDay>> byKeeper) {
+        var leading = new HashMap<Long, List<Board.Headline>>();
+        byKeeper.forEach(
+                (keeper, kept) -> {
+                    var headlines = new Headlines(new TechniquePriority(kept.get(0).content()));
+                    leading.put(
+                            keeper,
+                            kept.stream().map(tree -> headlines.of(tree).headline()).toList());
+                });
+        return leading;
     }
 }

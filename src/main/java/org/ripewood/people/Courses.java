@@ -68,9 +68,9 @@ public class Courses {
 
     /** Who belongs to a course or did, in the order they came; for those who run it. */
     public List<Membership> memberships(Actor actor, long courseId) {
-        get(actor, courseId);
-        requireRuns(actor, courseId, "who belonged to it");
-        return history(List.of(courseId)).getOrDefault(courseId, List.of());
+        var roster = roster(actor, courseId);
+        roster.requireRuns("who belonged to it");
+        return roster.memberships();
     }
 
     /** The same of several courses, by course; registrars only. */
@@ -158,9 +158,7 @@ public class Courses {
     /** Goes on only for those who {@link #runs run} the course; 403 for everybody else. */
     public void requireRuns(Actor actor, long courseId, String toSeeWhat) {
         if (!runs(actor, courseId)) {
-            throw Refused.forbidden(
-                    "Only instructors of the course and registrars may see %s."
-                            .formatted(toSeeWhat));
+            throw Roster.notRun(toSeeWhat);
         }
     }
 

@@ -32,9 +32,12 @@ public record Roster(
     /** Goes on only for those who run the course; 403 for everybody else. */
     public void requireRuns(String toSeeWhat) {
         if (!runs) {
-            throw Refused.forbidden(
-                    "Only instructors of the course and registrars may see %s."
-                            .formatted(toSeeWhat));
+            throw notRun(toSeeWhat);
         }
+    }
+
+    static Refused notRun(String toSeeWhat) {
+        return Refused.forbidden(
+                "Only instructors of the course and registrars may see %s.".formatted(toSeeWhat));
     }
 }
