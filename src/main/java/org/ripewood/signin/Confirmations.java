@@ -10,6 +10,7 @@ import org.ripewood.passwords.Passwords;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Today;
+import org.ripewood.platform.http.ProgramHeader;
 import org.ripewood.platform.problems.Problem;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.secondfactor.SecondFactors;
@@ -55,10 +56,19 @@ public class Confirmations {
         this.today = today;
     }
 
-    /** Whether the session asking was confirmed a short while ago. */
+    /**
+     * Whether the session asking was confirmed a short while ago. A program's requests let that
+     * hold on.
+     */
     public boolean isConfirmed() {
         var session = user.session();
-        return session != null && signIns.isConfirmed(session, today.now().minus(HOLDS));
+        if (session == null || !signIns.isConfirmed(session, today.now().minus(HOLDS))) {
+            return false;
+        }
+        if (ProgramHeader.isOn(request.getCurrent())) {
+            signIns.holdOn(session);
+        }
+        return true;
     }
 
     /**

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.passwords.Passwords;
 import org.ripewood.people.Person;
 import org.ripewood.people.PersonRows;
+import org.ripewood.platform.http.ProgramHeader;
 import org.ripewood.secondfactor.SecondFactors;
 
 /**
@@ -114,7 +115,7 @@ class PasswordSignIn implements IdentityProvider<UsernamePasswordAuthenticationR
             // nobody could end it from this browser any more, once its cookie is overwritten
             signIns.endReplaced(replaced);
         }
-        var opened = signIns.open(person.id());
+        var opened = signIns.open(person.id(), ProgramHeader.isOn(context));
         return Identity.inSession(person, opened.secret(), opened.sessionId(), false);
     }
 }

@@ -61,14 +61,20 @@ public class SignIns {
     /** Who is signed in by a secret, and which session it is. */
     record Resumed(Person person, long sessionId) {}
 
-    /** Opens a session; its secret is told here only. Sessions grown too old are cleared away. */
-    Opened open(long personId) {
+    /**
+     * Opens a session; its secret is told here only. Sessions grown too old are cleared away.
+     *
+     * @param byProgram whether a program signed in, which has the password at hand: there is no
+     *     browser to be left open, and the session counts as confirmed
+     */
+    Opened open(long personId, boolean byProgram) {
         sessions.delete("signedInAt < ?1", oldest());
         var session = new SignInSessionEntity();
         var secret = Secret.fresh();
         session.personId = personId;
         session.secretHash = Secret.hash(secret);
         session.signedInAt = today.now();
+        session.confirmedAt = byProgram ? session.signedInAt : null;
         sessions.persistAndFlush(session);
         audit.note(Deed.SIGNED_IN, personId);
         return new Opened(secret, session.id);
@@ -108,6 +114,12 @@ public class SignIns {
                 .map(session -> session.confirmedAt)
                 .filter(moment -> moment.isAfter(since))
                 .isPresent();
+    }
+
+    /** Lets a confirmation hold on from now, as a program's does while it is at work. */
+    void holdOn(long sessionId) {
+        sessions.findByIdOptional(sessionId)
+                .ifPresent(session -> session.confirmedAt = today.now());
     }
 
     /** Notes that a session is its owner's, and gives it another secret, told here only. */

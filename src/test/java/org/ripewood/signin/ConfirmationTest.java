@@ -152,6 +152,25 @@ class ConfirmationTest {
     }
 
     @Test
+    void aProgramThatJustSignedInNeedNotConfirm() {
+        var program =
+                given().header("X-Ripewood", "1")
+                        .redirects()
+                        .follow(false)
+                        .formParam("j_username", registrar.login())
+                        .formParam("j_password", PASSWORD)
+                        .post("/j_security_check")
+                        .getCookie(BrowserSession.COOKIE);
+        session = program;
+        for (int minutes = 0; minutes < 30; minutes += 9) {
+            byApi().body("{}").post("/api/v1/record").then().statusCode(400);
+            age(Duration.ofMinutes(9));
+        }
+        age(Confirmations.HOLDS);
+        byApi().body("{}").post("/api/v1/record").then().statusCode(403);
+    }
+
+    @Test
     @DisplayName("6.3.1 · Wrong passwords are held there as well")
     void guessingIsHeld() {
         for (int i = 0; i < SignInPause.MOST_FAILURES; i++) {

@@ -8,6 +8,7 @@ import org.jboss.resteasy.reactive.server.ServerRequestFilter;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.http.AskedAddress;
 import org.ripewood.platform.http.ProblemAnswers;
+import org.ripewood.platform.http.ProgramHeader;
 import org.ripewood.platform.problems.Problem;
 import org.ripewood.platform.problems.Refused;
 
@@ -18,7 +19,6 @@ import org.ripewood.platform.problems.Refused;
  */
 class ApiWriteGuard {
 
-    private static final String HEADER = "X-Ripewood";
     private static final Set<String> READS = Set.of("GET", "HEAD", "OPTIONS");
 
     private final CurrentUser user;
@@ -44,7 +44,7 @@ class ApiWriteGuard {
         }
         if (ProblemAnswers.isApi(AskedAddress.of(context))
                 && bySession()
-                && !"1".equals(request.getHeaderString(HEADER))) {
+                && !"1".equals(request.getHeaderString(ProgramHeader.NAME))) {
             throw new Refused(
                     new Problem(
                             403,
