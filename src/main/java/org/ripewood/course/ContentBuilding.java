@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import org.ripewood.core.progress.Criterion;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Rulebook;
 
@@ -40,6 +41,7 @@ final class ContentBuilding {
                 each(ContentKind.RUBRIC, ContentBuilding::rubric),
                 Rulebook.compile(
                         techniques.values().stream().map(Technique::rule).toList(),
+                        stages.stream().map(Stage::rule).toList(),
                         species.values().stream().map(Species::traits).toList()));
     }
 
@@ -48,9 +50,8 @@ final class ContentBuilding {
                 .map(
                         stage ->
                                 new Stage(
-                                        stage.requireText("code"),
+                                        RuleBuilding.stage(stage),
                                         stage.requireText("title"),
-                                        stage.requireInt("order"),
                                         stage.requireText("aim"),
                                         stage.requireText("ready")))
                 .sorted(Comparator.comparingInt(Stage::order))
@@ -84,14 +85,23 @@ final class ContentBuilding {
 
     private Map<String, Technique> techniques(Map<String, Integer> stageOrders) {
         var techniques = new LinkedHashMap<String, Technique>();
+        var building = new TechniqueBuilding(stageOrders, ofAllStyling());
         var documents = shelf.all(ContentKind.TECHNIQUE);
         for (var code : TechniqueOrder.of(shelf).tellingOrder(stageOrders)) {
             var document = documents.get(code);
             if (document != null) {
-                techniques.put(code, TechniqueBuilding.technique(document.top(), stageOrders));
+                techniques.put(code, building.technique(document.top()));
             }
         }
         return techniques;
+    }
+
+    /** The criteria that every technique of styling has. */
+    private List<Criterion> ofAllStyling() {
+        return shelf.all(ContentKind.STAGES).values().stream()
+                .flatMap(one -> one.top().at("styling").each("criteria").stream())
+                .map(RuleBuilding::criterion)
+                .toList();
     }
 
     private Map<String, Lesson> lessons(Map<String, Integer> stageOrders) {

@@ -31,6 +31,9 @@ final class CrossReferences {
         shelf.all(ContentKind.SPECIES).values().forEach(one -> speciesCheck.check(one.top()));
         var techniqueCheck = new TechniqueCheck(shelf, species, techniques, faults);
         shelf.all(ContentKind.TECHNIQUE).values().forEach(one -> techniqueCheck.check(one.top()));
+        shelf.all(ContentKind.STAGES)
+                .values()
+                .forEach(one -> techniqueCheck.checkStages(one.top()));
         TechniqueOrder.of(shelf).refuseCircles(faults);
         new LessonCheck(shelf, techniques, faults).check();
         var lessons = new Codes("lesson", shelf.codes(ContentKind.LESSON));

@@ -8,6 +8,7 @@ import org.ripewood.core.progress.Criterion;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Requirement;
 import org.ripewood.core.progress.SeasonRule;
+import org.ripewood.core.progress.StageRule;
 import org.ripewood.core.progress.Strength;
 import org.ripewood.core.season.StageRange;
 
@@ -40,9 +41,24 @@ final class RuleBuilding {
                 requirement(criterion),
                 fresh.isThere() ? (Integer) fresh.value().intValue() : null,
                 "must".equals(criterion.text("strength")) ? Strength.MUST : Strength.SHOULD,
+                criterion.has("onTheDay") && criterion.at("onTheDay").value().booleanValue(),
                 "instructor".equals(criterion.text("eye")),
                 criterion.each("overrides").stream().map(RuleBuilding::variant).toList(),
                 criterion.requireText("why"));
+    }
+
+    /** A stage with what a tree must have to leave it. */
+    static StageRule stage(Part stage) {
+        return new StageRule(
+                stage.requireText("code"),
+                stage.requireInt("order"),
+                stage.each("readyWhen").stream()
+                        .map(
+                                one ->
+                                        new StageRule.Asked(
+                                                criterion(one),
+                                                one.has("when") ? condition(one.at("when")) : null))
+                        .toList());
     }
 
     private static Criterion.Variant variant(Part override) {

@@ -1,4 +1,16 @@
 package org.ripewood.course;
 
-/** A stage in a tree's training; {@code order} from 1. */
-public record Stage(String code, String title, int order, String aim, String ready) {}
+import org.ripewood.core.progress.StageRule;
+
+/** A stage in a tree's training: what the engine needs ({@code rule}) and what people read. */
+public record Stage(StageRule rule, String title, String aim, String ready) {
+
+    public String code() {
+        return rule.code();
+    }
+
+    /** Its place in the sequence, from 1. */
+    public int order() {
+        return rule.order();
+    }
+}

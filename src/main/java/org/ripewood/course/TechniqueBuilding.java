@@ -1,10 +1,15 @@
 package org.ripewood.course;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.core.progress.Criterion;
 import org.ripewood.core.progress.DoseRule;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.TechniqueRule;
@@ -13,9 +18,18 @@ import org.ripewood.core.progress.Value;
 /** Makes a technique of its file. */
 final class TechniqueBuilding {
 
-    private TechniqueBuilding() {}
+    private final Map<String, Integer> stageOrders;
+    private final List<Criterion> ofAllStyling;
 
-    static Technique technique(Part technique, Map<String, Integer> stageOrders) {
+    /**
+     * @param ofAllStyling criteria that every technique of styling has besides its own
+     */
+    TechniqueBuilding(Map<String, Integer> stageOrders, List<Criterion> ofAllStyling) {
+        this.stageOrders = stageOrders;
+        this.ofAllStyling = ofAllStyling;
+    }
+
+    Technique technique(Part technique) {
         var stage = technique.requireText("stage");
         var minutes = technique.at("minutes");
         return new Technique(
@@ -40,25 +54,46 @@ final class TechniqueBuilding {
                 technique.requireText("source"));
     }
 
-    private static TechniqueRule rule(Part technique, int stageOrder) {
+    private TechniqueRule rule(Part technique, int stageOrder) {
         var appliesTo = technique.at("appliesTo");
         var needed = technique.at("neededWhen");
         var repeat = technique.at("repeat");
         return new TechniqueRule(
                 technique.requireText("code"),
                 stageOrder,
+                purpose(technique.text("purpose")),
                 Set.copyOf(appliesTo.texts("species")),
                 Set.copyOf(appliesTo.texts("groups")),
                 needed.isThere() ? RuleBuilding.condition(needed) : null,
                 repeat.isThere() ? (Integer) repeat.requireInt("afterDays") : null,
                 technique.texts("after"),
-                technique.each("criteria").stream().map(RuleBuilding::criterion).toList(),
+                criteria(technique),
                 RuleBuilding.season(technique.at("season")),
                 technique.number("stress"),
                 technique.requireInt("recoveryDays"),
                 technique.requireInt("quietDaysBefore"),
                 dose(technique.at("dose")),
                 technique.text("skillLesson"));
+    }
+
+    /** Its own; for styling also those of all styling, but for what it says itself. */
+    private List<Criterion> criteria(Part technique) {
+        var criteria =
+                new ArrayList<>(
+                        technique.each("criteria").stream().map(RuleBuilding::criterion).toList());
+        if (purpose(technique.text("purpose")) == TechniqueRule.Purpose.STYLING) {
+            var own = criteria.stream().map(Criterion::key).collect(Collectors.toSet());
+            ofAllStyling.stream()
+                    .filter(criterion -> !own.contains(criterion.key()))
+                    .forEach(criteria::add);
+        }
+        return criteria;
+    }
+
+    private static TechniqueRule.Purpose purpose(@Nullable String purpose) {
+        return purpose == null
+                ? TechniqueRule.Purpose.OTHER
+                : TechniqueRule.Purpose.valueOf(purpose.toUpperCase(Locale.ROOT));
     }
 
     private static @Nullable DoseRule dose(Part dose) {

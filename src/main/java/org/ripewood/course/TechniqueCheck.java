@@ -2,6 +2,9 @@ package org.ripewood.course;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** What the schema cannot say of a technique. */
 final class TechniqueCheck {
@@ -29,6 +32,7 @@ final class TechniqueCheck {
     void check(Part technique) {
         technique.each("lessons").forEach(lesson -> lessons.check(lesson, faults));
         technique.each("after").forEach(before -> techniques.check(before, faults));
+        checkPurpose(technique);
         technique.at("appliesTo").each("species").forEach(one -> species.check(one, faults));
         checkSkill(technique);
         facts.checkCondition(technique.at("neededWhen"));
@@ -38,6 +42,18 @@ final class TechniqueCheck {
         checkDose(technique);
         technique.each("effects").forEach(this::checkEffect);
         aftercare.check(technique.each("aftercare"));
+    }
+
+    /** What stages ask for is asked in the words of techniques. */
+    void checkStages(Part stages) {
+        checkCriteria(stages.at("styling").each("criteria"));
+        for (var stage : stages.each("stages")) {
+            for (var asked : stage.each("readyWhen")) {
+                facts.checkTest(asked);
+                asked.each("overrides").forEach(other -> checkOverride(asked, other));
+                facts.checkCondition(asked.at("when"));
+            }
+        }
     }
 
     private void checkSkill(Part technique) {
@@ -50,6 +66,41 @@ final class TechniqueCheck {
                     "\"%s\", a lesson without a skill".formatted(skill.text()),
                     "a lesson that says what the student shows");
         }
+    }
+
+    /** Styling waits for all work on the material, which therefore cannot wait for styling. */
+    private void checkPurpose(Part technique) {
+        if (!"development".equals(technique.text("purpose"))) {
+            return;
+        }
+        for (var before : technique.each("after")) {
+            var styling = stylingUpTo(String.valueOf(before.text()), new HashSet<>());
+            if (styling != null) {
+                faults.add(
+                        before,
+                        "\"%s\", behind styling (%s), which waits for this"
+                                .formatted(before.text(), styling),
+                        "nothing of styling before work on the material");
+            }
+        }
+    }
+
+    /**
+     * The first styling among a technique and all that comes before it; null when there is none.
+     */
+    private @Nullable String stylingUpTo(String code, Set<String> seen) {
+        var technique = shelf.all(ContentKind.TECHNIQUE).get(code);
+        if (technique == null || !seen.add(code)) {
+            return null;
+        }
+        if ("styling".equals(technique.top().text("purpose"))) {
+            return code;
+        }
+        return technique.top().texts("after").stream()
+                .map(before -> stylingUpTo(before, seen))
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElse(null);
     }
 
     private void checkCriteria(List<Part> criteria) {

@@ -45,13 +45,22 @@ class FactAsked {
                     "%s is worked out from the record and not recorded by hand"
                             .formatted(fact.code()));
         }
-        // The one derived fact a person may record is a judgement of the whole tree.
-        if (fact.derived() && !actor.is(Role.INSTRUCTOR)) {
+        if (fact.instructorsWord() && !actor.is(Role.INSTRUCTOR)) {
             throw Refused.forbidden(
                     "Only an instructor may judge %s as a whole; record what it is worked out from."
                             .formatted(fact.code()));
         }
         return fact;
+    }
+
+    /** A reason, where the fact is not said without one. */
+    static void requireReason(Fact fact, @Nullable String note) {
+        if (fact.asksForReason() && (note == null || note.isBlank())) {
+            throw Refused.invalid(
+                    "note",
+                    "expected the reason why, which %s is not said without; found nothing"
+                            .formatted(fact.code()));
+        }
     }
 
     /** Wound, branch and height: the one the fact is read on, and no other. */

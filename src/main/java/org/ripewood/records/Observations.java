@@ -55,6 +55,7 @@ public class Observations {
         var value = ValueText.read(fact, seen.value());
         days.requireHappened("observedOn", seen.observedOn());
         asked.requirePlace(fact, treeId, seen);
+        FactAsked.requireReason(fact, seen.note());
         var corrected = corrected(actor, treeId, fact, seen.supersedes());
         var row = enter(actor, treeId, fact, value, seen);
         if (corrected != null) {

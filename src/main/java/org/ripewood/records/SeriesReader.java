@@ -99,6 +99,7 @@ class SeriesReader {
             check(
                     field -> field.equals("observedOn") ? valueField : placeField,
                     () -> asked.requirePlace(fact, treeId, seen));
+            check(field -> "note", () -> FactAsked.requireReason(fact, seen.note()));
             if (value != null && faults.size() == before) {
                 entries.add(new SeriesEntry(valueField, fact, value, seen));
             }

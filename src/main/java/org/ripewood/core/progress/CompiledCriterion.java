@@ -8,6 +8,7 @@ final class CompiledCriterion {
     private final Fact fact;
     private final Requirement required;
     private final long freshDays;
+    private final boolean onTheDay;
     private final boolean instructorsEye;
 
     private CompiledCriterion(Criterion criterion, Requirement required, long freshDays) {
@@ -16,6 +17,7 @@ final class CompiledCriterion {
         this.fact = criterion.fact();
         this.required = required;
         this.freshDays = freshDays;
+        this.onTheDay = criterion.onTheDay();
         this.instructorsEye = criterion.instructorsEye();
     }
 
@@ -27,10 +29,19 @@ final class CompiledCriterion {
                 fresh == null ? Long.MAX_VALUE : fresh);
     }
 
+    String key() {
+        return key;
+    }
+
+    Fact fact() {
+        return fact;
+    }
+
     Reason judge(EvaluationContext moment) {
         var seen = moment.facts.seen(fact);
         if (seen == null) {
-            return new Reason.OfCriterion(key, criterion, required, Reason.Look.MISSING, null, 0);
+            var look = onTheDay ? Reason.Look.ON_THE_DAY : Reason.Look.MISSING;
+            return new Reason.OfCriterion(key, criterion, required, look, null, onTheDay ? 1 : 0);
         }
         var met = required.metBy(seen.value());
         var look = look(seen, moment.ageDays(seen), met);
@@ -40,10 +51,10 @@ final class CompiledCriterion {
 
     private Reason.Look look(Facts.Seen seen, long ageDays, boolean met) {
         if (ageDays < 0) {
-            return Reason.Look.MISSING;
+            return onTheDay ? Reason.Look.ON_THE_DAY : Reason.Look.MISSING;
         }
         if (ageDays > freshDays) {
-            return Reason.Look.STALE;
+            return onTheDay ? Reason.Look.ON_THE_DAY : Reason.Look.STALE;
         }
         if (!met) {
             return Reason.Look.NOT_MET;

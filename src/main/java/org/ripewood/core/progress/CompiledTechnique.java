@@ -2,6 +2,7 @@ package org.ripewood.core.progress;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** One technique's rules for one species. */
@@ -10,7 +11,7 @@ final class CompiledTechnique {
     private final TechniqueRule rule;
     private final int position;
     private final boolean forSpecies;
-    private final int[] after;
+    private final CompiledOrder order;
     private final CompiledCriterion[] criteria;
     private final CompiledSeason season;
     private final double doseLimit;
@@ -19,20 +20,29 @@ final class CompiledTechnique {
             TechniqueRule rule,
             int position,
             boolean forSpecies,
-            int[] after,
+            CompiledOrder order,
             CompiledCriterion[] criteria,
             CompiledSeason season,
             double doseLimit) {
         this.rule = rule;
         this.position = position;
         this.forSpecies = forSpecies;
-        this.after = after;
+        this.order = order;
         this.criteria = criteria;
         this.season = season;
         this.doseLimit = doseLimit;
     }
 
-    static CompiledTechnique compile(TechniqueRule rule, int position, Traits traits, int[] after) {
+    /**
+     * @param earlier the techniques compiled so far, all that may come before this one
+     * @param development positions of those among them that make the material
+     */
+    static CompiledTechnique compile(
+            TechniqueRule rule,
+            int position,
+            Traits traits,
+            Map<String, CompiledTechnique> earlier,
+            int[] development) {
         var criteria =
                 rule.criteria().stream()
                         .map(criterion -> CompiledCriterion.compile(criterion, traits))
@@ -41,10 +51,22 @@ final class CompiledTechnique {
                 rule,
                 position,
                 rule.isFor(traits),
-                after,
+                CompiledOrder.compile(rule, criteria, earlier, development),
                 criteria,
                 CompiledSeason.compile(rule.season(), traits),
                 doseLimit(rule.dose(), traits));
+    }
+
+    TechniqueRule rule() {
+        return rule;
+    }
+
+    int position() {
+        return position;
+    }
+
+    CompiledCriterion[] criteria() {
+        return criteria;
     }
 
     Standing judge(EvaluationContext moment, CompiledTechnique[] all) {
@@ -52,7 +74,7 @@ final class CompiledTechnique {
         if (settled != null) {
             return settled;
         }
-        var reasons = new ArrayList<Reason>(criteria.length + after.length + 6);
+        var reasons = new ArrayList<Reason>(criteria.length + 12);
         var truth = gather(reasons, moment, all);
         return new Standing(rule.code(), moment.on, weigh(truth, reasons, moment), reasons);
     }
@@ -94,9 +116,7 @@ final class CompiledTechnique {
             reasons.add(new Reason.OfNeed(Truth.UNKNOWN, missing(moment)));
             truth = Truth.UNKNOWN;
         }
-        for (int position : after) {
-            truth = truth.and(add(reasons, all[position].asPredecessor(moment)));
-        }
+        truth = truth.and(order.judge(reasons, moment, all));
         for (var criterion : criteria) {
             truth = truth.and(add(reasons, criterion.judge(moment)));
         }
@@ -160,10 +180,20 @@ final class CompiledTechnique {
     }
 
     /** As something to be done first: signed off once is enough, and so is not being needed. */
-    private Reason asPredecessor(EvaluationContext moment) {
+    Reason asPredecessor(EvaluationContext moment) {
         var truth =
                 !forSpecies || moment.doneOn(position) != null ? Truth.YES : needed(moment).not();
         return new Reason.OfOrder(rule.code(), truth);
+    }
+
+    /** Whether a tree goes on without it: known not to be needed, and never done. */
+    boolean isPassedOver(EvaluationContext moment) {
+        return forSpecies && moment.doneOn(position) == null && needed(moment) == Truth.NO;
+    }
+
+    /** Whether the tree shows that it needs it, even if it was done before. */
+    boolean isStillNeeded(EvaluationContext moment) {
+        return forSpecies && needed(moment) == Truth.YES;
     }
 
     private List<Fact> missing(EvaluationContext moment) {
@@ -180,7 +210,7 @@ final class CompiledTechnique {
         return missing;
     }
 
-    private static Truth add(List<Reason> reasons, Reason reason) {
+    static Truth add(List<Reason> reasons, Reason reason) {
         reasons.add(reason);
         return reason.truth();
     }

@@ -8,6 +8,8 @@ import org.jspecify.annotations.Nullable;
  * One thing a technique waits for.
  *
  * @param freshDays days evidence stays good; null when it does not age
+ * @param onTheDay looked at when the work begins: what nobody has seen lately holds nothing up, and
+ *     what was seen not to be so does
  * @param instructorsEye a student's own evidence cannot meet it, though it can fail it
  * @param overrides other requirements for some species: one naming the species wins over one naming
  *     a group, and of equals the later
@@ -18,6 +20,7 @@ public record Criterion(
         Requirement requirement,
         @Nullable Integer freshDays,
         Strength strength,
+        boolean onTheDay,
         boolean instructorsEye,
         List<Variant> overrides,
         String why) {

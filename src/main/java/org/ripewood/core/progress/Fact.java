@@ -99,6 +99,9 @@ public enum Fact {
     SHOW_PLANNED(Kind.FLAG, "", 0, 0, Scope.TREE, false),
     LAYER_WANTED(Kind.FLAG, "", 0, 0, Scope.TREE, false),
 
+    // Said by an instructor
+    TRAINING_STAGE(false, "establish", "develop", "structure", "refine", "show"),
+
     // Ledgers and clocks
     RECOVERY_LOAD(Kind.NUMBER, "", 0, 1000, Scope.TREE, true),
     DAYS_SINCE_HEAVY_WORK(Kind.NUMBER, "d", 0, 36600, Scope.TREE, true),
@@ -210,6 +213,16 @@ public enum Fact {
 
     public boolean derived() {
         return derived;
+    }
+
+    /** Whether only an instructor may say it: a judgement of the tree as a whole. */
+    public boolean instructorsWord() {
+        return this == VIGOUR_INDEX || this == TRAINING_STAGE;
+    }
+
+    /** Whether it is said with a reason, since people act on it. */
+    public boolean asksForReason() {
+        return this == TRAINING_STAGE;
     }
 
     /** Whether a person may record it. */

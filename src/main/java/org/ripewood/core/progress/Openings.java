@@ -23,6 +23,7 @@ public final class Openings {
     private final CompiledTechnique[] techniques;
     private final Map<String, Integer> positions;
     private final List<Standing> standings;
+    private final List<StageStanding> stages;
     private final ReasonOutlooks outlooks;
     private final @Nullable Opening[] known;
 
@@ -30,11 +31,13 @@ public final class Openings {
             EvaluationContext moment,
             CompiledTechnique[] techniques,
             Map<String, Integer> positions,
-            List<Standing> standings) {
+            List<Standing> standings,
+            List<StageStanding> stages) {
         this.moment = moment;
         this.techniques = techniques;
         this.positions = positions;
         this.standings = List.copyOf(standings);
+        this.stages = List.copyOf(stages);
         this.outlooks = new ReasonOutlooks(moment);
         this.known = new Opening[techniques.length];
     }
@@ -42,6 +45,11 @@ public final class Openings {
     /** The standings of all techniques, in telling order. */
     public List<Standing> standings() {
         return standings;
+    }
+
+    /** How far the tree is through each stage, the first stage first. */
+    public List<StageStanding> stages() {
+        return stages;
     }
 
     /**
@@ -147,7 +155,13 @@ public final class Openings {
     private Opening.Wait waitFor(Reason reason, CompiledSeason season) {
         if (reason instanceof Reason.OfOrder order) {
             var before = of(order.technique()).orElse(null);
-            return new Opening.Wait(reason, ReasonOutlooks.order(order, before), before);
+            return new Opening.Wait(
+                    reason, ReasonOutlooks.first(order.technique(), before), before);
+        }
+        if (reason instanceof Reason.OfDevelopment development) {
+            var before = of(development.technique()).orElse(null);
+            return new Opening.Wait(
+                    reason, ReasonOutlooks.first(development.technique(), before), before);
         }
         return new Opening.Wait(reason, outlooks.of(reason, season), null);
     }

@@ -27,6 +27,8 @@ public sealed interface Reason {
         MISSING,
         /** Looked at, too long ago. */
         STALE,
+        /** To be looked at when the work begins. */
+        ON_THE_DAY,
         /** A student's own evidence where an instructor's eye is asked for. */
         PROVISIONAL
     }
@@ -43,7 +45,7 @@ public sealed interface Reason {
         @Override
         public Truth truth() {
             return switch (look) {
-                case MET -> Truth.YES;
+                case MET, ON_THE_DAY -> Truth.YES;
                 case NOT_MET -> Truth.NO;
                 case MISSING, STALE, PROVISIONAL -> Truth.UNKNOWN;
             };
@@ -88,6 +90,29 @@ public sealed interface Reason {
         @Override
         public double howFar() {
             return truth == Truth.YES ? 1 : 0;
+        }
+    }
+
+    /** Work on the material that the tree still needs, while nothing is styled. */
+    record OfDevelopment(String technique) implements Reason {
+        @Override
+        public Truth truth() {
+            return Truth.NO;
+        }
+
+        @Override
+        public Strength strength() {
+            return Strength.SHOULD;
+        }
+
+        @Override
+        public String key() {
+            return "needs." + technique;
+        }
+
+        @Override
+        public double howFar() {
+            return 0;
         }
     }
 

@@ -26,7 +26,7 @@ final class ReasonOutlooks {
     /**
      * The outlook of a reason that is not met or not known.
      *
-     * @param reason any but {@link Reason.OfOrder}
+     * @param reason any but {@link Reason.OfOrder} and {@link Reason.OfDevelopment}
      */
     Outlook of(Reason reason, CompiledSeason season) {
         if (reason instanceof Reason.OfCriterion criterion) {
@@ -57,8 +57,8 @@ final class ReasonOutlooks {
      * A technique to be signed off first: nobody can tell when a person will do that, but when it
      * could be done is told.
      */
-    static Outlook order(Reason.OfOrder order, @Nullable Opening before) {
-        var first = spoken(order.technique()) + " has to be signed off first";
+    static Outlook first(String technique, @Nullable Opening before) {
+        var first = spoken(technique) + " has to be signed off first";
         if (before == null) {
             return unsaid(capital(first) + ".");
         }

@@ -27,18 +27,29 @@ public final class Rulebook {
         this.bySpecies = bySpecies;
     }
 
+    /** Compiles rules of techniques alone, without stages. */
+    public static Rulebook compile(
+            Collection<TechniqueRule> techniques, Collection<Traits> species) {
+        return compile(techniques, List.of(), species);
+    }
+
     /**
      * Compiles rules.
      *
+     * @param stages in their order
      * @throws IllegalArgumentException when {@code after} names an unknown technique or goes in a
-     *     circle; content is checked for both, with names, before it comes here
+     *     circle, or when work on the material comes after styling, which waits for it; content is
+     *     checked for all of these, with names, before it comes here
      */
     public static Rulebook compile(
-            Collection<TechniqueRule> techniques, Collection<Traits> species) {
+            Collection<TechniqueRule> techniques,
+            List<StageRule> stages,
+            Collection<Traits> species) {
         var ordered = inOrder(techniques);
+        requireMaterialFirst(ordered);
         var bySpecies = new HashMap<String, SpeciesRules>();
         for (var traits : species) {
-            bySpecies.put(traits.species(), SpeciesRules.compile(ordered, traits));
+            bySpecies.put(traits.species(), SpeciesRules.compile(ordered, stages, traits));
         }
         return new Rulebook(Map.copyOf(bySpecies));
     }
@@ -71,6 +82,15 @@ public final class Rulebook {
         return rulesFor(subject).openings(subject, on);
     }
 
+    /**
+     * How far a tree is through each stage on a day, the first stage first.
+     *
+     * @throws IllegalArgumentException when the species is not in the rulebook
+     */
+    public List<StageStanding> stages(Subject subject, LocalDate on) {
+        return rulesFor(subject).stages(subject, on);
+    }
+
     private SpeciesRules rulesFor(Subject subject) {
         var rules = bySpecies.get(subject.traits().species());
         if (rules == null) {
@@ -78,6 +98,20 @@ public final class Rulebook {
                     "no rules for species " + subject.traits().species());
         }
         return rules;
+    }
+
+    private static void requireMaterialFirst(List<TechniqueRule> ordered) {
+        var behindStyling = new HashSet<String>();
+        for (var rule : ordered) {
+            var behind = rule.after().stream().anyMatch(behindStyling::contains);
+            if (behind && rule.purpose() == TechniqueRule.Purpose.DEVELOPMENT) {
+                throw new IllegalArgumentException(
+                        rule.code() + " is work on the material and comes after styling");
+            }
+            if (behind || rule.purpose() == TechniqueRule.Purpose.STYLING) {
+                behindStyling.add(rule.code());
+            }
+        }
     }
 
     /** Stage by stage as far as {@code after} allows: Kahn's algorithm over a sorted list. */

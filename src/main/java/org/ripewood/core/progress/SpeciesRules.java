@@ -5,28 +5,62 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /** The rules as they stand for one species, in telling order. */
 final class SpeciesRules {
 
     private final CompiledTechnique[] techniques;
     private final Map<String, Integer> positions;
+    private final List<CompiledStage> stages;
 
-    private SpeciesRules(CompiledTechnique[] techniques, Map<String, Integer> positions) {
+    private SpeciesRules(
+            CompiledTechnique[] techniques,
+            Map<String, Integer> positions,
+            List<CompiledStage> stages) {
         this.techniques = techniques;
         this.positions = positions;
+        this.stages = stages;
     }
 
-    static SpeciesRules compile(List<TechniqueRule> ordered, Traits traits) {
+    static SpeciesRules compile(
+            List<TechniqueRule> ordered, List<StageRule> stages, Traits traits) {
         var positions = new HashMap<String, Integer>();
         var techniques = new CompiledTechnique[ordered.size()];
+        var earlier = new HashMap<String, CompiledTechnique>();
+        var development = development(ordered, rule -> true);
         for (int i = 0; i < techniques.length; i++) {
             var rule = ordered.get(i);
-            var after = rule.after().stream().mapToInt(positions::get).toArray();
-            techniques[i] = CompiledTechnique.compile(rule, i, traits, after);
+            var waits = rule.purpose() == TechniqueRule.Purpose.STYLING;
+            techniques[i] =
+                    CompiledTechnique.compile(
+                            rule, i, traits, earlier, waits ? development : new int[0]);
             positions.put(rule.code(), i);
+            earlier.put(rule.code(), techniques[i]);
         }
-        return new SpeciesRules(techniques, Map.copyOf(positions));
+        var compiled =
+                stages.stream()
+                        .map(
+                                stage ->
+                                        CompiledStage.compile(
+                                                stage,
+                                                traits,
+                                                development(
+                                                        ordered,
+                                                        rule ->
+                                                                rule.stageOrder()
+                                                                        == stage.order())))
+                        .toList();
+        return new SpeciesRules(techniques, Map.copyOf(positions), compiled);
+    }
+
+    /** Positions of the techniques that make the material. */
+    private static int[] development(List<TechniqueRule> ordered, Predicate<TechniqueRule> which) {
+        return IntStream.range(0, ordered.size())
+                .filter(i -> ordered.get(i).purpose() == TechniqueRule.Purpose.DEVELOPMENT)
+                .filter(i -> which.test(ordered.get(i)))
+                .toArray();
     }
 
     List<Standing> standings(Subject subject, LocalDate on) {
@@ -35,7 +69,15 @@ final class SpeciesRules {
 
     Openings openings(Subject subject, LocalDate on) {
         var moment = new EvaluationContext(subject, on, positions);
-        return new Openings(moment, techniques, positions, standings(moment));
+        return new Openings(moment, techniques, positions, standings(moment), stages(moment));
+    }
+
+    List<StageStanding> stages(Subject subject, LocalDate on) {
+        return stages(new EvaluationContext(subject, on, positions));
+    }
+
+    private List<StageStanding> stages(EvaluationContext moment) {
+        return stages.stream().map(stage -> stage.judge(moment, techniques)).toList();
     }
 
     private List<Standing> standings(EvaluationContext moment) {

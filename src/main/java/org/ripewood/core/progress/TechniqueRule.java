@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
  * What the engine has to know of a technique.
  *
  * @param species with {@code groups}: whom it is for; both empty means every species
+ * @param purpose what it is to a tree's development
  * @param neededWhen null when every tree needs it
  * @param repeatAfterDays days after which it is due again; null when once is enough for a tree
  * @param after codes of techniques to be signed off first
@@ -19,6 +20,7 @@ import org.jspecify.annotations.Nullable;
 public record TechniqueRule(
         String code,
         int stageOrder,
+        Purpose purpose,
         Set<String> species,
         Set<String> groups,
         @Nullable Condition neededWhen,
@@ -31,6 +33,18 @@ public record TechniqueRule(
         int quietDaysBefore,
         @Nullable DoseRule dose,
         @Nullable String skillLesson) {
+
+    /** What a technique is to a tree's development. */
+    public enum Purpose {
+        /** Keeps a tree well; it moves nothing on. */
+        CARE,
+        /** Makes the material: as long as the tree needs it, nothing is styled. */
+        DEVELOPMENT,
+        /** Gives the tree its form, and waits until the material is there. */
+        STYLING,
+        /** Everything else: looks, choices, mending. */
+        OTHER
+    }
 
     /** Stress from which work counts as heavy (common practice, no source). */
     public static final double HEAVY_STRESS = 6;

@@ -33,7 +33,8 @@ final class Bench {
 
     static Criterion criterion(
             Fact fact, Requirement requirement, @Nullable Integer freshDays, boolean eye) {
-        return new Criterion(fact, requirement, freshDays, Strength.SHOULD, eye, List.of(), "why");
+        return new Criterion(
+                fact, requirement, freshDays, Strength.SHOULD, false, eye, List.of(), "why");
     }
 
     static SeasonRule season(String... stages) {
@@ -45,7 +46,9 @@ final class Bench {
     /** A technique that asks for nothing until told otherwise. */
     static final class RuleOf {
         final String code;
+        int stageOrder = 1;
         Set<String> groups = Set.of();
+        TechniqueRule.Purpose purpose = TechniqueRule.Purpose.OTHER;
         @Nullable Condition neededWhen;
         @Nullable Integer repeatAfterDays;
         List<String> after = List.of();
@@ -63,7 +66,8 @@ final class Bench {
         TechniqueRule make() {
             return new TechniqueRule(
                     code,
-                    1,
+                    stageOrder,
+                    purpose,
                     Set.of(),
                     groups,
                     neededWhen,

