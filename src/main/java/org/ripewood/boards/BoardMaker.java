@@ -149,16 +149,7 @@ public class BoardMaker {
                 keeper == null ? "" : keeper.name(),
                 HoldReasons.of(day),
                 EvidenceAges.of(day, withinWeeks),
-                stage(day));
-    }
-
-    private static String stage(TreeOnDay day) {
-        var order = ChecklistMaker.currentStage(day);
-        return day.content().stages().stream()
-                .filter(stage -> stage.order() == order)
-                .findFirst()
-                .map(stage -> stage.code())
-                .orElse("");
+                day.stage().code());
     }
 
     private Stream<Board.Report> waiting(TreeOnBoard tree) {

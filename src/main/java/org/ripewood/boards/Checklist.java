@@ -4,18 +4,23 @@ import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.course.Technique;
+import org.ripewood.standing.StageView;
 import org.ripewood.standing.TechniqueStanding;
 import org.ripewood.steps.Step;
 
 /**
  * What a student reads about one tree, the next thing to do first.
  *
+ * @param stage the stage it is in, and what is missing for the next
+ * @param careNow care that may be given now; it is no step
  * @param doNow steps to be done, sent-back ones first
  * @param reported steps that wait for an instructor's look
  */
 public record Checklist(
         long treeId,
         LocalDate on,
+        StageView stage,
+        List<TechniqueStanding> careNow,
         List<Item> doNow,
         List<Item> reported,
         List<TechniqueStanding> waiting,

@@ -31,8 +31,6 @@ public class ChecklistMaker {
     private static final Set<Verdict> WAITING =
             Set.of(Verdict.HELD, Verdict.SEASON, Verdict.LESSON);
 
-    private static final Set<Verdict> SETTLED = Set.of(Verdict.DONE, Verdict.NOT_NEEDED);
-
     private final SubjectGatherer gatherer;
     private final StepHistories teller;
 
@@ -52,10 +50,12 @@ public class ChecklistMaker {
         return new Checklist(
                 look.tree().id(),
                 look.on(),
+                tree.tellStage(),
+                look.careNow(),
                 items(tree, StepState::isWithStudent),
                 items(tree, state -> state == StepState.REPORTED),
                 waiting(tree),
-                MeasureNext.of(tree.content(), tree.standings()),
+                MeasureNext.of(tree),
                 done(tree),
                 care(tree, look.steps()));
     }
@@ -111,27 +111,12 @@ public class ChecklistMaker {
 
     /** Those of the tree's stage and the next come first. */
     static Stream<Standing> waitingStandings(TreeOnDay tree) {
-        var near = currentStage(tree) + 1;
+        var near = tree.stage().order() + 1;
         return tree.standings().stream()
                 .filter(standing -> WAITING.contains(standing.verdict()))
+                .filter(standing -> !tree.isCare(standing))
                 .filter(standing -> !tree.open().containsKey(standing.technique()))
                 .sorted(Comparator.comparing(standing -> stageOrder(tree, standing) > near));
-    }
-
-    /** The first stage with something left to do that is not done over and over. */
-    public static int currentStage(TreeOnDay tree) {
-        return tree.standings().stream()
-                .filter(standing -> !SETTLED.contains(standing.verdict()))
-                .filter(
-                        standing ->
-                                tree.content()
-                                                .technique(standing.technique())
-                                                .rule()
-                                                .repeatAfterDays()
-                                        == null)
-                .mapToInt(standing -> stageOrder(tree, standing))
-                .min()
-                .orElse(tree.content().stages().size());
     }
 
     private static int stageOrder(TreeOnDay tree, Standing standing) {

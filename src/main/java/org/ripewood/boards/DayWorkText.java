@@ -200,7 +200,7 @@ final class DayWorkText {
     }
 
     private List<String> toMeasure(TreeOnDay tree) {
-        return MeasureNext.of(content, tree.standings()).stream()
+        return MeasureNext.of(tree).stream()
                 .limit(MOST_TO_MEASURE)
                 .map(measure -> measure.title() + ": " + measure.how())
                 .toList();

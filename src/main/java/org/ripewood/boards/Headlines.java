@@ -61,7 +61,7 @@ final class Headlines {
         }
         for (var choice : ORDER) {
             var first =
-                    tree.with(choice.verdict()).stream()
+                    tree.steps(choice.verdict())
                             .filter(standing -> !choice.inSeason() || TreeOnDay.inSeason(standing))
                             .min(usefulness.mostUsefulFirst());
             if (first.isPresent()) {
@@ -144,7 +144,7 @@ final class Headlines {
 
     /** Held by something of its own rather than only by its turn, if there is one. */
     private @Nullable Standing firstHeld(TreeOnDay tree) {
-        return tree.with(Verdict.HELD).stream()
+        return tree.steps(Verdict.HELD)
                 .min(
                         Comparator.<Standing, Boolean>comparing(standing -> !heldByItself(standing))
                                 .thenComparing(usefulness.mostUsefulFirst()))
@@ -159,6 +159,7 @@ final class Headlines {
     static boolean holdsByItself(Reason reason) {
         return reason.truth() == Truth.NO
                 && !(reason instanceof Reason.OfOrder
+                        || reason instanceof Reason.OfDevelopment
                         || reason instanceof Reason.OfSeason
                         || reason instanceof Reason.OfSkill);
     }

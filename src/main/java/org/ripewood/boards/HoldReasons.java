@@ -22,7 +22,7 @@ final class HoldReasons {
     static Map<String, String> of(TreeOnDay tree) {
         var teller = new ReasonText(tree.content(), tree.subject().traits());
         var found = new LinkedHashMap<String, String>();
-        tree.with(Verdict.HELD).stream()
+        tree.steps(Verdict.HELD)
                 .flatMap(standing -> standing.reasons().stream())
                 .filter(Headlines::holdsByItself)
                 .forEach(

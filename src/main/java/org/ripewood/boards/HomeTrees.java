@@ -117,7 +117,7 @@ public class HomeTrees {
 
     private static TreeNext next(TreeOnDay tree, List<StepBrief> given) {
         var content = tree.content();
-        var measure = MeasureNext.of(content, tree.standings());
+        var measure = MeasureNext.of(tree);
         return new TreeNext(
                 tree.tree(),
                 content.species(tree.tree().species()).common(),

@@ -17,20 +17,25 @@ import org.ripewood.course.Content;
 import org.ripewood.standing.TreeOnDay;
 
 /**
- * What to look at next: facts missing or too old; first those that work of this season waits for,
- * of these the one most techniques wait for.
+ * What to look at next, a few things only: each would decide how a technique stands, since nothing
+ * known speaks against that technique. First what work of this season waits for, of these what most
+ * techniques wait for; care comes behind steps.
  */
 final class MeasureNext {
 
     private MeasureNext() {}
 
-    static List<Checklist.Measure> of(Content content, List<Standing> standings) {
+    /** More than these nobody measures in one go. */
+    static final int MOST = 3;
+
+    static List<Checklist.Measure> of(TreeOnDay tree) {
+        var content = tree.content();
         Map<Fact, Set<String>> waiting = new EnumMap<>(Fact.class);
         var inSeason = EnumSet.noneOf(Fact.class);
-        for (var standing : standings) {
-            if (standing.verdict() == Verdict.MEASURE || standing.verdict() == Verdict.HELD) {
+        for (var standing : tree.standings()) {
+            if (standing.verdict() == Verdict.MEASURE) {
                 var title = content.technique(standing.technique()).title();
-                var now = TreeOnDay.inSeason(standing);
+                var now = TreeOnDay.inSeason(standing) && !tree.isCare(standing);
                 eachUnknown(
                         standing,
                         fact -> {
@@ -47,6 +52,7 @@ final class MeasureNext {
                                         entry -> !inSeason.contains(entry.getKey()))
                                 .thenComparingInt(entry -> -entry.getValue().size())
                                 .thenComparing(Map.Entry::getKey))
+                .limit(MOST)
                 .map(entry -> measure(content, entry.getKey(), entry.getValue()))
                 .toList();
     }

@@ -13,6 +13,7 @@ import org.ripewood.pictures.Picture;
 import org.ripewood.records.Branch;
 import org.ripewood.records.ContainerStay;
 import org.ripewood.records.WorkDone;
+import org.ripewood.standing.StageView;
 import org.ripewood.trees.Tree;
 
 /**
@@ -27,6 +28,7 @@ record Passport(
         Tree tree,
         Species species,
         LocalDate on,
+        StageView stage,
         List<Seen> seen,
         List<ContainerStay> containers,
         Trunk trunk,

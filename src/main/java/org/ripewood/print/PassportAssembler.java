@@ -65,6 +65,7 @@ class PassportAssembler {
                 tree,
                 inForce.species(tree.species()),
                 look.on(),
+                look.day().tellStage(),
                 seen(inForce, look.day().state().facts()),
                 look.containers(),
                 growth.trunk(),

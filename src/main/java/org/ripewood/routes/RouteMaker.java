@@ -6,7 +6,6 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.boards.ChecklistMaker;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.route.Route;
 import org.ripewood.core.route.TreeRoute;
@@ -79,7 +78,7 @@ public class RouteMaker {
     }
 
     private static Stage next(TreeOnDay tree) {
-        int next = ChecklistMaker.currentStage(tree) + 1;
+        int next = tree.stage().order() + 1;
         var stages = tree.content().stages();
         return stages.stream()
                 .filter(stage -> stage.order() == next)

@@ -64,7 +64,7 @@ public final class OpeningText {
 
     private String because(Opening.Wait wait, String title) {
         var reason = wait.reason();
-        if (reason instanceof Reason.OfOrder) {
+        if (reason instanceof Reason.OfOrder || reason instanceof Reason.OfDevelopment) {
             return before(title, wait.before());
         }
         if (reason instanceof Reason.OfSkill) {
@@ -79,7 +79,7 @@ public final class OpeningText {
                 case MISSING -> "Look at this first: %s.".formatted(title);
                 case STALE -> "Look at this again: %s.".formatted(title);
                 case PROVISIONAL -> "An instructor has to look at this: %s.".formatted(title);
-                case MET, NOT_MET -> because(wait.outlook());
+                case MET, NOT_MET, ON_THE_DAY -> because(wait.outlook());
             };
         }
         return because(wait.outlook());

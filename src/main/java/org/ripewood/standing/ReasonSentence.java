@@ -18,6 +18,9 @@ final class ReasonSentence {
         if (key.startsWith("after.")) {
             return ofOrder(reason);
         }
+        if (key.startsWith("needs.")) {
+            return "“%s” is still needed, and comes before styling.".formatted(reason.title());
+        }
         if ("needed".equals(key) || "species".equals(key)) {
             return reason.why();
         }
@@ -47,6 +50,9 @@ final class ReasonSentence {
             case "STALE" ->
                     "%s is too old to go by, %s asked for."
                             .formatted(seen(reason), reason.required());
+            case "ON_THE_DAY" ->
+                    "%s is looked at on the day, %s asked for."
+                            .formatted(reason.title(), reason.required());
             case "PROVISIONAL" ->
                     "%s by the student's own eye; an instructor has to look."
                             .formatted(seen(reason));

@@ -44,6 +44,9 @@ public final class ReasonText {
         if (reason instanceof Reason.OfOrder order) {
             return tell(order, technique);
         }
+        if (reason instanceof Reason.OfDevelopment development) {
+            return tell(development);
+        }
         if (reason instanceof Reason.OfLoad load) {
             return tell(load);
         }
@@ -125,6 +128,14 @@ public final class ReasonText {
                                     "not signed off, and not known whether this tree needs it";
                         })
                 .why("“%s” builds on it.".formatted(technique))
+                .view();
+    }
+
+    private ReasonView tell(Reason.OfDevelopment reason) {
+        return new ReasonWords(reason, content.titleOf(reason.technique()))
+                .required("done, or no longer needed")
+                .observed("still needed by this tree")
+                .why("The material is made before it is styled: what is styled grows less.")
                 .view();
     }
 

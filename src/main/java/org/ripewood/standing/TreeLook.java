@@ -46,6 +46,7 @@ public record TreeLook(ReachedTree reached, Person keeper, TreeOnDay day, List<S
                 tree().id(),
                 on(),
                 day.content().revision(),
+                day.tellStage(),
                 day.standings().stream().map(day::tell).toList());
     }
 
@@ -65,6 +66,11 @@ public record TreeLook(ReachedTree reached, Person keeper, TreeOnDay day, List<S
                 .sorted(new TechniquePriority(day.content()).mostUsefulFirst())
                 .map(free -> told.get(free.technique()))
                 .toList();
+    }
+
+    /** Care that may be given now, in telling order; none of a tree that left the school. */
+    public List<TechniqueStanding> careNow() {
+        return tree().left() ? List.of() : day.careNow().stream().map(day::tell).toList();
     }
 
     /** How its wounds are going to close, and how its trunk thickens. */

@@ -5,14 +5,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.condition.TreeState;
+import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Openings;
 import org.ripewood.core.progress.Reason;
+import org.ripewood.core.progress.StageStanding;
 import org.ripewood.core.progress.Standing;
 import org.ripewood.core.progress.Subject;
+import org.ripewood.core.progress.TechniqueRule;
+import org.ripewood.core.progress.Value;
 import org.ripewood.core.progress.Verdict;
 import org.ripewood.course.Content;
+import org.ripewood.course.Stage;
 import org.ripewood.steps.StepBrief;
 import org.ripewood.trees.Tree;
 
@@ -49,15 +55,73 @@ public record TreeOnDay(
                 .findFirst();
     }
 
-    /** READY ones nobody has been given yet. */
+    /** READY steps nobody has been given yet; care is no step. */
     public List<Standing> free() {
-        return with(Verdict.READY).stream()
+        return steps(Verdict.READY)
                 .filter(standing -> !open.containsKey(standing.technique()))
                 .toList();
     }
 
     public List<Standing> with(Verdict verdict) {
         return standings().stream().filter(standing -> standing.verdict() == verdict).toList();
+    }
+
+    /** Those with a verdict that move the tree on; care, which only keeps it well, left out. */
+    public Stream<Standing> steps(Verdict verdict) {
+        return with(verdict).stream().filter(standing -> !isCare(standing));
+    }
+
+    /** Care that is READY: it may be given any time, and moves nothing on. */
+    public List<Standing> careNow() {
+        return with(Verdict.READY).stream().filter(this::isCare).toList();
+    }
+
+    /** Whether it is care, which is no step. */
+    public boolean isCare(Standing standing) {
+        return content.technique(standing.technique()).rule().purpose()
+                == TechniqueRule.Purpose.CARE;
+    }
+
+    /** The stage the tree is in: what an instructor said last, else what the rules tell. */
+    public Stage stage() {
+        var said = subject.facts().find(Fact.TRAINING_STAGE);
+        return said != null && said.value() instanceof Value.Word word
+                ? stage(word.word())
+                : byRules();
+    }
+
+    private Stage byRules() {
+        return stage(StageStanding.current(openings.stages()).stage());
+    }
+
+    private Stage stage(String code) {
+        return content.stages().stream()
+                .filter(stage -> stage.code().equals(code))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The stage the tree is in, and what is missing for the next. */
+    public StageView tellStage() {
+        var stage = stage();
+        var byRules = byRules();
+        var said = subject.facts().find(Fact.TRAINING_STAGE);
+        var upTo = openings.stages().subList(0, stage.order());
+        var teller = teller();
+        return new StageView(
+                stage.code(),
+                stage.title(),
+                stage.order(),
+                stage.aim(),
+                said == null ? null : said.observedOn(),
+                byRules.code(),
+                byRules.title(),
+                upTo.stream()
+                        .flatMap(standing -> standing.missing().stream())
+                        .map(reason -> teller.tell(reason, stage.title()))
+                        .distinct()
+                        .toList(),
+                upTo.get(upTo.size() - 1).howFar());
     }
 
     public TechniqueStanding tell(Standing standing) {

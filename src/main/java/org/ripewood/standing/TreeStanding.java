@@ -4,9 +4,13 @@ import java.time.LocalDate;
 import java.util.List;
 import org.ripewood.core.progress.Verdict;
 
-/** How all techniques stand for a tree on a day, in telling order. */
+/** The stage of a tree on a day, and how all techniques stand for it, in telling order. */
 public record TreeStanding(
-        long treeId, LocalDate on, String contentRevision, List<TechniqueStanding> techniques) {
+        long treeId,
+        LocalDate on,
+        String contentRevision,
+        StageView stage,
+        List<TechniqueStanding> techniques) {
 
     public TreeStanding {
         techniques = List.copyOf(techniques);

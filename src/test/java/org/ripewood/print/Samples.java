@@ -56,6 +56,7 @@ import org.ripewood.routes.RouteView;
 import org.ripewood.sessions.Session;
 import org.ripewood.standing.OpeningView;
 import org.ripewood.standing.ReasonView;
+import org.ripewood.standing.StageView;
 import org.ripewood.standing.TechniqueStanding;
 import org.ripewood.steps.Step;
 import org.ripewood.steps.StepState;
@@ -101,6 +102,7 @@ final class Samples {
                 new TechniqueRule(
                         code,
                         3,
+                        TechniqueRule.Purpose.OTHER,
                         Set.of(),
                         Set.of(),
                         null,
@@ -329,10 +331,25 @@ final class Samples {
                 null);
     }
 
+    static StageView stage() {
+        return new StageView(
+                "develop",
+                "Develop the trunk",
+                2,
+                "Thickness, taper and movement in the trunk.",
+                null,
+                "develop",
+                "Develop the trunk",
+                List.of(reason("NO", "Base against plan", 0.6)),
+                0.7);
+    }
+
     static Checklist checklist() {
         return new Checklist(
                 7,
                 ON,
+                stage(),
+                List.of(),
                 List.of(
                         new Checklist.Item(
                                 new Step(
@@ -491,6 +508,7 @@ final class Samples {
                 TREE,
                 fieldElm(),
                 ON,
+                stage(),
                 List.of(
                         seen(Fact.FRONT_MARK, Value.of("tentative"), "Front", Source.INSTRUCTOR),
                         seen(Fact.VIGOUR_INDEX, Value.of(74), "Vigour", Source.STUDENT),

@@ -23,6 +23,8 @@ public final class Elm {
     public static Tree readyButForSkill(
             School school, Actor instructor, Actor keeper, Assigner assigner) {
         var tree = school.tree(instructor, keeper, "ulmus_parvifolia");
+        Map.of("trunk_base_mm", "40", "trunk_target_mm", "42", "front_mark", "tentative")
+                .forEach((fact, value) -> school.see(instructor, tree, fact, value));
         Map.of(
                         "branches_hold", "no",
                         "vigour_index", "78",

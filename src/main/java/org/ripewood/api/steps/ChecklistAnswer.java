@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.ripewood.api.content.TechniqueAnswer;
 import org.ripewood.boards.Checklist;
+import org.ripewood.standing.StageView;
 import org.ripewood.standing.TechniqueStanding;
 import org.ripewood.steps.Step;
 
@@ -11,6 +12,8 @@ import org.ripewood.steps.Step;
 record ChecklistAnswer(
         long treeId,
         LocalDate on,
+        StageView stage,
+        List<TechniqueStanding> careNow,
         List<Item> doNow,
         List<TechniqueStanding> waiting,
         List<Checklist.Measure> measureNext,
@@ -23,6 +26,8 @@ record ChecklistAnswer(
         return new ChecklistAnswer(
                 checklist.treeId(),
                 checklist.on(),
+                checklist.stage(),
+                checklist.careNow(),
                 checklist.doNow().stream().map(ChecklistAnswer::item).toList(),
                 checklist.waiting(),
                 checklist.measureNext(),

@@ -12,6 +12,8 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.platform.CurrentUser;
@@ -77,13 +79,20 @@ class ObservationPages {
                 problem -> again(id, form, problem));
     }
 
+    /** Where on the tree's page a form stands, by its name. */
+    private static final Map<String, String> BACK_TO =
+            Map.of("reading", "#wounds", "stage", "#stage");
+
     private static FormState blank(@Nullable Long corrects) {
         var blank = FormState.fresh("observation");
         return corrects == null ? blank : blank.with("supersedes", corrects);
     }
 
     private static String back(long id, MultivaluedMap<String, String> form) {
-        return "/trees/" + id + ("reading".equals(form.getFirst("form")) ? "#wounds" : "#facts");
+        return "/trees/"
+                + id
+                + BACK_TO.getOrDefault(
+                        Objects.requireNonNullElse(form.getFirst("form"), ""), "#facts");
     }
 
     /** The page the form stood on: the tree's own, or that of one fact. */

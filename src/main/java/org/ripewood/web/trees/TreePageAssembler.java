@@ -67,6 +67,8 @@ class TreePageAssembler {
                 steps.stream().filter(line -> line.step().state().isOpen()).toList(),
                 steps.stream().filter(line -> !line.step().state().isOpen()).toList(),
                 look.proposals(standing),
+                look.careNow(),
+                inForce.stages(),
                 standing,
                 VerdictGroup.of(standing),
                 FactLines.known(inForce, look.day().state().facts()),

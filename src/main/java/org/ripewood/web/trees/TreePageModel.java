@@ -6,6 +6,7 @@ import org.ripewood.aftercare.Care;
 import org.ripewood.condition.Closing;
 import org.ripewood.condition.Trunk;
 import org.ripewood.course.Species;
+import org.ripewood.course.Stage;
 import org.ripewood.records.Branch;
 import org.ripewood.records.BranchRole;
 import org.ripewood.records.ContainerStay;
@@ -34,6 +35,8 @@ public record TreePageModel(
         List<StepLine> openSteps,
         List<StepLine> pastSteps,
         List<TechniqueStanding> proposals,
+        List<TechniqueStanding> careNow,
+        List<Stage> stages,
         TreeStanding standing,
         List<VerdictGroup> groups,
         List<FactLines.Block<FactLines.Known>> facts,
@@ -69,6 +72,14 @@ public record TreePageModel(
 
     public FormState observation() {
         return form("observation", "observedOn");
+    }
+
+    public FormState stageForm() {
+        return typed.orFresh(
+                "stage",
+                FormState.fresh("stage")
+                        .with("observedOn", standing.on())
+                        .with("value", standing.stage().code()));
     }
 
     public FormState wound() {
