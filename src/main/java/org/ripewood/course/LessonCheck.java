@@ -11,6 +11,13 @@ final class LessonCheck {
     static final List<String> SECTIONS =
             List.of("## What", "## Why", "## How", "## How to tell", "## Mistakes", "## Cautions");
 
+    /**
+     * What a lesson may end with, in this order, each or none: after the cautions, so that nobody
+     * tries a thing out who has not read them.
+     */
+    static final List<String> PRACTICE =
+            List.of("## Worked example", "## Exercise", "## Check yourself");
+
     private final ContentDocuments shelf;
     private final Codes techniques;
     private final Faults faults;
@@ -54,20 +61,38 @@ final class LessonCheck {
             if (!text.startsWith("#")) {
                 continue;
             }
-            if (next == SECTIONS.size() || !text.strip().equals(SECTIONS.get(next))) {
+            var after = after(next, text.strip());
+            if (after == next) {
                 faults.add(file, line, "\"%s\"".formatted(text.strip()), wanted(next));
                 return;
             }
-            next++;
+            next = after;
         }
         if (next < SECTIONS.size()) {
             faults.add(file, Math.max(0, line), "the end of the text", wanted(next));
         }
     }
 
+    /**
+     * How many places have been passed once this heading was read.
+     *
+     * @return {@code next} itself when the heading does not stand there
+     */
+    private static int after(int next, String heading) {
+        if (next < SECTIONS.size()) {
+            return heading.equals(SECTIONS.get(next)) ? next + 1 : next;
+        }
+        var place = SECTIONS.size() + PRACTICE.indexOf(heading);
+        return place >= next ? place + 1 : next;
+    }
+
     private static String wanted(int next) {
-        return next == SECTIONS.size()
+        if (next < SECTIONS.size()) {
+            return "the section \"%s\"".formatted(SECTIONS.get(next));
+        }
+        var left = PRACTICE.subList(next - SECTIONS.size(), PRACTICE.size());
+        return left.isEmpty()
                 ? "no further section"
-                : "the section \"%s\"".formatted(SECTIONS.get(next));
+                : "\"%s\", or no further section".formatted(String.join("\", \"", left));
     }
 }

@@ -356,12 +356,26 @@ class ContentFaultsTest {
                         "\"## Where\"",
                         "the section \"## Why\""),
                 new Edit(
-                        LESSON,
+                        "lessons/reading-a-tree.md",
                         "## Cautions",
                         "Cautions",
                         "\u0000",
                         "the end of the text",
                         "the section \"## Cautions\""),
+                new Edit(
+                        LESSON,
+                        "## Exercise",
+                        "## Homework",
+                        "## Homework",
+                        "\"## Homework\"",
+                        "\"## Exercise\", \"## Check yourself\", or no further section"),
+                new Edit(
+                        LESSON,
+                        "## Check yourself",
+                        "## Worked example",
+                        "\u0001",
+                        "\"## Worked example\"",
+                        "\"## Check yourself\", or no further section"),
                 new Edit(
                         VIGOUR,
                         "level: 2",

@@ -187,15 +187,40 @@ class PublishedFactsTest {
         assertThat(CONTENT.facts()).containsOnlyKeys(Fact.values());
     }
 
+    /** The lower end is a page; the upper one is what can be read in ten minutes. Our own. */
     @Test
     void aLessonHas250To1600Words() {
         for (var code : CONTENT.lessons().keySet()) {
-            var words =
-                    Arrays.stream(SHELF.body(code).text().split("\\s+", -1))
-                            .filter(word -> word.codePoints().anyMatch(Character::isLetterOrDigit))
-                            .count();
-            assertThat(words).as(code).isBetween(250L, 1600L);
+            assertThat(words(SHELF.body(code).text())).as(code).isBetween(250L, 1600L);
         }
+    }
+
+    /** What hands learn is not learnt from a summary. */
+    @Test
+    void aCraftHasAnExampleAnExerciseQuestionsAndAPicture() {
+        for (var code :
+                List.of(
+                        "repotting",
+                        "wiring-branches",
+                        "grafting",
+                        "refining-pines",
+                        "refining-deciduous",
+                        "growing-a-trunk",
+                        "guying-and-bending",
+                        "layering")) {
+            var text = SHELF.body(code).text();
+            assertThat(words(text)).as(code).isGreaterThanOrEqualTo(900);
+            assertThat(text).as(code).contains("![").contains(LessonCheck.PRACTICE);
+            var asked = text.substring(text.indexOf(LessonCheck.PRACTICE.get(2)));
+            assertThat(asked.split("\\?", -1)).as(code).hasSizeGreaterThanOrEqualTo(4);
+            assertThat(asked).as(code).containsPattern("(?s)\nAnswers:\n\n1\\. .*\n2\\. .*\n3\\. ");
+        }
+    }
+
+    private static long words(String text) {
+        return Arrays.stream(text.split("\\s+", -1))
+                .filter(word -> word.codePoints().anyMatch(Character::isLetterOrDigit))
+                .count();
     }
 
     @Test
