@@ -413,7 +413,7 @@ class ContentFaultsTest {
                         "the code of a lesson. Maybe “wiring-branches”."),
                 new Edit(
                         VIGOUR,
-                        "perLevel: [10, 32, 55, 70, 88]",
+                        "perLevel: [10, 32, 55, 70, 84]",
                         "perLevel: [10, 32, 55, 70]",
                         "perLevel",
                         "4 values",
@@ -556,10 +556,10 @@ class ContentFaultsTest {
                         "true or false for wire_on"),
                 new Edit(
                         VIGOUR,
-                        "perLevel: [10, 32, 55, 70, 88]",
-                        "perLevel: [10, 32, 55, 70, 880]",
-                        "880",
-                        "880",
+                        "perLevel: [10, 32, 55, 70, 84]",
+                        "perLevel: [10, 32, 55, 70, 840]",
+                        "840",
+                        "840",
                         "a number from 0 to 100 for vigour_index"),
                 new Edit(
                         VIGOUR,
