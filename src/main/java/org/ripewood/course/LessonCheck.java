@@ -30,7 +30,7 @@ final class LessonCheck {
     }
 
     void check() {
-        var pictures = new LessonPictureCheck(shelf.pictures().keySet(), faults);
+        var texts = new LessonTextCheck(shelf.pictures().keySet(), faults);
         shelf.all(ContentKind.LESSON)
                 .forEach(
                         (code, document) -> {
@@ -38,7 +38,7 @@ final class LessonCheck {
                             lesson.each("teaches").forEach(one -> techniques.check(one, faults));
                             checkPlace(code, lesson);
                             checkSections(document.file(), shelf.body(code));
-                            pictures.check(document.file(), shelf.body(code));
+                            texts.check(document.file(), shelf.body(code));
                         });
     }
 

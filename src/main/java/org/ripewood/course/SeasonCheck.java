@@ -1,12 +1,16 @@
 package org.ripewood.course;
 
 import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
 import org.ripewood.core.season.StageRange;
 
 /** Whether a season can open, and whether its stages are stages of a tree. */
 final class SeasonCheck {
 
     private static final String STAGES = "[0-9]{2}-[0-9]{2}";
+    private static final int STAGE_CODES = 100;
 
     private final ContentDocuments shelf;
     private final Faults faults;
@@ -25,6 +29,7 @@ final class SeasonCheck {
         }
         checkEverybodyLast(season);
         checkEverySpecies(technique, season);
+        checkEverOpen(technique, season);
     }
 
     private void checkEverybodyLast(Part season) {
@@ -69,6 +74,67 @@ final class SeasonCheck {
                     "no line for " + String.join(", ", without),
                     "a line for every species, or a last one without groups");
         }
+    }
+
+    /** What is avoided must leave something of what is open. */
+    private void checkEverOpen(Part technique, Part season) {
+        var never = new ArrayList<String>();
+        shelf.all(ContentKind.SPECIES)
+                .forEach(
+                        (code, species) -> {
+                            var groups = CrossReferences.groupsOf(species.top());
+                            var meant =
+                                    !technique.has("appliesTo")
+                                            || CrossReferences.hold(
+                                                    technique.at("appliesTo"), code, groups);
+                            if (meant && !everOpen(season, code, groups)) {
+                                never.add(code);
+                            }
+                        });
+        if (!never.isEmpty()) {
+            faults.add(
+                    season.at("avoid"),
+                    "every stage closed for " + String.join(", ", never),
+                    "lines that leave at least one stage open");
+        }
+    }
+
+    private static boolean everOpen(Part season, String code, Set<String> groups) {
+        var windows = season.each("windows");
+        var open =
+                windows.stream()
+                        .filter(line -> speaksOf(line, code, groups))
+                        .findFirst()
+                        .map(SeasonCheck::ranges)
+                        .orElse(List.of());
+        var closed =
+                season.each("avoid").stream()
+                        .filter(line -> speaksOf(line, code, groups))
+                        .flatMap(line -> ranges(line).stream())
+                        .toList();
+        if (!windows.isEmpty() && open.isEmpty()) {
+            // No line for the species, or stages that are none: told elsewhere.
+            return true;
+        }
+        return IntStream.range(0, STAGE_CODES)
+                .filter(stage -> windows.isEmpty() || holds(open, stage))
+                .anyMatch(stage -> !holds(closed, stage));
+    }
+
+    private static boolean speaksOf(Part line, String code, Set<String> groups) {
+        return (!line.has("groups") && !line.has("species"))
+                || CrossReferences.hold(line, code, groups);
+    }
+
+    private static boolean holds(List<StageRange> ranges, int stage) {
+        return ranges.stream().anyMatch(range -> range.holds(stage));
+    }
+
+    private static List<StageRange> ranges(Part line) {
+        return line.texts("stages").stream()
+                .filter(text -> text.matches(STAGES))
+                .map(StageRange::parse)
+                .toList();
     }
 
     /**

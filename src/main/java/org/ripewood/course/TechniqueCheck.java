@@ -38,6 +38,7 @@ final class TechniqueCheck {
         facts.checkCondition(technique.at("neededWhen"));
         checkCriteria(technique.each("criteria"));
         seasons.check(technique);
+        checkMinutes(technique);
         checkLoad(technique);
         checkDose(technique);
         technique.each("effects").forEach(this::checkEffect);
@@ -143,6 +144,25 @@ final class TechniqueCheck {
                     technique.at("recoveryDays"),
                     "stress %.0f over %.0f days".formatted(stress, days),
                     "stress and days of recovery both 0, or neither");
+        }
+    }
+
+    /** Who inspects needs time for it, and the instructor's minutes lie within the student's. */
+    private void checkMinutes(Part technique) {
+        var instructor = technique.at("minutes").at("instructor");
+        var student = technique.at("minutes").at("student");
+        if (!instructor.isThere() || !student.isThere()) {
+            return;
+        }
+        if (technique.at("irreversible").value().asBoolean(false) && instructor.number() == 0) {
+            faults.add(
+                    instructor, "0 minutes to inspect", "at least 1 where a step is irreversible");
+        }
+        if (student.number() < instructor.number()) {
+            faults.add(
+                    student,
+                    student.value().asString(),
+                    "at least the instructor's " + instructor.value().asString());
         }
     }
 
