@@ -16,6 +16,7 @@ import org.ripewood.records.WorksDone;
 import org.ripewood.records.Wounds;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.standing.Assigner;
+import org.ripewood.standing.Standings;
 import org.ripewood.steps.Reports;
 import org.ripewood.steps.SignOffs;
 import org.ripewood.trees.TreeSites;
@@ -48,6 +49,7 @@ class Rooms {
     final Reports reports;
     final SignOffs signOffs;
     final Assigner assigner;
+    final Standings standings;
     final CourseContent content;
     private final Inputs inputs;
 
@@ -69,6 +71,7 @@ class Rooms {
             Reports reports,
             SignOffs signOffs,
             Assigner assigner,
+            Standings standings,
             CourseContent content,
             Inputs inputs) {
         this.trees = trees;
@@ -88,6 +91,7 @@ class Rooms {
         this.reports = reports;
         this.signOffs = signOffs;
         this.assigner = assigner;
+        this.standings = standings;
         this.content = content;
         this.inputs = inputs;
     }

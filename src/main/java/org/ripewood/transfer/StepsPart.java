@@ -1,7 +1,9 @@
 package org.ripewood.transfer;
 
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
+import org.ripewood.platform.Actor;
 import org.ripewood.standing.NewAssignment;
 import org.ripewood.steps.NewReport;
 
@@ -10,6 +12,9 @@ final class StepsPart {
 
     /** What may happen to a step. */
     private static final String DEEDS = "assign, report, send_back, sign_off or withdraw";
+
+    /** Key of the reason that a season is closed. */
+    private static final String SEASON = "season";
 
     private final Rooms rooms;
     private final Script script;
@@ -57,13 +62,36 @@ final class StepsPart {
         script.add(
                 event,
                 day,
-                register ->
-                        register.put(
-                                step,
-                                rooms.assigner.assign(
-                                        register.actor(by),
-                                        register.id(tree),
-                                        rooms.checked(input))));
+                register -> {
+                    var actor = register.actor(by);
+                    var id = register.id(tree);
+                    var asked = withoutIdleSeason(actor, id, day, input);
+                    register.put(step, rooms.assigner.assign(actor, id, rooms.checked(asked)));
+                });
+    }
+
+    /**
+     * An offset may fall into any season, so that a waiver of it is needed on one day of loading
+     * and belongs to nothing on another; there it is left out.
+     */
+    private NewAssignment withoutIdleSeason(
+            Actor actor, long treeId, LocalDate day, NewAssignment asked) {
+        var waivers = asked.waivers();
+        if (waivers == null || !waivers.containsKey(SEASON)) {
+            return asked;
+        }
+        var closed =
+                rooms.standings.of(actor, treeId, day).techniques().stream()
+                        .filter(standing -> standing.technique().equals(asked.technique()))
+                        .flatMap(standing -> standing.against().stream())
+                        .anyMatch(reason -> reason.key().equals(SEASON));
+        if (closed) {
+            return asked;
+        }
+        var kept = new HashMap<>(waivers);
+        kept.remove(SEASON);
+        return new NewAssignment(
+                asked.technique(), asked.from(), asked.until(), asked.note(), kept);
     }
 
     private void readReport(Entry event, Ref step) {

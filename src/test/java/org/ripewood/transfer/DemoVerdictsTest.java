@@ -62,8 +62,10 @@ class DemoVerdictsTest {
                 "2028-04-12",
                 "2026-05-20",
                 "2026-07-01",
+                "2026-07-16",
                 "2026-08-15",
                 "2026-10-01",
+                "2026-11-05",
                 "2027-11-25"
             })
     void everythingCanBeSeenOnTheDemoSchool(LocalDate day) {
