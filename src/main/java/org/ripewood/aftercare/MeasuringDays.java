@@ -1,14 +1,14 @@
 package org.ripewood.aftercare;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.OptionalInt;
+import java.util.Objects;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.ripewood.aftercare.MeasuringDay.Subject;
 import org.ripewood.condition.TreeState;
 import org.ripewood.core.progress.Criterion;
-import org.ripewood.core.progress.Evidence;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.course.Content;
 
@@ -33,35 +33,35 @@ final class MeasuringDays {
                     Fact.WOUND_STALLED);
     private static final Set<Fact> TRUNK = Set.of(Fact.TRUNK_BASE_MM, Fact.TRUNK_BASE_SHARE);
 
-    private final OptionalInt woundsFreshDays;
-    private final OptionalInt trunkFreshDays;
+    private final @Nullable Criterion wounds;
+    private final @Nullable Criterion trunk;
 
-    private MeasuringDays(OptionalInt woundsFreshDays, OptionalInt trunkFreshDays) {
-        this.woundsFreshDays = woundsFreshDays;
-        this.trunkFreshDays = trunkFreshDays;
+    private MeasuringDays(@Nullable Criterion wounds, @Nullable Criterion trunk) {
+        this.wounds = wounds;
+        this.trunk = trunk;
     }
 
     static MeasuringDays by(Content content) {
         return new MeasuringDays(strictest(content, WOUNDS), strictest(content, TRUNK));
     }
 
-    private static OptionalInt strictest(Content content, Set<Fact> facts) {
+    /** The criterion on one of these facts that takes evidence for the shortest time. */
+    private static @Nullable Criterion strictest(Content content, Set<Fact> facts) {
         return content.techniques().values().stream()
                 .flatMap(technique -> technique.rule().criteria().stream())
                 .filter(criterion -> facts.contains(criterion.fact()))
-                .map(Criterion::freshDays)
-                .mapToInt(days -> days == null ? Integer.MAX_VALUE : days)
-                .filter(days -> days < Integer.MAX_VALUE)
-                .min();
+                .filter(criterion -> criterion.freshDays() != null)
+                .min(Comparator.comparing(c -> Objects.requireNonNull(c.freshDays())))
+                .orElse(null);
     }
 
     List<MeasuringDay> of(TreeState state) {
         var days = new ArrayList<MeasuringDay>();
         // a wound too narrow to count as open is looked at until it has closed
         if (state.facts().number(Fact.LARGEST_OPENING_MM) > 0) {
-            add(days, state, Subject.WOUNDS, Fact.LARGEST_OPENING_MM, woundsFreshDays);
+            add(days, state, Subject.WOUNDS, Fact.LARGEST_OPENING_MM, wounds);
         }
-        add(days, state, Subject.TRUNK, Fact.TRUNK_BASE_MM, trunkFreshDays);
+        add(days, state, Subject.TRUNK, Fact.TRUNK_BASE_MM, trunk);
         return days;
     }
 
@@ -70,10 +70,13 @@ final class MeasuringDays {
             TreeState state,
             Subject subject,
             Fact fact,
-            OptionalInt freshDays) {
+            @Nullable Criterion strictest) {
         var seen = state.facts().find(fact);
-        if (seen != null && freshDays.isPresent()) {
-            var by = staleAfter(seen, freshDays.getAsInt());
+        var by =
+                seen == null || strictest == null
+                        ? null
+                        : strictest.goodUntil(seen.observedOn(), state.growing());
+        if (seen != null && by != null) {
             if (!by.isBefore(state.on()) && !by.isAfter(state.on().plusDays(AHEAD_DAYS))) {
                 days.add(
                         new MeasuringDay(
@@ -84,9 +87,5 @@ final class MeasuringDays {
                                 by));
             }
         }
-    }
-
-    private static LocalDate staleAfter(Evidence seen, int freshDays) {
-        return seen.observedOn().plusDays(freshDays);
     }
 }

@@ -11,6 +11,7 @@ import org.ripewood.core.progress.Evidence;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Reason;
 import org.ripewood.core.progress.Verdict;
+import org.ripewood.core.season.GrowingDays;
 import org.ripewood.standing.TreeOnDay;
 
 /**
@@ -34,18 +35,19 @@ final class EvidenceAges {
         tree.standings().stream()
                 .filter(standing -> !SETTLED.contains(standing.verdict()))
                 .flatMap(standing -> standing.reasons().stream())
-                .flatMap(EvidenceAges::age)
+                .flatMap(reason -> age(reason, tree.subject().growing()))
                 .filter(age -> age.goodUntil().isBefore(horizon))
                 .forEach(age -> ages.merge(age.evidence().fact(), age, EvidenceAges::sooner));
         return ages;
     }
 
-    private static Stream<Age> age(Reason reason) {
+    private static Stream<Age> age(Reason reason, GrowingDays growing) {
         if (reason instanceof Reason.OfCriterion asked) {
             var evidence = asked.evidence();
-            var fresh = asked.criterion().freshDays();
-            if (evidence != null && fresh != null && asked.look() != Reason.Look.MISSING) {
-                return Stream.of(new Age(evidence, evidence.observedOn().plusDays(fresh)));
+            if (evidence != null && asked.look() != Reason.Look.MISSING) {
+                return Stream.ofNullable(
+                                asked.criterion().goodUntil(evidence.observedOn(), growing))
+                        .map(until -> new Age(evidence, until));
             }
         }
         return Stream.empty();

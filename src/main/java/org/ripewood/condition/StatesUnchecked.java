@@ -87,7 +87,8 @@ public class StatesUnchecked {
                         closedWounds.of(species),
                         facts,
                         growth);
-        return new TreeState(record, facts, ledger, stages(season, facts), forecasts);
+        return new TreeState(
+                record, facts, ledger, stages(season, facts), forecasts, season.growing());
     }
 
     /** The year of the species at the site, put right by what somebody saw last. */

@@ -7,6 +7,7 @@ import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Facts;
 import org.ripewood.core.progress.Forecasts;
 import org.ripewood.core.progress.WorkLedger;
+import org.ripewood.core.season.GrowingDays;
 import org.ripewood.core.season.StageClock;
 import org.ripewood.records.TreeRecord;
 import org.ripewood.records.WorkDone;
@@ -22,18 +23,21 @@ public final class TreeState {
     private final WorkLedger ledger;
     private final StageClock stages;
     private final TreeForecasts forecasts;
+    private final GrowingDays growing;
 
     TreeState(
             TreeRecord record,
             Facts facts,
             WorkLedger ledger,
             StageClock stages,
-            TreeForecasts forecasts) {
+            TreeForecasts forecasts,
+            GrowingDays growing) {
         this.record = record;
         this.facts = facts;
         this.ledger = ledger;
         this.stages = stages;
         this.forecasts = forecasts;
+        this.growing = growing;
     }
 
     /** What it follows from. */
@@ -67,6 +71,11 @@ public final class TreeState {
 
     public Forecasts forecasts() {
         return forecasts;
+    }
+
+    /** Days on which its kind grows at its site, by which evidence grows old. */
+    public GrowingDays growing() {
+        return growing;
     }
 
     /** Work done on it up to the day, oldest first. */

@@ -8,6 +8,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.core.progress.Ages;
 import org.ripewood.core.progress.Criterion;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Rulebook;
@@ -24,16 +26,17 @@ final class ContentBuilding {
     }
 
     Content build(String revision) {
-        var stages = stages();
+        var facts = facts();
+        var stages = stages(facts);
         var stageOrders = new LinkedHashMap<String, Integer>();
         stages.forEach(stage -> stageOrders.put(stage.code(), stage.order()));
         var species = each(ContentKind.SPECIES, SpeciesBuilding::species);
-        var techniques = techniques(stageOrders);
+        var techniques = techniques(stageOrders, facts);
         return new Content(
                 revision,
                 stages,
                 groups(),
-                facts(),
+                facts,
                 species,
                 techniques,
                 lessons(stageOrders),
@@ -45,12 +48,12 @@ final class ContentBuilding {
                         species.values().stream().map(Species::traits).toList()));
     }
 
-    private List<Stage> stages() {
+    private List<Stage> stages(Map<Fact, FactText> facts) {
         return shelf.entries(ContentKind.STAGES, "stages").stream()
                 .map(
                         stage ->
                                 new Stage(
-                                        RuleBuilding.stage(stage),
+                                        RuleBuilding.stage(stage, facts),
                                         stage.requireText("title"),
                                         stage.requireText("aim"),
                                         stage.requireText("ready")))
@@ -78,14 +81,20 @@ final class ContentBuilding {
                             code,
                             entry.requireText("title"),
                             entry.requireText("unit"),
-                            entry.requireText("how")));
+                            entry.requireText("how"),
+                            ages(entry.text("ages"))));
         }
         return facts;
     }
 
-    private Map<String, Technique> techniques(Map<String, Integer> stageOrders) {
+    private static Ages ages(@Nullable String word) {
+        return word == null ? Ages.DAYS : Ages.valueOf(word.toUpperCase(Locale.ROOT));
+    }
+
+    private Map<String, Technique> techniques(
+            Map<String, Integer> stageOrders, Map<Fact, FactText> facts) {
         var techniques = new LinkedHashMap<String, Technique>();
-        var building = new TechniqueBuilding(stageOrders, ofAllStyling());
+        var building = new TechniqueBuilding(stageOrders, facts, ofAllStyling(facts));
         var documents = shelf.all(ContentKind.TECHNIQUE);
         for (var code : TechniqueOrder.of(shelf).tellingOrder(stageOrders)) {
             var document = documents.get(code);
@@ -97,10 +106,10 @@ final class ContentBuilding {
     }
 
     /** The criteria that every technique of styling has. */
-    private List<Criterion> ofAllStyling() {
+    private List<Criterion> ofAllStyling(Map<Fact, FactText> facts) {
         return shelf.all(ContentKind.STAGES).values().stream()
                 .flatMap(one -> one.top().at("styling").each("criteria").stream())
-                .map(RuleBuilding::criterion)
+                .map(criterion -> RuleBuilding.criterion(criterion, facts))
                 .toList();
     }
 

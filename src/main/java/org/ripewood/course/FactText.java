@@ -1,4 +1,10 @@
 package org.ripewood.course;
 
-/** How a fact is called and measured. */
-public record FactText(String code, String title, String unit, String how) {}
+import org.ripewood.core.progress.Ages;
+
+/**
+ * How a fact is called and measured.
+ *
+ * @param ages by what evidence of it grows old
+ */
+public record FactText(String code, String title, String unit, String how, Ages ages) {}

@@ -1,8 +1,10 @@
 package org.ripewood.course;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import org.ripewood.core.progress.Ages;
 import org.ripewood.core.progress.Condition;
 import org.ripewood.core.progress.Criterion;
 import org.ripewood.core.progress.Fact;
@@ -34,7 +36,8 @@ final class RuleBuilding {
         return parts.stream().map(RuleBuilding::condition).toList();
     }
 
-    static Criterion criterion(Part criterion) {
+    static Criterion criterion(Part criterion, Map<Fact, FactText> facts) {
+        var text = facts.get(fact(criterion));
         var fresh = criterion.at("fresh");
         return new Criterion(
                 fact(criterion),
@@ -44,11 +47,12 @@ final class RuleBuilding {
                 criterion.has("onTheDay") && criterion.at("onTheDay").value().booleanValue(),
                 "instructor".equals(criterion.text("eye")),
                 criterion.each("overrides").stream().map(RuleBuilding::variant).toList(),
-                criterion.requireText("why"));
+                criterion.requireText("why"),
+                text == null ? Ages.DAYS : text.ages());
     }
 
     /** A stage with what a tree must have to leave it. */
-    static StageRule stage(Part stage) {
+    static StageRule stage(Part stage, Map<Fact, FactText> facts) {
         return new StageRule(
                 stage.requireText("code"),
                 stage.requireInt("order"),
@@ -56,7 +60,7 @@ final class RuleBuilding {
                         .map(
                                 one ->
                                         new StageRule.Asked(
-                                                criterion(one),
+                                                criterion(one, facts),
                                                 one.has("when") ? condition(one.at("when")) : null))
                         .toList());
     }

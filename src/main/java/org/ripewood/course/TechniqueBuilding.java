@@ -19,13 +19,18 @@ import org.ripewood.core.progress.Value;
 final class TechniqueBuilding {
 
     private final Map<String, Integer> stageOrders;
+    private final Map<Fact, FactText> facts;
     private final List<Criterion> ofAllStyling;
 
     /**
      * @param ofAllStyling criteria that every technique of styling has besides its own
      */
-    TechniqueBuilding(Map<String, Integer> stageOrders, List<Criterion> ofAllStyling) {
+    TechniqueBuilding(
+            Map<String, Integer> stageOrders,
+            Map<Fact, FactText> facts,
+            List<Criterion> ofAllStyling) {
         this.stageOrders = stageOrders;
+        this.facts = facts;
         this.ofAllStyling = ofAllStyling;
     }
 
@@ -80,7 +85,9 @@ final class TechniqueBuilding {
     private List<Criterion> criteria(Part technique) {
         var criteria =
                 new ArrayList<>(
-                        technique.each("criteria").stream().map(RuleBuilding::criterion).toList());
+                        technique.each("criteria").stream()
+                                .map(criterion -> RuleBuilding.criterion(criterion, facts))
+                                .toList());
         if (purpose(technique.text("purpose")) == TechniqueRule.Purpose.STYLING) {
             var own = criteria.stream().map(Criterion::key).collect(Collectors.toSet());
             ofAllStyling.stream()

@@ -7,6 +7,7 @@ import org.ripewood.core.season.Climate;
 import org.ripewood.core.season.GrowthTime;
 import org.ripewood.core.season.Habit;
 import org.ripewood.core.season.SeasonModel;
+import org.ripewood.core.season.StageDays;
 
 /** The years of one site by its temperatures, for every kind of tree asked for so far. */
 final class SiteYears {
@@ -17,6 +18,7 @@ final class SiteYears {
     private final LocalDate first;
     private final LocalDate last;
     private final Map<Habit, SeasonModel> models = new ConcurrentHashMap<>();
+    private final Map<Habit, StageDays> growing = new ConcurrentHashMap<>();
     private final Map<Kind, TreeSeason> seasons = new ConcurrentHashMap<>();
 
     SiteYears(Climate climate, LocalDate first, LocalDate last) {
@@ -27,17 +29,16 @@ final class SiteYears {
 
     TreeSeason of(Habit habit, double baseCelsius) {
         return seasons.computeIfAbsent(
-                new Kind(habit, baseCelsius),
-                kind -> {
-                    var model = model(habit);
-                    return new TreeSeason.Modelled(model, GrowthTime.of(model, habit, baseCelsius));
-                });
+                new Kind(habit, baseCelsius), kind -> once(habit, baseCelsius));
     }
 
     /** For a base nobody's species has; not kept, since there are as many as there are numbers. */
     TreeSeason once(Habit habit, double baseCelsius) {
         var model = model(habit);
-        return new TreeSeason.Modelled(model, GrowthTime.of(model, habit, baseCelsius));
+        return new TreeSeason.Modelled(
+                model,
+                GrowthTime.of(model, habit, baseCelsius),
+                growing.computeIfAbsent(habit, any -> StageDays.over(model, first, last)));
     }
 
     private SeasonModel model(Habit habit) {

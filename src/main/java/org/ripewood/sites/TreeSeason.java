@@ -1,16 +1,21 @@
 package org.ripewood.sites;
 
 import java.time.LocalDate;
+import org.ripewood.core.season.GrowingDays;
 import org.ripewood.core.season.GrowthDays;
 import org.ripewood.core.season.GrowthTime;
 import org.ripewood.core.season.SeasonModel;
 import org.ripewood.core.season.StageClock;
+import org.ripewood.core.season.StageDays;
 import org.ripewood.core.season.TypicalYear;
 
 /** The year of one kind of tree at one site. */
 public sealed interface TreeSeason {
 
     GrowthDays growth();
+
+    /** Days on which it grows, known even where temperatures are not. */
+    GrowingDays growing();
 
     /** Its stages when nobody has looked. */
     StageClock usual();
@@ -26,6 +31,11 @@ public sealed interface TreeSeason {
         }
 
         @Override
+        public GrowingDays growing() {
+            return new StageDays(year);
+        }
+
+        @Override
         public StageClock usual() {
             return year;
         }
@@ -37,7 +47,7 @@ public sealed interface TreeSeason {
     }
 
     /** By the temperatures of the site. */
-    record Modelled(SeasonModel model, GrowthTime growth) implements TreeSeason {
+    record Modelled(SeasonModel model, GrowthTime growth, StageDays growing) implements TreeSeason {
         @Override
         public StageClock usual() {
             return model;

@@ -1,9 +1,13 @@
 package org.ripewood.standing;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.core.progress.Ages;
 import org.ripewood.core.progress.DoseRule;
+import org.ripewood.core.progress.Evidence;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Reason;
 import org.ripewood.core.progress.Standing;
@@ -16,6 +20,8 @@ import org.ripewood.steps.Wording;
 /** Puts the engine's reasons into words: title, what is asked for, what there is, and why. */
 public final class ReasonText {
 
+    private static final String STILL_GOOD = " (judged before its rest, still good)";
+
     private final Content content;
     private final SeasonReasonText seasons;
 
@@ -26,7 +32,13 @@ public final class ReasonText {
 
     public List<ReasonView> tell(Standing standing) {
         var title = content.titleOf(standing.technique());
-        return standing.reasons().stream().map(reason -> tell(reason, title)).toList();
+        return standing.reasons().stream()
+                .map(
+                        reason ->
+                                reason instanceof Reason.OfCriterion criterion
+                                        ? tellCriterion(criterion, standing.on())
+                                        : tell(reason, title))
+                .toList();
     }
 
     /**
@@ -36,7 +48,7 @@ public final class ReasonText {
      */
     public ReasonView tell(Reason reason, String technique) {
         if (reason instanceof Reason.OfCriterion criterion) {
-            return tell(criterion);
+            return tellCriterion(criterion, null);
         }
         if (reason instanceof Reason.OfNeed need) {
             return tell(need);
@@ -78,7 +90,10 @@ public final class ReasonText {
         throw new IllegalStateException("no words for " + reason);
     }
 
-    private ReasonView tell(Reason.OfCriterion reason) {
+    /**
+     * @param on the day it is told for; null when nobody asks how old the evidence is
+     */
+    private ReasonView tellCriterion(Reason.OfCriterion reason, @Nullable LocalDate on) {
         var criterion = reason.criterion();
         var fact = criterion.fact();
         var text = content.text(fact);
@@ -89,7 +104,9 @@ public final class ReasonText {
                         .look(reason.look());
         var evidence = reason.evidence();
         if (evidence != null && reason.look() != Reason.Look.MISSING) {
-            words.observed(Wording.value(fact, evidence.value())).from(evidence);
+            var value = Wording.value(fact, evidence.value());
+            words.observed(rested(reason, evidence, on) ? value + STILL_GOOD : value)
+                    .from(evidence);
         }
         if (reason.truth() == Truth.UNKNOWN) {
             var how =
@@ -99,6 +116,17 @@ public final class ReasonText {
             words.how(how);
         }
         return reason.truth() == Truth.YES ? words.view() : words.toRecord(fact).view();
+    }
+
+    /** Whether evidence would be too old by the calendar and is not, as the tree was at rest. */
+    private static boolean rested(
+            Reason.OfCriterion reason, Evidence evidence, @Nullable LocalDate on) {
+        var fresh = reason.criterion().freshDays();
+        return on != null
+                && fresh != null
+                && reason.criterion().ages() == Ages.GROWTH
+                && reason.look() != Reason.Look.STALE
+                && evidence.observedOn().plusDays(fresh).isBefore(on);
     }
 
     private ReasonView tell(Reason.OfNeed reason) {

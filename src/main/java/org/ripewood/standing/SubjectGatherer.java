@@ -164,7 +164,8 @@ public class SubjectGatherer {
                 signedOff,
                 skills,
                 state.stages(),
-                state.forecasts());
+                state.forecasts(),
+                state.growing());
     }
 
     /** Only students have skills to show; everybody else is trusted with the work. */

@@ -26,6 +26,7 @@ import org.ripewood.core.growth.CallusPace;
 import org.ripewood.core.growth.ClosureForecast;
 import org.ripewood.core.growth.TaperProfile;
 import org.ripewood.core.growth.Thickening;
+import org.ripewood.core.progress.Ages;
 import org.ripewood.core.progress.Evidence;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.SeasonRule;
@@ -642,7 +643,7 @@ final class Samples {
 
     private static Passport.Seen seen(Fact fact, Value value, String title, Source source) {
         return new Passport.Seen(
-                new FactText(fact.code(), title, fact.unit(), ""),
+                new FactText(fact.code(), title, fact.unit(), "", Ages.DAYS),
                 new Evidence(fact, value, ON.minusDays(15), source, "Stan Student", 1));
     }
 

@@ -6,7 +6,11 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.course.Content;
 
-/** What can be known of a tree, how it is measured and what may be written down. */
+/**
+ * What can be known of a tree, how it is measured and what may be written down.
+ *
+ * @param ages growth, days or never: by what evidence of it grows old
+ */
 record FactAnswer(
         String code,
         String title,
@@ -17,7 +21,8 @@ record FactAnswer(
         @Nullable Double least,
         @Nullable Double most,
         List<String> words,
-        boolean recordable) {
+        boolean recordable,
+        String ages) {
 
     static FactAnswer of(Fact fact, Content content) {
         var text = content.text(fact);
@@ -32,6 +37,7 @@ record FactAnswer(
                 number ? fact.least() : null,
                 number ? fact.most() : null,
                 fact.words(),
-                fact.recordable());
+                fact.recordable(),
+                text.ages().name().toLowerCase(Locale.ROOT));
     }
 }

@@ -44,16 +44,18 @@ final class CompiledCriterion {
             return new Reason.OfCriterion(key, criterion, required, look, null, onTheDay ? 1 : 0);
         }
         var met = required.metBy(seen.value());
-        var look = look(seen, moment.ageDays(seen), met);
+        var look = look(seen, moment, met);
         var howFar = met ? 1 : required.howFar(seen.value());
         return new Reason.OfCriterion(key, criterion, required, look, seen.evidence(), howFar);
     }
 
-    private Reason.Look look(Facts.Seen seen, long ageDays, boolean met) {
+    private Reason.Look look(Facts.Seen seen, EvaluationContext moment, boolean met) {
+        long ageDays = moment.ageDays(seen);
         if (ageDays < 0) {
             return onTheDay ? Reason.Look.ON_THE_DAY : Reason.Look.MISSING;
         }
-        if (ageDays > freshDays) {
+        // growing days are never more than days of the calendar, which cost nothing to count
+        if (ageDays > freshDays && moment.age(seen, criterion.ages()) > freshDays) {
             return onTheDay ? Reason.Look.ON_THE_DAY : Reason.Look.STALE;
         }
         if (!met) {

@@ -1,8 +1,10 @@
 package org.ripewood.core.progress;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.core.season.GrowingDays;
 
 /**
  * One thing a technique waits for.
@@ -14,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param overrides other requirements for some species: one naming the species wins over one naming
  *     a group, and of equals the later
  * @param why the sentence that teaches why
+ * @param ages by what its days of freshness are counted
  */
 public record Criterion(
         Fact fact,
@@ -23,7 +26,8 @@ public record Criterion(
         boolean onTheDay,
         boolean instructorsEye,
         List<Variant> overrides,
-        String why) {
+        String why,
+        Ages ages) {
 
     /** Another requirement for some species. */
     public record Variant(Set<String> species, Set<String> groups, Requirement requirement) {
@@ -31,6 +35,28 @@ public record Criterion(
             species = Set.copyOf(species);
             groups = Set.copyOf(groups);
         }
+    }
+
+    /** A criterion whose evidence ages in days of the calendar. */
+    public Criterion(
+            Fact fact,
+            Requirement requirement,
+            @Nullable Integer freshDays,
+            Strength strength,
+            boolean onTheDay,
+            boolean instructorsEye,
+            List<Variant> overrides,
+            String why) {
+        this(
+                fact,
+                requirement,
+                freshDays,
+                strength,
+                onTheDay,
+                instructorsEye,
+                overrides,
+                why,
+                Ages.DAYS);
     }
 
     public Criterion {
@@ -45,6 +71,20 @@ public record Criterion(
     /** Names the criterion within its technique, for waivers and stored decisions. */
     public String key() {
         return fact.code() + "." + requirement.kind();
+    }
+
+    /**
+     * The last day on which evidence is good; null when it does not grow old.
+     *
+     * @param growing of the tree's kind at its place
+     */
+    public @Nullable LocalDate goodUntil(LocalDate seenOn, GrowingDays growing) {
+        if (freshDays == null || ages == Ages.NEVER) {
+            return null;
+        }
+        return ages == Ages.DAYS
+                ? seenOn.plusDays(freshDays)
+                : growing.lastWithin(seenOn, freshDays);
     }
 
     /** The requirement as it stands for a species. */

@@ -22,6 +22,9 @@ final class EvaluationContext {
     private final @Nullable LocalDate[] doneOn;
     private final @Nullable Truth[] needs;
 
+    /** By fact: growing days since it was seen, plus one; 0 where nobody has asked. */
+    private final long[] grown = new long[Fact.values().length];
+
     /**
      * @param positions technique code to the position that other methods go by
      */
@@ -67,6 +70,23 @@ final class EvaluationContext {
     /** Days since evidence was seen; evidence from after the day counts as not there. */
     long ageDays(Facts.Seen seen) {
         return epochDay - seen.epochDay();
+    }
+
+    /**
+     * Days that count since evidence was seen, by what it ages by.
+     *
+     * @param seen what the tree's facts hold, so that each fact is counted once
+     */
+    long age(Facts.Seen seen, Ages ages) {
+        if (ages != Ages.GROWTH) {
+            return ages == Ages.DAYS ? ageDays(seen) : 0;
+        }
+        var evidence = seen.evidence();
+        int fact = evidence.fact().ordinal();
+        if (grown[fact] == 0) {
+            grown[fact] = 1 + subject.growing().between(evidence.observedOn(), on);
+        }
+        return grown[fact] - 1;
     }
 
     /** Whether a condition holds; several techniques may wait for the same one to be needed. */

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.core.season.GrowingDays;
 import org.ripewood.core.season.StageClock;
 
 /**
@@ -14,6 +15,7 @@ import org.ripewood.core.season.StageClock;
  * @param skills lessons whose skill the keeper has shown; null when the keeper is no student
  * @param stages the tree's growth stage by day
  * @param forecasts when what is not yet so will be
+ * @param growing days on which it grows, by which evidence grows old
  */
 public record Subject(
         Traits traits,
@@ -22,11 +24,24 @@ public record Subject(
         Map<String, LocalDate> signedOff,
         @Nullable Set<String> skills,
         StageClock stages,
-        Forecasts forecasts) {
+        Forecasts forecasts,
+        GrowingDays growing) {
 
     public Subject {
         signedOff = Map.copyOf(signedOff);
         skills = skills == null ? null : Set.copyOf(skills);
+    }
+
+    /** A tree of which no year is known: it grows every day. */
+    public Subject(
+            Traits traits,
+            Facts facts,
+            WorkLedger ledger,
+            Map<String, LocalDate> signedOff,
+            @Nullable Set<String> skills,
+            StageClock stages,
+            Forecasts forecasts) {
+        this(traits, facts, ledger, signedOff, skills, stages, forecasts, GrowingDays.EVERY_DAY);
     }
 
     /** A tree of which nothing is forecast. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.core.season.GrowingDays;
 import org.ripewood.core.season.Habit;
 import org.ripewood.core.season.StageClock;
 import org.ripewood.core.season.StageRange;
@@ -94,6 +95,7 @@ final class Bench {
         double latitude = 50;
         Recovery recovery = Recovery.PLAIN;
         Forecasts forecasts = Forecasts.NONE;
+        GrowingDays growing = GrowingDays.EVERY_DAY;
 
         TreeOf saw(Fact fact, double amount) {
             return saw(fact, Value.of(amount));
@@ -116,7 +118,8 @@ final class Bench {
                     signedOff,
                     skills,
                     stages,
-                    forecasts);
+                    forecasts,
+                    growing);
         }
     }
 
