@@ -81,8 +81,9 @@ class ClosedWounds {
     }
 
     private void collect(TreeRecord record, Species species, Map<CallusPace, List<Double>> rates) {
-        var vigour = new FactsOnDay(record).vigour();
-        var growth = seasons.of(record.site(), species).growth();
+        var season = seasons.of(record.site(), species);
+        var vigour = new FactsOnDay(record, TreeKind.of(species, season)).vigour();
+        var growth = season.growth();
         for (var wound : record.wounds()) {
             ClosurePriors.rateOf(
                             wound.closure(),

@@ -17,14 +17,25 @@ public final class FactsOnDay {
             List.of(Fact.values()).stream().filter(fact -> fact.untilSaid() != null).toList();
 
     private final TreeRecord record;
+    private final TreeKind kind;
     private final List<Evidence> observed;
     private final Facts seen;
 
-    public FactsOnDay(TreeRecord record) {
+    FactsOnDay(TreeRecord record, TreeKind kind) {
         this.record = record;
+        this.kind = kind;
         this.observed = observed(record);
         this.seen = Facts.of(observed);
-        observed.addAll(VigourFacts.of(seen, record.on()));
+        addVigour();
+    }
+
+    /** A ratio that a series tells stands in place of one that was reckoned by hand. */
+    private void addVigour() {
+        var derived = VigourFacts.of(record, seen, kind);
+        if (derived.stream().anyMatch(told -> told.fact() == Fact.SHOOT_EXTENSION_RATIO)) {
+            observed.removeIf(entered -> entered.fact() == Fact.SHOOT_EXTENSION_RATIO);
+        }
+        observed.addAll(derived);
     }
 
     /** The vigour index, which recovery and closing go by; NaN when it is not known. */
@@ -41,7 +52,7 @@ public final class FactsOnDay {
     public Facts all(WorkLedger ledger, GrowthDays growth) {
         var evidence = new ArrayList<>(observed);
         evidence.addAll(TrunkFacts.of(record, seen));
-        evidence.addAll(WoundFacts.of(record, growth));
+        evidence.addAll(WoundFacts.of(record, growth, kind.leastWoundMm()));
         evidence.addAll(BranchFacts.of(record));
         evidence.addAll(WireFacts.of(record));
         evidence.addAll(ContainerFacts.of(record));

@@ -76,7 +76,8 @@ public class StatesUnchecked {
     private TreeState state(TreeRecord record, Content content) {
         var species = content.species(record.tree().species());
         var season = seasons.of(record.site(), species);
-        var onDay = new FactsOnDay(record);
+        var kind = TreeKind.of(species, season);
+        var onDay = new FactsOnDay(record, kind);
         var growth = season.growth();
         var ledger = record.ledger(Recovery.of(growth, onDay.vigour(), species.traits()));
         var facts = onDay.all(ledger, growth);
@@ -86,7 +87,8 @@ public class StatesUnchecked {
                         fact -> content.text(fact).title(),
                         closedWounds.of(species),
                         facts,
-                        growth);
+                        growth,
+                        kind.leastWoundMm());
         return new TreeState(
                 record, facts, ledger, stages(season, facts), forecasts, season.growing());
     }

@@ -36,6 +36,7 @@ final class TreeForecasts implements Forecasts {
 
     /**
      * @param titles what facts are called
+     * @param leastWoundMm first width from which a cut counts as a wound
      * @param closing what is believed of how the tree's kind closes wounds
      */
     TreeForecasts(
@@ -43,13 +44,14 @@ final class TreeForecasts implements Forecasts {
             Function<Fact, String> titles,
             RateBelief closing,
             Facts facts,
-            GrowthDays growth) {
+            GrowthDays growth,
+            double leastWoundMm) {
         this.record = record;
         this.titles = titles;
         this.closing = closing;
         this.facts = facts;
         this.growth = growth;
-        this.wounds = record.wounds().stream().filter(wound -> !wound.deadwoodByDesign()).toList();
+        this.wounds = WoundFacts.counted(record, leastWoundMm);
     }
 
     @Override
@@ -71,7 +73,7 @@ final class TreeForecasts implements Forecasts {
 
     private @Nullable Outlook whenAtMost(Fact fact, double bound, LocalDate from) {
         return switch (fact) {
-            case LARGEST_OPENING_MM -> allAtMost(wound -> bound, from);
+            case LARGEST_OPENING_MM -> allAtMost(wounds.stream(), wound -> bound, from);
             case OPEN_WOUNDS -> openAtMost(bound, from);
             case FRESH_WOUNDS -> freshAtMost(bound);
             default -> null;
@@ -81,7 +83,10 @@ final class TreeForecasts implements Forecasts {
     private @Nullable Outlook whenAtLeast(Fact fact, double bound, LocalDate from) {
         return switch (fact) {
             case SMALLEST_CLOSURE_PERCENT ->
-                    allAtMost(wound -> wound.firstWidthMm() * (1 - bound / 100), from);
+                    allAtMost(
+                            wounds.stream().filter(WoundFacts::closureAsked),
+                            wound -> wound.firstWidthMm() * (1 - bound / 100),
+                            from);
             case TRUNK_BASE_MM -> trunk().whenAtLeast(bound, from);
             case TRUNK_BASE_SHARE -> baseAtLeast(bound, from);
             default -> null;
@@ -131,11 +136,9 @@ final class TreeForecasts implements Forecasts {
         double askedOf(Wound wound);
     }
 
-    private Outlook allAtMost(Width mm, LocalDate from) {
+    private Outlook allAtMost(Stream<Wound> asked, Width mm, LocalDate from) {
         return Outlook.allOf(
-                wounds.stream()
-                        .map(wound -> closing(wound).whenAtMost(mm.askedOf(wound), from))
-                        .toList());
+                asked.map(wound -> closing(wound).whenAtMost(mm.askedOf(wound), from)).toList());
     }
 
     /** Of more wounds than may be open, those that close first have to have closed. */

@@ -1,65 +1,182 @@
 package org.ripewood.condition;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.ripewood.core.growth.AgedVigour;
+import org.ripewood.core.growth.ShootGrade;
 import org.ripewood.core.growth.VigourGrade;
 import org.ripewood.core.growth.VigourIndex;
 import org.ripewood.core.progress.Evidence;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Facts;
+import org.ripewood.core.progress.Source;
+import org.ripewood.core.progress.Value;
+import org.ripewood.core.season.GrowingDays;
+import org.ripewood.records.Observation;
+import org.ripewood.records.TreeRecord;
 
 /**
- * Strength, from the four grades when all of them are known; what was seen longer ago counts less.
+ * Strength, from the grades that are known; what was seen longer ago counts less.
+ *
+ * <p>Shoots are measured once a year, so they date the index only when newer ones could have been
+ * measured.
  */
 final class VigourFacts {
 
-    private static final Map<Fact, VigourGrade> GRADES =
-            Map.of(
-                    Fact.SHOOT_EXTENSION_RATIO, VigourGrade.SHOOT,
-                    Fact.FOLIAGE_LOSS_PERCENT, VigourGrade.FOLIAGE,
-                    Fact.LEAF_COLOUR_GRADE, VigourGrade.COLOUR,
-                    Fact.DIEBACK_PERCENT, VigourGrade.DIEBACK);
+    /** Growing days over which an instructor's judgement stands against a look that tells less. */
+    private static final int JUDGEMENT_STANDS_DAYS = 120;
 
-    private VigourFacts() {}
+    private final Facts seen;
+    private final LocalDate on;
+    private final GrowingDays growing;
+    private final ShootSeasons shoots;
+    private final TreeKind kind;
+    private final TreeRecord record;
+    private final List<AgedVigour.Seen> looks = new ArrayList<>();
+    private final List<LocalDate> dates = new ArrayList<>();
+    private final List<Source> sources = new ArrayList<>();
 
-    static List<Evidence> of(Facts seen, LocalDate on) {
-        var parts = GRADES.keySet().stream().map(seen::find).filter(Objects::nonNull).toList();
-        if (parts.size() < GRADES.size()) {
-            return List.of();
-        }
-        var graded =
-                VigourIndex.graded(
-                        seen.number(Fact.SHOOT_EXTENSION_RATIO),
-                        seen.number(Fact.FOLIAGE_LOSS_PERCENT),
-                        seen.number(Fact.LEAF_COLOUR_GRADE),
-                        seen.number(Fact.DIEBACK_PERCENT));
-        var looks =
-                parts.stream()
-                        .map(
-                                part ->
-                                        new AgedVigour.Seen(
-                                                grade(part.fact()),
-                                                graded.of(grade(part.fact())),
-                                                part.observedOn()))
-                        .toList();
-        return AgedVigour.of(looks, on)
-                .map(
-                        vigour ->
-                                Derived.number(
-                                        Fact.VIGOUR_INDEX,
-                                        vigour.index(),
-                                        Derived.oldest(parts.stream().map(Evidence::observedOn)),
-                                        Derived.sourceOf(
-                                                parts.stream().map(Evidence::source).toList()),
-                                        "shoots, foliage, colour and dead twigs"))
-                .map(List::of)
-                .orElse(List.of());
+    private VigourFacts(TreeRecord record, Facts seen, TreeKind kind) {
+        this.record = record;
+        this.seen = seen;
+        this.on = record.on();
+        this.kind = kind;
+        this.growing = kind.growing();
+        this.shoots = new ShootSeasons(record, growing);
     }
 
-    private static VigourGrade grade(Fact fact) {
-        return Objects.requireNonNull(GRADES.get(fact));
+    /** The ratio of the shoots where a series tells it, and the index where enough is known. */
+    static List<Evidence> of(TreeRecord record, Facts seen, TreeKind kind) {
+        var facts = new VigourFacts(record, seen, kind);
+        return Stream.of(facts.ratio(), facts.index()).flatMap(Stream::ofNullable).toList();
+    }
+
+    /** The measured ratio, as seen with the newest shoots; null without earlier seasons. */
+    private @Nullable Evidence ratio() {
+        var newest = newest();
+        var ratio = shoots.ratio();
+        if (newest == null || ratio == null) {
+            return null;
+        }
+        var source = newest.seen().source();
+        return Derived.number(
+                Fact.SHOOT_EXTENSION_RATIO,
+                ratio,
+                newest.seen().observedOn(),
+                source == Source.STUDENT ? Source.STUDENT : Source.DERIVED,
+                "shoots season by season");
+    }
+
+    private @Nullable Evidence index() {
+        shoot();
+        look(Fact.FOLIAGE_LOSS_PERCENT, VigourGrade.FOLIAGE, VigourIndex::lossGrade);
+        look(Fact.LEAF_COLOUR_GRADE, VigourGrade.COLOUR, grade -> grade);
+        look(Fact.DIEBACK_PERCENT, VigourGrade.DIEBACK, VigourIndex::diebackGrade);
+        var vigour = AgedVigour.of(looks, on, growing).orElse(null);
+        var told = vigour == null ? OptionalDouble.empty() : vigour.told();
+        if (vigour == null || told.isEmpty()) {
+            return null;
+        }
+        var source = Derived.sourceOf(sources);
+        if (source == Source.STUDENT || vigour.hasGaps()) {
+            var judged = judged();
+            if (!Double.isNaN(judged) && vigour.index() >= judged) {
+                return null;
+            }
+        }
+        return Derived.number(
+                Fact.VIGOUR_INDEX,
+                told.getAsDouble(),
+                Derived.oldest(dates.stream()),
+                source,
+                vigour.hasGaps()
+                        ? "three of shoots, foliage, colour and dead twigs"
+                        : "shoots, foliage, colour and dead twigs");
+    }
+
+    /**
+     * What an instructor judged and the tree has not outgrown; NaN for nothing. It stands against a
+     * student's look or one with gaps, unless that shows the tree weaker.
+     */
+    private double judged() {
+        var judged = seen.find(Fact.VIGOUR_INDEX);
+        return judged != null
+                        && judged.source() == Source.INSTRUCTOR
+                        && growing.between(judged.observedOn(), on) <= JUDGEMENT_STANDS_DAYS
+                ? seen.number(Fact.VIGOUR_INDEX)
+                : Double.NaN;
+    }
+
+    private void shoot() {
+        var newest = newest();
+        var entered = enteredRatio();
+        if (newest != null) {
+            var ratio = shoots.ratio();
+            if (ratio == null && entered != null && sameSeason(entered, newest.seen())) {
+                ratio = number(entered);
+            }
+            grade(
+                    newest.seen(),
+                    new ShootGrade(newest.mm(), ratio, newest.inGround(), kind.shoots()));
+        } else if (entered != null) {
+            grade(entered, new ShootGrade(null, number(entered), false, null));
+        }
+    }
+
+    /** The newest measured shoots; null when a ratio was entered for a later season. */
+    private ShootSeasons.@Nullable Shoots newest() {
+        var newest = shoots.newest();
+        var entered = enteredRatio();
+        return newest == null
+                        || (entered != null
+                                && shoots.seasonOf(entered.observedOn()).isAfter(newest.season()))
+                ? null
+                : newest;
+    }
+
+    private boolean sameSeason(Observation one, Observation other) {
+        return shoots.seasonOf(one.observedOn()).equals(shoots.seasonOf(other.observedOn()));
+    }
+
+    private @Nullable Observation enteredRatio() {
+        return record.seen(Fact.SHOOT_EXTENSION_RATIO)
+                .max(
+                        Comparator.comparing(Observation::observedOn)
+                                .thenComparing(Observation::source)
+                                .thenComparing(Observation::id))
+                .orElse(null);
+    }
+
+    private static double number(Observation seen) {
+        return ((Value.Number) seen.value()).amount();
+    }
+
+    private void grade(Observation measured, ShootGrade shoot) {
+        shoot.value()
+                .ifPresent(
+                        grade -> {
+                            var day = measured.observedOn();
+                            looks.add(new AgedVigour.Seen(VigourGrade.SHOOT, grade, day));
+                            sources.add(measured.source());
+                            if (!shoots.upToDate(day)) {
+                                dates.add(day);
+                            }
+                        });
+    }
+
+    private void look(Fact fact, VigourGrade of, DoubleUnaryOperator grade) {
+        var evidence = seen.find(fact);
+        if (evidence != null) {
+            var day = evidence.observedOn();
+            looks.add(new AgedVigour.Seen(of, grade.applyAsDouble(seen.number(fact)), day));
+            sources.add(evidence.source());
+            dates.add(day);
+        }
     }
 }

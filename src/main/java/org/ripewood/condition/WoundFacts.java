@@ -17,6 +17,9 @@ final class WoundFacts {
 
     static final int FRESH_DAYS = 7;
 
+    /** First width from which the share closed is asked for (common practice, no source). */
+    private static final double CLOSURE_FROM_MM = 10;
+
     private final GrowthDays growth;
     private final List<Wound> wounds;
     private final List<Closure> closures;
@@ -25,9 +28,9 @@ final class WoundFacts {
     private final Source source;
     private final String from;
 
-    private WoundFacts(TreeRecord record, GrowthDays growth) {
+    private WoundFacts(TreeRecord record, GrowthDays growth, double leastMm) {
         this.growth = growth;
-        this.wounds = record.wounds().stream().filter(wound -> !wound.deadwoodByDesign()).toList();
+        this.wounds = counted(record, leastMm);
         this.closures = wounds.stream().map(Wound::closure).toList();
         this.on = record.on();
         this.asOf = lookedOn();
@@ -39,8 +42,25 @@ final class WoundFacts {
         this.from = wounds.isEmpty() ? "no wounds in the record" : "openings of wounds";
     }
 
-    static List<Evidence> of(TreeRecord record, GrowthDays growth) {
-        return new WoundFacts(record, growth).all();
+    /**
+     * What wounds say of a tree.
+     *
+     * @param leastMm first width from which a cut counts
+     */
+    static List<Evidence> of(TreeRecord record, GrowthDays growth, double leastMm) {
+        return new WoundFacts(record, growth, leastMm).all();
+    }
+
+    /** Wounds that have to close: neither deadwood by design nor the small cuts of a year. */
+    static List<Wound> counted(TreeRecord record, double leastMm) {
+        return record.wounds().stream()
+                .filter(wound -> !wound.deadwoodByDesign() && wound.firstWidthMm() >= leastMm)
+                .toList();
+    }
+
+    /** Whether its share of closing is asked for: it was a real cut, or is one still. */
+    static boolean closureAsked(Wound wound) {
+        return wound.firstWidthMm() >= CLOSURE_FROM_MM || wound.closure().open();
     }
 
     private List<Evidence> all() {
@@ -54,7 +74,11 @@ final class WoundFacts {
                                 .orElse(0)),
                 number(
                         Fact.SMALLEST_CLOSURE_PERCENT,
-                        closures.stream().mapToDouble(Closure::percent).min().orElse(100)),
+                        wounds.stream()
+                                .filter(WoundFacts::closureAsked)
+                                .mapToDouble(wound -> wound.closure().percent())
+                                .min()
+                                .orElse(100)),
                 Derived.flag(
                         Fact.WOUND_STALLED,
                         closures.stream().anyMatch(closure -> closure.stalled(growth)),

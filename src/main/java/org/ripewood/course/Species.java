@@ -2,6 +2,7 @@ package org.ripewood.course;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.core.growth.ShootLengths;
 import org.ripewood.core.progress.Traits;
 
 /**
@@ -36,6 +37,8 @@ public record Species(
         String baseCelsiusSource,
         @Nullable Double rootKillCelsius,
         @Nullable String rootKillSource,
+        ShootLengths shoots,
+        String shootsSource,
         List<Toxicity> toxicity,
         String text) {
 

@@ -2,6 +2,7 @@ package org.ripewood.course;
 
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.core.growth.ShootLengths;
 import org.ripewood.core.progress.Traits;
 import org.ripewood.core.season.Habit;
 
@@ -46,6 +47,8 @@ final class SpeciesBuilding {
                 species.at("baseCelsius").requireText("source"),
                 rootKill(species.at("rootKillCelsius")),
                 species.at("rootKillCelsius").text("source"),
+                shoots(species.at("shoots")),
+                species.at("shoots").requireText("source"),
                 species.each("toxicity").stream().map(SpeciesBuilding::toxicity).toList(),
                 species.requireText("text"));
     }
@@ -56,6 +59,14 @@ final class SpeciesBuilding {
                 Habit.valueOf(species.requireText("habit").toUpperCase(Locale.ROOT)),
                 CrossReferences.groupsOf(species),
                 species.at("maxRootShare").number("value"));
+    }
+
+    private static ShootLengths shoots(Part shoots) {
+        return new ShootLengths(
+                shoots.number("weak"),
+                shoots.number("fair"),
+                shoots.number("potStrong"),
+                shoots.number("groundStrong"));
     }
 
     private static int years(Part years) {

@@ -1,6 +1,7 @@
 package org.ripewood.course;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.season.Habit;
@@ -28,6 +29,7 @@ final class SpeciesCheck {
         var repotting = species.at("repotting");
         checkPair(repotting.at("youngYears"));
         checkPair(repotting.at("oldYears"));
+        checkRising(species.at("shoots"), List.of("weak", "fair", "potStrong", "groundStrong"));
         repotting.each("stages").forEach(stages -> SeasonCheck.checkRange(stages, faults));
     }
 
@@ -40,6 +42,19 @@ final class SpeciesCheck {
         var both = pair.each();
         if (both.size() == 2) {
             checkOrder(both.get(0), both.get(1));
+        }
+    }
+
+    private void checkRising(Part lengths, List<String> names) {
+        for (int i = 1; i < names.size(); i++) {
+            var less = lengths.at(names.get(i - 1));
+            var more = lengths.at(names.get(i));
+            if (less.isThere() && more.isThere() && less.number() >= more.number()) {
+                faults.add(
+                        more,
+                        "%s %s".formatted(names.get(i), more.value()),
+                        "more than %s, %s".formatted(names.get(i - 1), less.value()));
+            }
         }
     }
 

@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import org.ripewood.core.growth.ShootLengths;
 import org.ripewood.core.progress.Evidence;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Facts;
@@ -15,6 +16,7 @@ import org.ripewood.core.progress.Recovery;
 import org.ripewood.core.progress.Source;
 import org.ripewood.core.progress.Value;
 import org.ripewood.core.progress.Work;
+import org.ripewood.core.season.GrowingDays;
 import org.ripewood.core.season.GrowthDays;
 import org.ripewood.records.Branch;
 import org.ripewood.records.BranchRole;
@@ -32,6 +34,10 @@ public final class RecordOf {
     public static final LocalDate CAME = LocalDate.of(2022, 4, 1);
     public static final long INSTRUCTOR = 1;
     public static final long STUDENT = 2;
+
+    /** A maple that grows every day, and whose cuts count from 8 mm. */
+    static final TreeKind KIND =
+            new TreeKind(new ShootLengths(70, 180, 400, 800), GrowingDays.EVERY_DAY, 8);
 
     private final LocalDate on;
     private final List<Observation> observations = new ArrayList<>();
@@ -156,8 +162,12 @@ public final class RecordOf {
     }
 
     public Facts facts() {
+        return facts(KIND);
+    }
+
+    Facts facts(TreeKind kind) {
         var record = record();
-        return new FactsOnDay(record).all(record.ledger(Recovery.PLAIN), GrowthDays.plain());
+        return new FactsOnDay(record, kind).all(record.ledger(Recovery.PLAIN), GrowthDays.plain());
     }
 
     public Evidence evidence(Fact fact) {

@@ -121,13 +121,15 @@ class TreeForecastsTest {
     private static Outlook when(RecordOf tree, Fact fact, Requirement required) {
         var record = tree.record();
         var growth = GrowthDays.plain();
-        var facts = new FactsOnDay(record).all(record.ledger(Recovery.PLAIN), growth);
+        var facts =
+                new FactsOnDay(record, RecordOf.KIND).all(record.ledger(Recovery.PLAIN), growth);
         return new TreeForecasts(
                         record,
                         asked -> "Title of " + asked,
                         CallusPace.MODERATE.belief(),
                         facts,
-                        growth)
+                        growth,
+                        RecordOf.KIND.leastWoundMm())
                 .whenMet(fact, required, DAY);
     }
 }

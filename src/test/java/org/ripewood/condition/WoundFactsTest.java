@@ -1,6 +1,7 @@
 package org.ripewood.condition;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.ripewood.condition.RecordOf.look;
 import static org.ripewood.condition.RecordOf.treeOn;
 import static org.ripewood.core.progress.Source.INSTRUCTOR;
@@ -43,6 +44,36 @@ class WoundFactsTest {
         assertThat(facts.number(Fact.OPEN_WOUNDS)).isEqualTo(2);
         assertThat(facts.number(Fact.LARGEST_OPENING_MM)).isEqualTo(12);
         assertThat(facts.number(Fact.SMALLEST_CLOSURE_PERCENT)).isEqualTo(60);
+    }
+
+    /** From 8 mm, and 5 mm on kinds that close slowly: common practice, no source. */
+    @Test
+    void smallCutsAreNoWoundsAndNeedNoLook() {
+        var tree =
+                treeOn(DAY)
+                        .wound(1, DAY.minusDays(170), 4, INSTRUCTOR)
+                        .wound(2, DAY.minusDays(2), 7.9, INSTRUCTOR);
+        var facts = tree.facts();
+        assertThat(facts.number(Fact.OPEN_WOUNDS)).isZero();
+        assertThat(facts.number(Fact.LARGEST_OPENING_MM)).isZero();
+        assertThat(facts.number(Fact.SMALLEST_CLOSURE_PERCENT)).isEqualTo(100);
+        assertThat(facts.number(Fact.FRESH_WOUNDS)).isZero();
+        assertThat(facts.find(Fact.LARGEST_OPENING_MM).observedOn()).isEqualTo(DAY);
+        var slow = new TreeKind(RecordOf.KIND.shoots(), RecordOf.KIND.growing(), 5);
+        assertThat(tree.facts(slow).number(Fact.LARGEST_OPENING_MM)).isEqualTo(7.9);
+        assertThat(tree.facts(slow).number(Fact.FRESH_WOUNDS)).isEqualTo(1);
+    }
+
+    @Test
+    void howFarACutHasClosedIsAskedOfRealOnes() {
+        var facts =
+                treeOn(DAY)
+                        .wound(1, MADE, 9, INSTRUCTOR, look(DAY, 4))
+                        .wound(2, MADE, 20, INSTRUCTOR, look(DAY, 4))
+                        .facts();
+        assertThat(facts.number(Fact.SMALLEST_CLOSURE_PERCENT)).isEqualTo(80);
+        var open = treeOn(DAY).wound(1, MADE, 9, INSTRUCTOR, look(DAY, 6.3)).facts();
+        assertThat(open.number(Fact.SMALLEST_CLOSURE_PERCENT)).isCloseTo(30, within(1e-9));
     }
 
     @Test

@@ -24,6 +24,7 @@ import org.ripewood.core.bench.Timetable;
 import org.ripewood.core.bench.WorkPhase;
 import org.ripewood.core.growth.CallusPace;
 import org.ripewood.core.growth.ClosureForecast;
+import org.ripewood.core.growth.ShootLengths;
 import org.ripewood.core.growth.TaperProfile;
 import org.ripewood.core.growth.Thickening;
 import org.ripewood.core.progress.Ages;
@@ -676,6 +677,8 @@ final class Samples {
                 "",
                 null,
                 null,
+                new ShootLengths(70, 150, 300, 900),
+                "",
                 List.of(new Species.Toxicity("sap", "Can irritate the skin.", "Wear gloves.", "")),
                 "Text.");
     }

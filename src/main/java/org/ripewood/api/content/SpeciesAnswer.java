@@ -22,6 +22,7 @@ record SpeciesAnswer(
         Graded defoliation,
         Figure baseCelsius,
         @Nullable Figure rootKillCelsius,
+        Shoots shoots,
         List<Species.Toxicity> toxicity,
         String text) {
 
@@ -39,6 +40,9 @@ record SpeciesAnswer(
     record Graded(String grade, @Nullable String note, String source) {}
 
     record Figure(double value, String source) {}
+
+    /** Reference shoots of a season in mm: of a weak tree, a healthy one, strong ones. */
+    record Shoots(double weak, double fair, double potStrong, double groundStrong, String source) {}
 
     static SpeciesAnswer of(Species species) {
         return new SpeciesAnswer(
@@ -60,6 +64,7 @@ record SpeciesAnswer(
                         species.defoliationSource()),
                 new Figure(species.baseCelsius(), species.baseCelsiusSource()),
                 rootKill(species),
+                shoots(species),
                 species.toxicity(),
                 species.text());
     }
@@ -72,6 +77,16 @@ record SpeciesAnswer(
                 species.repotOldToYears(),
                 species.repottingStages(),
                 species.repottingSource());
+    }
+
+    private static Shoots shoots(Species species) {
+        var shoots = species.shoots();
+        return new Shoots(
+                shoots.weak(),
+                shoots.fair(),
+                shoots.potStrong(),
+                shoots.groundStrong(),
+                species.shootsSource());
     }
 
     private static @Nullable Figure rootKill(Species species) {

@@ -25,12 +25,12 @@ public enum VigourGrade {
         return share;
     }
 
-    /** Days after which a grade counts half. */
+    /** Growing days after which a grade counts half. */
     public int halfLifeDays() {
         return halfLifeDays;
     }
 
-    /** What a grade seen so many days ago counts for: {@code 2^(−days / half-life)}. */
+    /** What a grade seen so many growing days ago counts for: {@code 2^(−days / half-life)}. */
     double freshness(long daysAgo) {
         return Math.pow(2, -(double) daysAgo / halfLifeDays);
     }

@@ -1,69 +1,47 @@
 package org.ripewood.core.growth;
 
 /**
- * How strong a tree is, from four grades of 0 (poor) to 4 (full).
+ * How strong a tree is, 0 to 100, by grades of 0 (poor) to 4 (full).
  *
- * @param shoot this season's growth against the tree's own earlier seasons
- * @param foliage 4 less the class of defoliation
- * @param colour 4 normal to 0 strongly yellow
- * @param dieback 4 no dead twigs to 0 a third or more
+ * <p>The index is the lower of two numbers: 25 times the weighted mean of the grades, and what the
+ * poorest grade allows, {@code 10 + 22.5 × grade}. By the mean alone a tree that hardly grows would
+ * pass for one of medium strength as long as it is green. The second number follows the levels of
+ * the school's rubric of vigour: 10 failing, 32 weak, 55 fair. Common practice, no source.
  */
-public record VigourIndex(double shoot, double foliage, double colour, double dieback) {
+public final class VigourIndex {
 
-    private static final double HIGHEST_GRADE = 4;
+    /** The most a tree may be given of which a grade is not known. */
+    public static final double MOST_WITH_GAPS = 74;
+
+    static final double HIGHEST_GRADE = 4;
     private static final double PER_GRADE = 100 / HIGHEST_GRADE;
+    private static final double ALLOWED_BY_NOTHING = 10;
+    private static final double ALLOWED_PER_GRADE = 22.5;
 
-    public VigourIndex {
-        requireGrade("shoot", shoot);
-        requireGrade("foliage", foliage);
-        requireGrade("colour", colour);
-        requireGrade("dieback", dieback);
+    private VigourIndex() {}
+
+    /**
+     * The index.
+     *
+     * @param meanGrade weighted mean of the grades, 0 to 4
+     * @param poorestGrade the least of them, 0 to 4
+     * @return 0 to 100
+     */
+    static double of(double meanGrade, double poorestGrade) {
+        requireGrade("all", meanGrade);
+        requireGrade("the poorest", poorestGrade);
+        return Math.min(
+                PER_GRADE * meanGrade, ALLOWED_BY_NOTHING + ALLOWED_PER_GRADE * poorestGrade);
     }
 
     /**
-     * Grades what was measured.
+     * Grade of missing foliage: 4 less the code of its class, {@link DefoliationClass#ofLoss}.
      *
-     * <p>Formula: shoot by {@link #shootGrade}; foliage 4 less the code of {@link
-     * DefoliationClass#ofLoss}; colour as it was graded; dieback by {@link #diebackGrade}.
-     *
-     * <p>Limits: a pinched tree grows short shoots by design; the ratio is to be taken on shoots
-     * left alone. Source: common practice, no source; foliage classes as named there.
-     *
-     * @param shootRatio this season's reference shoot over the mean of the last three, 0 or more
      * @param lossPercent leaves or needles lost, 0 to 100
-     * @param colourGrade 0 to 4, fractions allowed
-     * @param diebackPercent twigs dead, 0 to 100
-     * @throws IllegalArgumentException when any is NaN or out of its range
+     * @throws IllegalArgumentException outside, or NaN
      */
-    public static VigourIndex graded(
-            double shootRatio, double lossPercent, double colourGrade, double diebackPercent) {
-        return new VigourIndex(
-                shootGrade(shootRatio),
-                HIGHEST_GRADE - DefoliationClass.ofLoss(lossPercent).code(),
-                colourGrade,
-                diebackGrade(diebackPercent));
-    }
-
-    /**
-     * Grade of a shoot ratio: below 0.4 is 0, below 0.7 is 1, below 0.9 is 2, below 1.2 is 3, from
-     * there 4. Common practice, no source.
-     *
-     * @throws IllegalArgumentException below 0, or NaN
-     */
-    public static int shootGrade(double shootRatio) {
-        if (!(shootRatio >= 0)) {
-            throw new IllegalArgumentException("a ratio is not negative, found " + shootRatio);
-        }
-        if (shootRatio < 0.4) {
-            return 0;
-        }
-        if (shootRatio < 0.7) {
-            return 1;
-        }
-        if (shootRatio < 0.9) {
-            return 2;
-        }
-        return shootRatio < 1.2 ? 3 : 4;
+    public static int lossGrade(double lossPercent) {
+        return (int) HIGHEST_GRADE - DefoliationClass.ofLoss(lossPercent).code();
     }
 
     /**
@@ -89,35 +67,7 @@ public record VigourIndex(double shoot, double foliage, double colour, double di
         return diebackPercent < 30 ? 1 : 0;
     }
 
-    /** One of the grades. */
-    public double of(VigourGrade grade) {
-        return switch (grade) {
-            case SHOOT -> shoot;
-            case FOLIAGE -> foliage;
-            case COLOUR -> colour;
-            case DIEBACK -> dieback;
-        };
-    }
-
-    /**
-     * The weighted mean of the grades, 0 to 4.
-     *
-     * <p>Formula: {@code 0.35 shoot + 0.25 foliage + 0.20 colour + 0.20 dieback}. Common practice,
-     * no source.
-     */
-    public double score() {
-        return VigourGrade.SHOOT.share() * shoot
-                + VigourGrade.FOLIAGE.share() * foliage
-                + VigourGrade.COLOUR.share() * colour
-                + VigourGrade.DIEBACK.share() * dieback;
-    }
-
-    /** The index, 0 to 100: 25 times the {@link #score}. */
-    public double value() {
-        return Math.min(100, PER_GRADE * score());
-    }
-
-    private static void requireGrade(String name, double grade) {
+    static void requireGrade(String name, double grade) {
         if (!(grade >= 0 && grade <= HIGHEST_GRADE)) {
             throw new IllegalArgumentException(
                     "the grade of %s lies between 0 and 4, found %s".formatted(name, grade));

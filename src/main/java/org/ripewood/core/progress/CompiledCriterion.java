@@ -11,22 +11,32 @@ final class CompiledCriterion {
     private final boolean onTheDay;
     private final boolean instructorsEye;
 
-    private CompiledCriterion(Criterion criterion, Requirement required, long freshDays) {
+    private CompiledCriterion(
+            Criterion criterion, Requirement required, long freshDays, boolean instructorsEye) {
         this.criterion = criterion;
         this.key = criterion.key();
         this.fact = criterion.fact();
         this.required = required;
         this.freshDays = freshDays;
         this.onTheDay = criterion.onTheDay();
-        this.instructorsEye = criterion.instructorsEye();
+        this.instructorsEye = instructorsEye;
     }
 
-    static CompiledCriterion compile(Criterion criterion, Traits traits) {
+    /**
+     * Strength by a student's own grades is good enough for light work; what asks more of the tree
+     * asks for an instructor's eye, whatever the criterion says.
+     *
+     * @param stress of the technique
+     */
+    static CompiledCriterion compile(Criterion criterion, Traits traits, double stress) {
+        var strengthForMore =
+                criterion.fact() == Fact.VIGOUR_INDEX && stress > TechniqueRule.LIGHT_STRESS;
         var fresh = criterion.freshDays();
         return new CompiledCriterion(
                 criterion,
                 criterion.requirementFor(traits),
-                fresh == null ? Long.MAX_VALUE : fresh);
+                fresh == null ? Long.MAX_VALUE : fresh,
+                criterion.instructorsEye() || strengthForMore);
     }
 
     String key() {

@@ -45,7 +45,9 @@ final class CompiledTechnique {
             int[] development) {
         var criteria =
                 rule.criteria().stream()
-                        .map(criterion -> CompiledCriterion.compile(criterion, traits))
+                        .map(
+                                criterion ->
+                                        CompiledCriterion.compile(criterion, traits, rule.stress()))
                         .toArray(CompiledCriterion[]::new);
         return new CompiledTechnique(
                 rule,

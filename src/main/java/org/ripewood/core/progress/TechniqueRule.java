@@ -49,6 +49,9 @@ public record TechniqueRule(
     /** Stress from which work counts as heavy (common practice, no source). */
     public static final double HEAVY_STRESS = 6;
 
+    /** Stress up to which work counts as light (common practice, no source). */
+    public static final double LIGHT_STRESS = 2;
+
     public TechniqueRule {
         species = Set.copyOf(species);
         groups = Set.copyOf(groups);

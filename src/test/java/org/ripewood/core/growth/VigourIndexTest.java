@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.SplittableRandom;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -14,32 +13,24 @@ import org.junit.jupiter.params.provider.CsvSource;
 @Tag("fast")
 class VigourIndexTest {
 
-    @Test
-    void aTreeOfGradesThreeThreeFourFourScoresThreePointFour() {
-        // 0.35 * 3 + 0.25 * 3 + 0.20 * 4 + 0.20 * 4 = 1.05 + 0.75 + 0.80 + 0.80
-        var vigour = new VigourIndex(3, 3, 4, 4);
-        assertThat(vigour.score()).isCloseTo(3.40, within(1e-12));
-        assertThat(vigour.value()).isCloseTo(85, within(1e-10));
+    /** Allowed by the poorest: 10 + 22.5 × 3 = 77.5, 10 + 22.5 × 1 = 32.5. */
+    @ParameterizedTest
+    @CsvSource({"4, 4, 100", "3.4, 3, 77.5", "3, 3, 75", "3.7, 1, 32.5", "2.6, 0, 10", "0, 0, 0"})
+    void theMeanCountsUpToWhatThePoorestGradeAllows(double mean, double poorest, double index) {
+        assertThat(VigourIndex.of(mean, poorest)).isCloseTo(index, within(1e-9));
     }
 
-    @Test
-    void theSameTreeMeasuredGetsTheSameGrades() {
-        assertThat(VigourIndex.graded(1.0, 20, 4, 0)).isEqualTo(new VigourIndex(3, 3, 4, 4));
-    }
-
-    @Test
-    void theWeakestTreeHasNothingAndTheStrongestAHundred() {
-        assertThat(VigourIndex.graded(0, 100, 0, 100).value()).isZero();
-        assertThat(VigourIndex.graded(1.2, 0, 4, 0).value()).isEqualTo(100);
+    /** The rubric of vigour of the course content gives 10, 32 and 55 to its first three levels. */
+    @ParameterizedTest
+    @CsvSource({"0, 10", "1, 32", "2, 55"})
+    void aTreeIsNoStrongerThanTheRubricCallsItsPoorestSign(double poorest, double level) {
+        assertThat(VigourIndex.of(4, poorest)).isCloseTo(level, within(0.5));
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "0, 0", "0.39, 0", "0.4, 1", "0.69, 1", "0.7, 2", "0.89, 2", "0.9, 3", "1.19, 3", "1.2, 4",
-        "5, 4"
-    })
-    void shootsAreGradedAgainstEarlierSeasons(double ratio, int grade) {
-        assertThat(VigourIndex.shootGrade(ratio)).isEqualTo(grade);
+    @CsvSource({"0, 4", "10, 4", "10.1, 3", "25, 3", "26, 2", "60, 2", "61, 1", "100, 0"})
+    void missingFoliageIsGradedByItsClass(double percent, int grade) {
+        assertThat(VigourIndex.lossGrade(percent)).isEqualTo(grade);
     }
 
     @ParameterizedTest
@@ -50,42 +41,12 @@ class VigourIndexTest {
         assertThat(VigourIndex.diebackGrade(percent)).isEqualTo(grade);
     }
 
-    @ParameterizedTest
-    @CsvSource({
-        "-0.1, 0, 4, 0",
-        "NaN, 0, 4, 0",
-        "1, 101, 4, 0",
-        "1, 0, 4.1, 0",
-        "1, 0, NaN, 0",
-        "1, 0, 4, -1"
-    })
-    void whatCannotBeMeasuredIsRefused(double shoot, double loss, double colour, double dieback) {
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> VigourIndex.graded(shoot, loss, colour, dieback));
-    }
-
     @Test
-    void moreLossOrDiebackNeverMakesATreeStronger() {
-        long seed = 20_240_611;
-        var dice = new SplittableRandom(seed);
-        for (int i = 0; i < 2_000; i++) {
-            double shoot = dice.nextDouble(0, 5);
-            double loss = dice.nextDouble(0, 100);
-            double colour = dice.nextDouble(0, 4);
-            double dieback = dice.nextDouble(0, 100);
-            double now = VigourIndex.graded(shoot, loss, colour, dieback).value();
-            double moreLoss = dice.nextDouble(loss, 100.000001);
-            double moreDieback = dice.nextDouble(dieback, 100.000001);
-            assertThat(
-                            VigourIndex.graded(
-                                            shoot,
-                                            Math.min(100, moreLoss),
-                                            colour,
-                                            Math.min(100, moreDieback))
-                                    .value())
-                    .as("seed %d, round %d", seed, i)
-                    .isLessThanOrEqualTo(now);
-            assertThat(now).isBetween(0.0, 100.0);
-        }
+    void whatCannotBeMeasuredIsRefused() {
+        assertThatIllegalArgumentException().isThrownBy(() -> VigourIndex.lossGrade(101));
+        assertThatIllegalArgumentException().isThrownBy(() -> VigourIndex.diebackGrade(-1));
+        assertThatIllegalArgumentException().isThrownBy(() -> VigourIndex.diebackGrade(Double.NaN));
+        assertThatIllegalArgumentException().isThrownBy(() -> VigourIndex.of(4.1, 4));
+        assertThatIllegalArgumentException().isThrownBy(() -> VigourIndex.of(4, Double.NaN));
     }
 }

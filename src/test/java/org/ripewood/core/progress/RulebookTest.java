@@ -226,4 +226,25 @@ class RulebookTest {
         two.after = List.of("one");
         assertThatThrownBy(() -> judge(strong(), one, two)).hasMessageContaining("circle");
     }
+
+    /** Light is a stress of up to 2: common practice, no source. */
+    @Test
+    void aStudentsOwnViewOfStrengthCountsForLightWorkOnly() {
+        for (var stress : new double[] {0, 2, 2.5, 5}) {
+            var rule = new RuleOf("brush");
+            rule.stress = stress;
+            rule.criteria = List.of(Bench.atLeast(Fact.VIGOUR_INDEX, 50));
+            var own = new TreeOf();
+            own.saw(Fact.VIGOUR_INDEX, Value.of(74), DAY, Source.STUDENT);
+            assertThat(Bench.judge(own, rule).verdict())
+                    .as("stress %s", stress)
+                    .isEqualTo(stress <= 2 ? Verdict.READY : Verdict.MEASURE);
+            var judged = new TreeOf();
+            judged.saw(Fact.VIGOUR_INDEX, Value.of(74), DAY, Source.INSTRUCTOR);
+            assertThat(Bench.judge(judged, rule).verdict()).isEqualTo(Verdict.READY);
+            var weak = new TreeOf();
+            weak.saw(Fact.VIGOUR_INDEX, Value.of(40), DAY, Source.STUDENT);
+            assertThat(Bench.judge(weak, rule).verdict()).isEqualTo(Verdict.HELD);
+        }
+    }
 }
