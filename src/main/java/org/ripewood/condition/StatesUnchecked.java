@@ -79,7 +79,8 @@ public class StatesUnchecked {
         var kind = TreeKind.of(species, season);
         var onDay = new FactsOnDay(record, kind);
         var growth = season.growth();
-        var ledger = record.ledger(Recovery.of(growth, onDay.vigour(), species.traits()));
+        var recovery = Recovery.of(growth, onDay.vigour(), species.traits());
+        var ledger = record.ledger(recovery, content.renewing());
         var facts = onDay.all(ledger, growth);
         var forecasts =
                 new TreeForecasts(

@@ -4,8 +4,11 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Rulebook;
+import org.ripewood.core.progress.TechniqueRule;
 import org.ripewood.platform.problems.Refused;
 
 /**
@@ -80,6 +83,20 @@ public record Content(
             throw Refused.notFound("picture", name);
         }
         return picture;
+    }
+
+    /** Codes of techniques after which all foliage of a tree is new growth. */
+    public Set<String> renewing() {
+        return techniques.values().stream()
+                .map(Technique::rule)
+                .filter(Content::renewsFoliage)
+                .map(TechniqueRule::code)
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
+    private static boolean renewsFoliage(TechniqueRule rule) {
+        var dose = rule.dose();
+        return dose != null && dose.startsAnew();
     }
 
     public FactText text(Fact fact) {

@@ -3,6 +3,7 @@ package org.ripewood.course;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.growth.ShootLengths;
+import org.ripewood.core.progress.RecoveryPace;
 import org.ripewood.core.progress.Traits;
 import org.ripewood.core.season.Habit;
 
@@ -58,7 +59,9 @@ final class SpeciesBuilding {
                 species.requireText("code"),
                 Habit.valueOf(species.requireText("habit").toUpperCase(Locale.ROOT)),
                 CrossReferences.groupsOf(species),
-                species.at("maxRootShare").number("value"));
+                species.at("maxRootShare").number("value"),
+                RecoveryPace.valueOf(
+                        species.at("recovery").requireText("pace").toUpperCase(Locale.ROOT)));
     }
 
     private static ShootLengths shoots(Part shoots) {

@@ -111,7 +111,20 @@ final class TechniqueBuilding {
                 dose.requireText("kind").equals("root")
                         ? DoseRule.Kind.ROOT
                         : DoseRule.Kind.FOLIAGE;
-        return new DoseRule(kind, dose.number("typical"), dose.number("limit"));
+        return new DoseRule(
+                kind,
+                dose.number("typical"),
+                dose.number("limit"),
+                dose.each("limits").stream().map(TechniqueBuilding::limit).toList(),
+                dose.has("startsAnew"));
+    }
+
+    private static DoseRule.Limit limit(Part limit) {
+        return new DoseRule.Limit(
+                Set.copyOf(limit.texts("species")),
+                Set.copyOf(limit.texts("groups")),
+                limit.number("limit"),
+                limit.has("fromVigour") ? limit.number("fromVigour") : 0);
     }
 
     private static Technique.Ask ask(String text) {

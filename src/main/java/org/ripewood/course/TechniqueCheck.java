@@ -174,6 +174,8 @@ final class TechniqueCheck {
                     dose.at("typical").value().toString(),
                     "at most the limit, " + dose.at("limit").value());
         }
+        dose.each("limits")
+                .forEach(limit -> limit.each("species").forEach(one -> species.check(one, faults)));
         var asks = technique.texts("asks");
         for (var kind : List.of("foliage", "root")) {
             var asked = asks.contains(kind + "Share");

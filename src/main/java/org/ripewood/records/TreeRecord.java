@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Recovery;
@@ -56,8 +57,13 @@ public record TreeRecord(
         return names.getOrDefault(personId, "someone no longer here");
     }
 
-    public WorkLedger ledger(Recovery recovery) {
+    /**
+     * The work done on it.
+     *
+     * @param renewing techniques after which all foliage is new growth
+     */
+    public WorkLedger ledger(Recovery recovery, Set<String> renewing) {
         return new WorkLedger(
-                works.stream().map(WorkDone::work).toList(), site.latitude(), recovery);
+                works.stream().map(WorkDone::work).toList(), site.latitude(), recovery, renewing);
     }
 }

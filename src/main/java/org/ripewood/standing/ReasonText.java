@@ -189,7 +189,12 @@ public final class ReasonText {
     private static ReasonView tell(Reason.OfQuiet reason) {
         var since = reason.daysSinceHeavy();
         return new ReasonWords(reason, "Quiet time after heavy work")
-                .required("at least " + Wording.days(reason.required()))
+                .required(
+                        "at least "
+                                + Wording.days(reason.required())
+                                + (reason.required() < WorkLedger.SEASON_QUIET_DAYS
+                                        ? ""
+                                        : ", or a growing season"))
                 .observed(
                         since >= WorkLedger.NEVER_DAYS
                                 ? "no heavy work on record"

@@ -24,6 +24,7 @@ final class DoseNote {
             Technique technique,
             Traits traits,
             WorkLedger ledger,
+            double vigour,
             LocalDate doneOn,
             ReportEntity report) {
         var dose = technique.rule().dose();
@@ -31,14 +32,14 @@ final class DoseNote {
         var foliage = report.foliageShare;
         if (foliage != null && dose != null && dose.kind() == DoseRule.Kind.FOLIAGE) {
             var taken = ledger.takenThisSeason(DoseRule.Kind.FOLIAGE, doneOn);
-            note(notes, "foliage", foliage, taken, dose.limitShare());
+            note(notes, "foliage", foliage, taken, dose.forTree(traits, vigour).limitShare());
         }
         var roots = report.rootShare;
         if (roots != null) {
             // What a species bears at the root limits every work on it, dosed or not.
             var limit =
                     dose != null && dose.kind() == DoseRule.Kind.ROOT
-                            ? Math.min(dose.limitShare(), traits.maxRootShare())
+                            ? dose.forTree(traits, vigour).limitShare()
                             : traits.maxRootShare();
             var taken = ledger.takenThisSeason(DoseRule.Kind.ROOT, doneOn);
             note(notes, "roots", roots, taken, limit);

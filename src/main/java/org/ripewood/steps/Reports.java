@@ -5,6 +5,7 @@ import jakarta.transaction.Transactional;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.condition.TreeStates;
+import org.ripewood.core.progress.Fact;
 import org.ripewood.course.Content;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Technique;
@@ -66,7 +67,8 @@ public class Reports {
         wounds.check(actor, step.treeId, technique, entity.woundPlace);
         var state = treeStates.on(actor, step.treeId, report.doneOn());
         var traits = inForce.species(state.tree().species()).traits();
-        var note = DoseNote.of(technique, traits, state.ledger(), report.doneOn(), entity);
+        var vigour = state.facts().number(Fact.VIGOUR_INDEX);
+        var note = DoseNote.of(technique, traits, state.ledger(), vigour, report.doneOn(), entity);
         return keep(actor, step, entity, note);
     }
 

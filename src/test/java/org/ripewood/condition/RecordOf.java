@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import org.ripewood.core.growth.ShootLengths;
 import org.ripewood.core.progress.Evidence;
 import org.ripewood.core.progress.Fact;
@@ -167,7 +168,8 @@ public final class RecordOf {
 
     Facts facts(TreeKind kind) {
         var record = record();
-        return new FactsOnDay(record, kind).all(record.ledger(Recovery.PLAIN), GrowthDays.plain());
+        return new FactsOnDay(record, kind)
+                .all(record.ledger(Recovery.PLAIN, Set.of()), GrowthDays.plain());
     }
 
     public Evidence evidence(Fact fact) {

@@ -6,6 +6,7 @@ import static org.ripewood.condition.RecordOf.treeOn;
 import static org.ripewood.core.progress.Source.INSTRUCTOR;
 
 import java.time.LocalDate;
+import java.util.Set;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.core.growth.CallusPace;
@@ -122,7 +123,8 @@ class TreeForecastsTest {
         var record = tree.record();
         var growth = GrowthDays.plain();
         var facts =
-                new FactsOnDay(record, RecordOf.KIND).all(record.ledger(Recovery.PLAIN), growth);
+                new FactsOnDay(record, RecordOf.KIND)
+                        .all(record.ledger(Recovery.PLAIN, Set.of()), growth);
         return new TreeForecasts(
                         record,
                         asked -> "Title of " + asked,

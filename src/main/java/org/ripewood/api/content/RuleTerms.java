@@ -150,11 +150,34 @@ record RuleTerms(
         }
     }
 
-    /** Shares of the whole, 0 to 1. */
-    record Dose(String kind, double typicalShare, double limitShare) {
+    /**
+     * Shares of the whole, 0 to 1.
+     *
+     * @param limits of some trees; the first that fits counts
+     * @param startsAnew whether the season's count begins again in new leaf
+     */
+    record Dose(
+            String kind,
+            double typicalShare,
+            double limitShare,
+            List<Limit> limits,
+            boolean startsAnew) {
+
+        /** Another limit, from a vigour on; 0 for any. */
+        record Limit(Whom whom, double share, double fromVigour) {}
 
         static Dose of(DoseRule rule) {
-            return new Dose(word(rule.kind()), rule.typicalShare(), rule.limitShare());
+            return new Dose(
+                    word(rule.kind()),
+                    rule.typicalShare(),
+                    rule.limitShare(),
+                    rule.limits().stream().map(Dose::limit).toList(),
+                    rule.startsAnew());
+        }
+
+        private static Limit limit(DoseRule.Limit limit) {
+            return new Limit(
+                    whom(limit.groups(), limit.species()), limit.share(), limit.fromVigour());
         }
     }
 

@@ -14,7 +14,6 @@ final class CompiledTechnique {
     private final CompiledOrder order;
     private final CompiledCriterion[] criteria;
     private final CompiledSeason season;
-    private final double doseLimit;
 
     private CompiledTechnique(
             TechniqueRule rule,
@@ -22,15 +21,13 @@ final class CompiledTechnique {
             boolean forSpecies,
             CompiledOrder order,
             CompiledCriterion[] criteria,
-            CompiledSeason season,
-            double doseLimit) {
+            CompiledSeason season) {
         this.rule = rule;
         this.position = position;
         this.forSpecies = forSpecies;
         this.order = order;
         this.criteria = criteria;
         this.season = season;
-        this.doseLimit = doseLimit;
     }
 
     /**
@@ -55,8 +52,7 @@ final class CompiledTechnique {
                 rule.isFor(traits),
                 CompiledOrder.compile(rule, criteria, earlier, development),
                 criteria,
-                CompiledSeason.compile(rule.season(), traits),
-                doseLimit(rule.dose(), traits));
+                CompiledSeason.compile(rule.season(), traits));
     }
 
     TechniqueRule rule() {
@@ -129,21 +125,11 @@ final class CompiledTechnique {
             truth = truth.and(add(reasons, new Reason.OfHeavy(moment.heavyThisSeason)));
         }
         if (rule.quietDaysBefore() > 0) {
-            var quiet = new Reason.OfQuiet(moment.daysSinceHeavy, rule.quietDaysBefore());
-            truth = truth.and(add(reasons, quiet));
+            truth = truth.and(add(reasons, moment.quiet(rule.quietDaysBefore())));
         }
         var dose = rule.dose();
         if (dose != null) {
-            var taken = moment.taken(dose.kind());
-            truth =
-                    truth.and(
-                            add(
-                                    reasons,
-                                    new Reason.OfDose(
-                                            dose.kind(),
-                                            taken,
-                                            Math.min(dose.typicalShare(), doseLimit),
-                                            doseLimit)));
+            truth = truth.and(add(reasons, moment.dose(dose)));
         }
         return truth;
     }
@@ -215,14 +201,5 @@ final class CompiledTechnique {
     static Truth add(List<Reason> reasons, Reason reason) {
         reasons.add(reason);
         return reason.truth();
-    }
-
-    private static double doseLimit(@Nullable DoseRule dose, Traits traits) {
-        if (dose == null) {
-            return 1;
-        }
-        return dose.kind() == DoseRule.Kind.ROOT
-                ? Math.min(dose.limitShare(), traits.maxRootShare())
-                : dose.limitShare();
     }
 }

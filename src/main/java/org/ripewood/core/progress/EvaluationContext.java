@@ -14,6 +14,7 @@ final class EvaluationContext {
     final int stage;
     final StagesAhead stagesAhead;
     final double loadLeft;
+    final double vigour;
     final double loadBudget;
     final int daysSinceHeavy;
     final int heavyThisSeason;
@@ -37,7 +38,8 @@ final class EvaluationContext {
         this.stagesAhead = new StagesAhead(subject.stages(), on);
         var ledger = subject.ledger();
         this.loadLeft = ledger.loadLeft(on);
-        this.loadBudget = LoadBudget.of(facts.number(Fact.VIGOUR_INDEX));
+        this.vigour = facts.number(Fact.VIGOUR_INDEX);
+        this.loadBudget = LoadBudget.of(vigour);
         this.daysSinceHeavy = ledger.daysSinceHeavy(on);
         this.heavyThisSeason = ledger.heavyThisSeason(on);
         this.foliageTaken = ledger.takenThisSeason(DoseRule.Kind.FOLIAGE, on);
@@ -63,8 +65,17 @@ final class EvaluationContext {
         return doneOn[position];
     }
 
-    double taken(DoseRule.Kind kind) {
-        return kind == DoseRule.Kind.FOLIAGE ? foliageTaken : rootTaken;
+    /** Quiet after heavy work, asked for in days. */
+    Reason quiet(int required) {
+        var over = !subject.ledger().quietFrom(required, on).isAfter(on);
+        return new Reason.OfQuiet(daysSinceHeavy, required, over);
+    }
+
+    /** What a dose takes beside what has been taken, against what the tree may lose. */
+    Reason dose(DoseRule rule) {
+        var own = rule.forTree(subject.traits(), vigour);
+        var taken = own.kind() == DoseRule.Kind.FOLIAGE ? foliageTaken : rootTaken;
+        return new Reason.OfDose(own.kind(), taken, own.typicalShare(), own.limitShare());
     }
 
     /** Days since evidence was seen; evidence from after the day counts as not there. */

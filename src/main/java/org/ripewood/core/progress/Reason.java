@@ -134,11 +134,15 @@ public sealed interface Reason {
         }
     }
 
-    /** Days of quiet asked for after heavy work. */
-    record OfQuiet(int daysSinceHeavy, int required) implements Reason {
+    /**
+     * Days of quiet asked for after heavy work.
+     *
+     * @param over whether it has been quiet long enough, {@link WorkLedger#quietFrom}
+     */
+    record OfQuiet(int daysSinceHeavy, int required, boolean over) implements Reason {
         @Override
         public Truth truth() {
-            return Truth.of(daysSinceHeavy >= required);
+            return Truth.of(over);
         }
 
         @Override
@@ -153,7 +157,7 @@ public sealed interface Reason {
 
         @Override
         public double howFar() {
-            return Math.min(1, (double) daysSinceHeavy / required);
+            return over ? 1 : Math.min(1, (double) daysSinceHeavy / required);
         }
     }
 

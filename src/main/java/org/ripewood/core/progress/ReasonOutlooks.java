@@ -39,10 +39,13 @@ final class ReasonOutlooks {
             return load(load);
         }
         if (reason instanceof Reason.OfQuiet quiet) {
-            return sure(moment.on.plusDays(quiet.required() - quiet.daysSinceHeavy()));
+            return sure(moment.subject.ledger().quietFrom(quiet.required(), moment.on));
         }
-        if (reason instanceof Reason.OfHeavy || reason instanceof Reason.OfDose) {
+        if (reason instanceof Reason.OfHeavy) {
             return sure(nextGrowingSeason(moment));
+        }
+        if (reason instanceof Reason.OfDose dose) {
+            return sure(running.roomFor(dose.kind(), dose.limit() - dose.planned()));
         }
         if (reason instanceof Reason.OfSkill skill) {
             return unsaid("The skill of " + spoken(skill.lesson()) + " has to be shown first.");

@@ -24,8 +24,6 @@ public record Recovery(GrowthDays time, double pace) {
     private static final double STRONG_VIGOUR = 75;
     private static final double LEAST_PACE = 1.0 / 3;
     private static final double MOST_PACE = 4.0 / 3;
-    private static final double FAST_SPECIES = 1.2;
-    private static final double SLOW_SPECIES = 0.8;
 
     public Recovery {
         if (!(pace > 0 && pace < Double.POSITIVE_INFINITY)) {
@@ -37,9 +35,7 @@ public record Recovery(GrowthDays time, double pace) {
      * The recovery of a tree.
      *
      * <p>{@code pace = vigour / 75}, held between 1/3 (a tree of 25 or weaker) and 4/3 (100); times
-     * 1.2 for species of the group {@code fast_callus} and 0.8 for {@code slow_callus}: how fast a
-     * species closes wounds is the nearest the content says of how fast it makes new tissue. Common
-     * practice, no source.
+     * the factor of the species' {@link RecoveryPace}. Common practice, no source.
      *
      * @param vigourIndex 0 to 100; NaN, not known, counts as strong, since load is then held
      *     against no budget anyway
@@ -49,14 +45,7 @@ public record Recovery(GrowthDays time, double pace) {
                 Double.isNaN(vigourIndex)
                         ? 1
                         : Math.max(LEAST_PACE, Math.min(MOST_PACE, vigourIndex / STRONG_VIGOUR));
-        return new Recovery(time, byVigour * bySpecies(traits));
-    }
-
-    private static double bySpecies(Traits traits) {
-        if (traits.groups().contains("fast_callus")) {
-            return FAST_SPECIES;
-        }
-        return traits.groups().contains("slow_callus") ? SLOW_SPECIES : 1;
+        return new Recovery(time, byVigour * traits.recovery().factor());
     }
 
     /**

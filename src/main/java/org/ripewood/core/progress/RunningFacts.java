@@ -7,6 +7,9 @@ import org.ripewood.core.season.Outlook;
 /** Facts that change by themselves in a way that is known: clocks and the ledgers of work. */
 final class RunningFacts {
 
+    /** As the reason for doses: a thousandth is not a breach. */
+    private static final double SLACK = 1e-3;
+
     private static final String CLOCK = "days_since_";
 
     private final EvaluationContext moment;
@@ -26,8 +29,11 @@ final class RunningFacts {
         }
         return switch (fact) {
             case RECOVERY_LOAD -> load(most.bound());
-            case HEAVY_WORKS_THIS_SEASON, FOLIAGE_REMOVED_SHARE, ROOT_REMOVED_SHARE ->
-                    season(most.bound());
+            case HEAVY_WORKS_THIS_SEASON, ROOT_REMOVED_SHARE -> season(most.bound());
+            case FOLIAGE_REMOVED_SHARE ->
+                    most.bound() >= 0
+                            ? ReasonOutlooks.sure(roomFor(DoseRule.Kind.FOLIAGE, most.bound()))
+                            : null;
             default -> null;
         };
     }
@@ -53,6 +59,21 @@ final class RunningFacts {
                 .map(ReasonOutlooks::sure)
                 .orElseGet(
                         () -> new Outlook.Unsaid("The tree does not recover from earlier work."));
+    }
+
+    /**
+     * The first day on which no more than a share has been taken: with the next growing season, or
+     * before it when all foliage is new by then.
+     */
+    LocalDate roomFor(DoseRule.Kind kind, double most) {
+        var ledger = moment.subject.ledger();
+        var next = ReasonOutlooks.nextGrowingSeason(moment);
+        return kind == DoseRule.Kind.FOLIAGE
+                ? ledger.inNewLeafOn(moment.on)
+                        .filter(day -> day.isBefore(next))
+                        .filter(day -> ledger.takenThisSeason(kind, day) <= most + SLACK)
+                        .orElse(next)
+                : next;
     }
 
     /** What adds up over a growing season begins again at nothing. */

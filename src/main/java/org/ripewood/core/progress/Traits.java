@@ -9,8 +9,14 @@ import org.ripewood.core.season.Habit;
  * @param species its code
  * @param groups the groups it belongs to, its habit's among them
  * @param maxRootShare most of the roots that may go in one growing season, 0 to 1
+ * @param recovery how fast it recovers from work
  */
-public record Traits(String species, Habit habit, Set<String> groups, double maxRootShare) {
+public record Traits(
+        String species,
+        Habit habit,
+        Set<String> groups,
+        double maxRootShare,
+        RecoveryPace recovery) {
 
     public Traits {
         groups = Set.copyOf(groups);
@@ -18,6 +24,11 @@ public record Traits(String species, Habit habit, Set<String> groups, double max
             throw new IllegalArgumentException(
                     "the root share must lie above 0 and up to 1, found " + maxRootShare);
         }
+    }
+
+    /** Traits of a kind that recovers as most do. */
+    public Traits(String species, Habit habit, Set<String> groups, double maxRootShare) {
+        this(species, habit, groups, maxRootShare, RecoveryPace.USUAL);
     }
 
     boolean isAnyOf(Set<String> wantedSpecies, Set<String> wantedGroups) {

@@ -2,6 +2,7 @@ package org.ripewood.core.route;
 
 import java.util.Arrays;
 import org.ripewood.core.progress.DoseRule;
+import org.ripewood.core.progress.WorkLedger;
 
 /**
  * What works have cost the tree so far in one draw: load, quiet, heavy works and doses by season.
@@ -33,11 +34,14 @@ final class RecoveryState {
     private final double[] loadRecovery;
     private final int[] loadBy;
     private int loads;
+    private final double pace;
     private int lastHeavyDay;
+    private double lastHeavyGrowth;
     private int lastHeavyBy;
 
     private final int pastLoads;
     private final int pastHeavyDay;
+    private final double pastHeavyGrowth;
     private final int pastHeavyThisSeason;
     private final double[] pastTaken = new double[KINDS];
 
@@ -58,7 +62,9 @@ final class RecoveryState {
             }
         }
         pastLoads = loads;
+        pace = ledger.recovery().pace();
         pastHeavyDay = -ledger.daysSinceHeavy(on);
+        pastHeavyGrowth = ledger.lastHeavy(on).map(day -> -terrain.plainDays(day, on)).orElse(0.0);
         pastHeavyThisSeason = ledger.heavyThisSeason(on) > 0 ? PAST : NOBODY;
         for (var kind : DoseRule.Kind.values()) {
             pastTaken[place(kind)] = ledger.takenThisSeason(kind, on);
@@ -73,6 +79,7 @@ final class RecoveryState {
     void clear() {
         loads = pastLoads;
         lastHeavyDay = pastHeavyDay;
+        lastHeavyGrowth = pastHeavyGrowth;
         lastHeavyBy = PAST;
         Arrays.fill(heavyBy, NOBODY);
         heavyBy[0] = pastHeavyThisSeason;
@@ -87,12 +94,18 @@ final class RecoveryState {
         addLoad(terrain.growth(day), step.stress(), step.recoveryDays(), by);
         if (step.heavy()) {
             lastHeavyDay = day;
+            lastHeavyGrowth = terrain.growth(day);
             lastHeavyBy = by;
             heavyBy[season] = by;
         }
         var dose = step.dose();
         if (dose != null) {
-            take(dose.kind(), season, dose.typicalShare(), by);
+            if (dose.startsAnew()) {
+                // what is taken from the season's new leaves is counted anew
+                taken[season * KINDS + place(dose.kind())] = 0;
+            } else {
+                take(dose.kind(), season, dose.typicalShare(), by);
+            }
         }
     }
 
@@ -131,9 +144,14 @@ final class RecoveryState {
         return lastHeavyBy;
     }
 
-    /** First day after so many days without heavy work. */
+    /** First day after so many days without heavy work, as {@link WorkLedger#quietFrom}. */
     int quietFrom(int days) {
-        return lastHeavyDay + days;
+        int byDays = lastHeavyDay + days;
+        if (days < WorkLedger.SEASON_QUIET_DAYS || lastHeavyDay <= -WorkLedger.NEVER_DAYS) {
+            return byDays;
+        }
+        double season = WorkLedger.SEASON_SHARE * days * pace;
+        return Math.min(byDays, terrain.dayOfGrowth(lastHeavyGrowth + season));
     }
 
     /**

@@ -21,7 +21,6 @@ import org.ripewood.core.progress.Rulebook;
 import org.ripewood.core.progress.Standing;
 import org.ripewood.core.progress.Subject;
 import org.ripewood.core.progress.TechniqueRule;
-import org.ripewood.core.progress.Traits;
 import org.ripewood.core.progress.Truth;
 import org.ripewood.core.progress.Verdict;
 import org.ripewood.core.season.Outlook;
@@ -120,7 +119,7 @@ public final class TreeRoute {
                 rule.stress(),
                 rule.recoveryDays(),
                 rule.quietDaysBefore(),
-                dose(rule.dose(), subject.traits()),
+                dose(rule.dose()),
                 waits,
                 lags,
                 subject.signedOff().get(rule.code()),
@@ -183,12 +182,10 @@ public final class TreeRoute {
         return found;
     }
 
-    /** A species may bear less root work than the technique's own limit. */
-    private static @Nullable DoseRule dose(@Nullable DoseRule dose, Traits traits) {
-        if (dose == null || dose.kind() != DoseRule.Kind.ROOT) {
-            return dose;
-        }
-        double limit = Math.min(dose.limitShare(), traits.maxRootShare());
-        return new DoseRule(dose.kind(), Math.min(dose.typicalShare(), limit), limit);
+    /** A tree may bear less than the technique's own limit, or more. */
+    private @Nullable DoseRule dose(@Nullable DoseRule dose) {
+        return dose == null
+                ? null
+                : dose.forTree(subject.traits(), subject.facts().number(Fact.VIGOUR_INDEX));
     }
 }

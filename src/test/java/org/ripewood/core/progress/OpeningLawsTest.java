@@ -241,7 +241,7 @@ class OpeningLawsTest {
                 List.of(
                         new Reason.OfNeed(Truth.UNKNOWN, List.of(Fact.PEST_LEVEL)),
                         new Reason.OfLoad(4, 5, 8, Truth.NO),
-                        new Reason.OfQuiet(3, 9),
+                        new Reason.OfQuiet(3, 9, false),
                         new Reason.OfHeavy(1),
                         new Reason.OfDose(DoseRule.Kind.ROOT, 0.3, 0.1, 0.3),
                         new Reason.OfSkill("wires", false),

@@ -30,8 +30,8 @@ class RecoveryTest {
         return new WorkLedger(List.of(works), 50, new Recovery(time, pace));
     }
 
-    private static Traits species(String... groups) {
-        return new Traits("any", Habit.DECIDUOUS, Set.of(groups), 0.3);
+    private static Traits species(RecoveryPace pace) {
+        return new Traits("any", Habit.DECIDUOUS, Set.of(), 0.3, pace);
     }
 
     /**
@@ -79,16 +79,16 @@ class RecoveryTest {
     /** Common practice, no source; 75 is the strong tree of {@link LoadBudget}. */
     @ParameterizedTest
     @CsvSource({
-        "75, plain, 1",
-        "100, plain, 1.3333",
-        "50, plain, 0.6667",
-        "10, plain, 0.3333",
-        "NaN, plain, 1",
-        "75, fast_callus, 1.2",
-        "75, slow_callus, 0.8"
+        "75, USUAL, 1",
+        "100, USUAL, 1.3333",
+        "50, USUAL, 0.6667",
+        "10, USUAL, 0.3333",
+        "NaN, USUAL, 1",
+        "75, FAST, 1.2",
+        "75, SLOW, 0.8"
     })
-    void theWeakAndTheSlowRecoverLater(double vigour, String group, double pace) {
-        var recovery = Recovery.of(SummerGrowth.NORTH, vigour, species(group));
+    void theWeakAndTheSlowRecoverLater(double vigour, RecoveryPace kind, double pace) {
+        var recovery = Recovery.of(SummerGrowth.NORTH, vigour, species(kind));
         assertThat(recovery.pace()).isCloseTo(pace, within(1e-4));
     }
 
@@ -162,7 +162,7 @@ class RecoveryTest {
     }
 
     private static LocalDate recovered(List<Work> works, double vigour, LocalDate from) {
-        var recovery = Recovery.of(SummerGrowth.NORTH, vigour, species());
+        var recovery = Recovery.of(SummerGrowth.NORTH, vigour, species(RecoveryPace.USUAL));
         return new WorkLedger(works, 50, recovery).dayWithLoadAtMost(1, from).orElseThrow();
     }
 }

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -82,5 +84,55 @@ class WorkLedgerTest {
     void aWorkThatCannotBeIsRefused(double stress, double foliage, double root) {
         assertThatThrownBy(() -> new Work("any", DAY, stress, 10, foliage, root))
                 .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    /** Growth from 1 April to 30 September, as {@link SummerGrowth}: a season is 183 days. */
+    private static WorkLedger summers(List<Work> works, String... renewing) {
+        return new WorkLedger(works, 50, new Recovery(SummerGrowth.NORTH, 1), Set.of(renewing));
+    }
+
+    @Test
+    void aYearOfQuietIsOverWithTheGrowingSeason() {
+        var repotted = LocalDate.of(2025, 3, 15);
+        var ledger = summers(List.of(work(repotted, 6, 180, 0)));
+        // 0.95 of the growth of 365 days: 0.95 * 365 / 365.25 * 183 = 173.7 days from 1 April
+        assertThat(ledger.quietFrom(365, LocalDate.of(2026, 2, 26)))
+                .isEqualTo(LocalDate.of(2025, 4, 1).plusDays(174));
+        assertThat(ledger.quietFrom(182, repotted)).isEqualTo(repotted.plusDays(182));
+        var summer = LocalDate.of(2025, 7, 1);
+        assertThat(summers(List.of(work(summer, 6, 180, 0))).quietFrom(365, summer))
+                .isBetween(LocalDate.of(2026, 6, 15), summer.plusYears(1));
+    }
+
+    @Test
+    void quietNeverTakesLongerThanItsDays() {
+        var random = new Random(20261130);
+        for (int i = 0; i < 300; i++) {
+            var done = DAY.minusDays(random.nextInt(800));
+            int days = random.nextInt(500);
+            var from = summers(List.of(work(done, 6, 180, 0))).quietFrom(days, DAY);
+            assertThat(from).isAfterOrEqualTo(done).isBeforeOrEqualTo(done.plusDays(days));
+        }
+        assertThat(summers(List.of()).quietFrom(365, DAY)).isEqualTo(DAY);
+    }
+
+    @Test
+    void inNewLeafAfterAChopTheSeasonsFoliageIsCountedAnew() {
+        var chopped = LocalDate.of(2025, 2, 25);
+        var chop = new Work("chop", chopped, 8, 730, 0.8, 0);
+        var trim = new Work("trim", LocalDate.of(2025, 6, 1), 1, 28, 0.1, 0);
+        var ledger = summers(List.of(chop, trim), "chop");
+        // 42 days of a mean year's growth: 42 / 365.25 * 183 = 21.04 days from 1 April
+        var leaf = LocalDate.of(2025, 4, 23);
+        assertThat(ledger.inNewLeafOn(chopped)).contains(leaf);
+        assertThat(ledger.takenThisSeason(DoseRule.Kind.FOLIAGE, leaf.minusDays(1))).isEqualTo(0.8);
+        assertThat(ledger.takenThisSeason(DoseRule.Kind.FOLIAGE, leaf)).isZero();
+        assertThat(ledger.takenThisSeason(DoseRule.Kind.FOLIAGE, LocalDate.of(2025, 7, 5)))
+                .isEqualTo(0.1);
+        assertThat(ledger.inNewLeafOn(leaf)).isEmpty();
+        assertThat(
+                        summers(List.of(chop, trim))
+                                .takenThisSeason(DoseRule.Kind.FOLIAGE, LocalDate.of(2025, 7, 5)))
+                .isCloseTo(0.9, within(1e-12));
     }
 }

@@ -149,9 +149,7 @@ class RouteLawsTest {
         }
         var ledger = new WorkLedger(works, 50);
         assertThat(step.open).as(where).contains(Ways.MONTHS.stageOn(day));
-        assertThat(ledger.daysSinceHeavy(day))
-                .as(where)
-                .isGreaterThanOrEqualTo(step.quietDaysBefore);
+        assertThat(ledger.quietFrom(step.quietDaysBefore, day)).as(where).isBeforeOrEqualTo(day);
         if (step.stress > 0) {
             assertThat(ledger.loadLeft(day) + step.stress)
                     .as(where)
