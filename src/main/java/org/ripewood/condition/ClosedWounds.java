@@ -82,7 +82,8 @@ class ClosedWounds {
 
     private void collect(TreeRecord record, Species species, Map<CallusPace, List<Double>> rates) {
         var season = seasons.of(record.site(), species);
-        var vigour = new FactsOnDay(record, TreeKind.of(species, season)).vigour();
+        var vigour =
+                new FactsOnDay(record, TreeKind.of(content.inForce(), species, season)).vigour();
         var growth = season.growth();
         for (var wound : record.wounds()) {
             ClosurePriors.rateOf(

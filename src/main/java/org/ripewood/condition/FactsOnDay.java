@@ -1,13 +1,18 @@
 package org.ripewood.condition;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.ripewood.core.progress.Evidence;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Facts;
 import org.ripewood.core.progress.WorkLedger;
 import org.ripewood.core.season.GrowthDays;
+import org.ripewood.records.Observation;
 import org.ripewood.records.TreeRecord;
 
 /** Everything known of a tree on a day: what was seen, and what follows from the record. */
@@ -24,7 +29,7 @@ public final class FactsOnDay {
     FactsOnDay(TreeRecord record, TreeKind kind) {
         this.record = record;
         this.kind = kind;
-        this.observed = observed(record);
+        this.observed = observed(record, unsettledOn());
         this.seen = Facts.of(observed);
         addVigour();
     }
@@ -62,9 +67,10 @@ public final class FactsOnDay {
     }
 
     /** Readings of wounds, branches and heights speak of the tree only through what follows. */
-    private static List<Evidence> observed(TreeRecord record) {
+    private static List<Evidence> observed(TreeRecord record, Map<Fact, LocalDate> unsettledOn) {
         return record.observations().stream()
                 .filter(seen -> seen.fact().scope() == Fact.Scope.TREE)
+                .filter(seen -> isSettled(seen, unsettledOn))
                 .map(
                         seen ->
                                 new Evidence(
@@ -75,6 +81,23 @@ public final class FactsOnDay {
                                         record.nameOf(seen.byId()),
                                         seen.id()))
                 .collect(Collectors.toCollection(ArrayList::new));
+    }
+
+    /** By fact: the last day of work that left it to be measured again. */
+    private Map<Fact, LocalDate> unsettledOn() {
+        var last = new EnumMap<Fact, LocalDate>(Fact.class);
+        for (var work : record.works()) {
+            for (var fact : kind.unsettled().getOrDefault(work.work().technique(), Set.of())) {
+                last.merge(fact, work.doneOn(), (one, other) -> one.isBefore(other) ? other : one);
+            }
+        }
+        return last;
+    }
+
+    /** What was seen on the day of the work itself was seen before it. */
+    private static boolean isSettled(Observation seen, Map<Fact, LocalDate> unsettledOn) {
+        var work = unsettledOn.get(seen.fact());
+        return work == null || seen.observedOn().isAfter(work);
     }
 
     /** What counts while nobody has said otherwise, whenever that was. */

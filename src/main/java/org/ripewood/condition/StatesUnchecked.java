@@ -76,7 +76,7 @@ public class StatesUnchecked {
     private TreeState state(TreeRecord record, Content content) {
         var species = content.species(record.tree().species());
         var season = seasons.of(record.site(), species);
-        var kind = TreeKind.of(species, season);
+        var kind = TreeKind.of(content, species, season);
         var onDay = new FactsOnDay(record, kind);
         var growth = season.growth();
         var recovery = Recovery.of(growth, onDay.vigour(), species.traits());

@@ -1,8 +1,11 @@
 package org.ripewood.condition;
 
+import java.util.Map;
 import java.util.Set;
 import org.ripewood.core.growth.ShootLengths;
+import org.ripewood.core.progress.Fact;
 import org.ripewood.core.season.GrowingDays;
+import org.ripewood.course.Content;
 import org.ripewood.course.Species;
 import org.ripewood.sites.TreeSeason;
 
@@ -12,15 +15,21 @@ import org.ripewood.sites.TreeSeason;
  * @param shoots what its species makes in a season
  * @param growing days on which it grows at its site
  * @param leastWoundMm first width from which a cut counts as a wound
+ * @param unsettled by technique: facts its work leaves to be measured again
  */
-record TreeKind(ShootLengths shoots, GrowingDays growing, double leastWoundMm) {
+record TreeKind(
+        ShootLengths shoots,
+        GrowingDays growing,
+        double leastWoundMm,
+        Map<String, Set<Fact>> unsettled) {
 
     private static final double LEAST_WOUND_MM = 8;
     private static final double LEAST_WOUND_OF_POOR_CLOSERS_MM = 5;
     private static final Set<String> POOR_CLOSERS = Set.of("slow_callus", "weak_compartment");
 
-    static TreeKind of(Species species, TreeSeason season) {
-        return new TreeKind(species.shoots(), season.growing(), leastWoundMm(species));
+    static TreeKind of(Content content, Species species, TreeSeason season) {
+        return new TreeKind(
+                species.shoots(), season.growing(), leastWoundMm(species), content.unsettled());
     }
 
     /**

@@ -94,6 +94,15 @@ public record Content(
                 .collect(Collectors.toUnmodifiableSet());
     }
 
+    /** By code of technique: the facts it leaves to be measured again. */
+    public Map<String, Set<Fact>> unsettled() {
+        return techniques.values().stream()
+                .filter(technique -> !technique.unsettles().isEmpty())
+                .collect(
+                        Collectors.toUnmodifiableMap(
+                                Technique::code, technique -> Set.copyOf(technique.unsettles())));
+    }
+
     private static boolean renewsFoliage(TechniqueRule rule) {
         var dose = rule.dose();
         return dose != null && dose.startsAnew();

@@ -12,6 +12,8 @@ final class FactCheck {
     /** The ways to compare a fact, of which a test has one. */
     static final List<String> COMPARISONS = List.of("atLeast", "atMost", "is", "oneOf");
 
+    private static final String UNKNOWN = "unknown";
+
     private final Faults faults;
 
     FactCheck(Faults faults) {
@@ -78,6 +80,11 @@ final class FactCheck {
         if (value != null && fact.refusalOf(value) != null) {
             faults.add(at, at.value().toString(), plausible(fact, at.text()));
         }
+    }
+
+    /** Whether an effect says that the work leaves a fact to be measured again. */
+    static boolean unsettles(Part effect) {
+        return UNKNOWN.equals(effect.text("is"));
     }
 
     /** The fact a part names, or null when it names none. */

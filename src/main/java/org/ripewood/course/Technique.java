@@ -8,7 +8,13 @@ import org.ripewood.core.progress.Value;
 import org.ripewood.core.season.CareWindow;
 import org.ripewood.core.season.LookRhythm;
 
-/** A technique: what the engine needs ({@code rule}) and what people read. */
+/**
+ * A technique: what the engine needs ({@code rule}) and what people read.
+ *
+ * @param effects what the work makes true
+ * @param unsettles facts it changes in a way nobody has measured: what was seen of them up to the
+ *     day of the work says nothing of the tree since
+ */
 public record Technique(
         TechniqueRule rule,
         String title,
@@ -22,6 +28,7 @@ public record Technique(
         boolean irreversible,
         List<Ask> asks,
         List<Effect> effects,
+        List<Fact> unsettles,
         List<String> tools,
         List<String> materials,
         List<Take> takes,

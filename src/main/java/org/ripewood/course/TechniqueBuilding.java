@@ -49,7 +49,14 @@ final class TechniqueBuilding {
                 minutes.requireInt("instructor"),
                 technique.at("irreversible").value().booleanValue(),
                 technique.texts("asks").stream().map(TechniqueBuilding::ask).toList(),
-                technique.each("effects").stream().map(TechniqueBuilding::effect).toList(),
+                technique.each("effects").stream()
+                        .filter(effect -> !FactCheck.unsettles(effect))
+                        .map(TechniqueBuilding::effect)
+                        .toList(),
+                technique.each("effects").stream()
+                        .filter(FactCheck::unsettles)
+                        .map(effect -> Objects.requireNonNull(FactCheck.fact(effect)))
+                        .toList(),
                 technique.texts("tools"),
                 technique.texts("materials"),
                 technique.each("takes").stream().map(TechniqueBuilding::take).toList(),

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.core.progress.Fact;
 
 /** What the schema cannot say of a technique. */
 final class TechniqueCheck {
@@ -200,10 +201,23 @@ final class TechniqueCheck {
                     "\"%s\", which is worked out from the record".formatted(fact.code()),
                     "a fact that somebody records");
         }
+        if (FactCheck.unsettles(effect)) {
+            checkUnsettled(effect, fact);
+            return;
+        }
         for (var name : List.of("is", "value")) {
             if (effect.has(name)) {
                 facts.checkValue(fact, effect.at(name));
             }
+        }
+    }
+
+    private void checkUnsettled(Part effect, Fact fact) {
+        if (fact.scope() != Fact.Scope.TREE) {
+            faults.add(
+                    effect.at("fact"),
+                    "\"%s\", read at a place on the tree".formatted(fact.code()),
+                    "a fact of the tree as a whole");
         }
     }
 }

@@ -163,6 +163,7 @@ class DayShoppingTest {
                         mesh.irreversible(),
                         mesh.asks(),
                         mesh.effects(),
+                        mesh.unsettles(),
                         mesh.tools(),
                         mesh.materials(),
                         List.of(

@@ -112,7 +112,8 @@ class DemoStrengthTest {
                         number(shoots.get("potStrong")),
                         number(shoots.get("groundStrong"))),
                 StageDays.over(model, first, last),
-                8);
+                8,
+                Map.of());
     }
 
     private static Map<String, Object> site(String code) throws IOException {

@@ -6,7 +6,9 @@ import static org.ripewood.condition.RecordOf.treeOn;
 
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Tag;
@@ -79,6 +81,27 @@ class FactsOnDayTest {
                                 .facts()
                                 .number(Fact.VIGOUR_INDEX))
                 .isCloseTo(77.5, within(1e-9));
+    }
+
+    @Test
+    void whatWasSeenBeforeWorkThatChangesItNoLongerCounts() {
+        var kind =
+                new TreeKind(
+                        RecordOf.KIND.shoots(),
+                        RecordOf.KIND.growing(),
+                        8,
+                        Map.of("selection", Set.of(Fact.CANDIDATE_BRANCHES)));
+        var tree =
+                treeOn(DAY)
+                        .seen(Fact.CANDIDATE_BRANCHES, 4, DAY.minusDays(50))
+                        .seen(Fact.CANDIDATE_BRANCHES, 4, DAY.minusDays(20))
+                        .seen(Fact.RAMIFICATION_ORDERS, 2, DAY.minusDays(50))
+                        .work("selection", DAY.minusDays(20), 4, null);
+        assertThat(tree.facts(kind).find(Fact.CANDIDATE_BRANCHES)).isNull();
+        assertThat(tree.facts(kind).number(Fact.RAMIFICATION_ORDERS)).isEqualTo(2);
+        tree.seen(Fact.CANDIDATE_BRANCHES, 2, DAY.minusDays(19));
+        assertThat(tree.facts(kind).number(Fact.CANDIDATE_BRANCHES)).isEqualTo(2);
+        assertThat(tree.facts().number(Fact.CANDIDATE_BRANCHES)).isEqualTo(2);
     }
 
     @Test

@@ -38,7 +38,7 @@ public final class RecordOf {
 
     /** A maple that grows every day, and whose cuts count from 8 mm. */
     static final TreeKind KIND =
-            new TreeKind(new ShootLengths(70, 180, 400, 800), GrowingDays.EVERY_DAY, 8);
+            new TreeKind(new ShootLengths(70, 180, 400, 800), GrowingDays.EVERY_DAY, 8, Map.of());
 
     private final LocalDate on;
     private final List<Observation> observations = new ArrayList<>();

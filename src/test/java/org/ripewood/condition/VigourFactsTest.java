@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.ripewood.condition.RecordOf.treeOn;
 
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -28,7 +29,8 @@ class VigourFactsTest {
         return new TreeKind(
                 new ShootLengths(35, 80, 160, 350),
                 new StageDays(TypicalYear.of(Habit.EVERGREEN_CONIFER, latitude)),
-                8);
+                8,
+                Map.of());
     }
 
     private static RecordOf green(LocalDate on) {

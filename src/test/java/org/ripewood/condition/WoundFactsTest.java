@@ -8,6 +8,7 @@ import static org.ripewood.core.progress.Source.INSTRUCTOR;
 import static org.ripewood.core.progress.Source.STUDENT;
 
 import java.time.LocalDate;
+import java.util.Map;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.core.progress.Fact;
@@ -59,7 +60,7 @@ class WoundFactsTest {
         assertThat(facts.number(Fact.SMALLEST_CLOSURE_PERCENT)).isEqualTo(100);
         assertThat(facts.number(Fact.FRESH_WOUNDS)).isZero();
         assertThat(facts.find(Fact.LARGEST_OPENING_MM).observedOn()).isEqualTo(DAY);
-        var slow = new TreeKind(RecordOf.KIND.shoots(), RecordOf.KIND.growing(), 5);
+        var slow = new TreeKind(RecordOf.KIND.shoots(), RecordOf.KIND.growing(), 5, Map.of());
         assertThat(tree.facts(slow).number(Fact.LARGEST_OPENING_MM)).isEqualTo(7.9);
         assertThat(tree.facts(slow).number(Fact.FRESH_WOUNDS)).isEqualTo(1);
     }

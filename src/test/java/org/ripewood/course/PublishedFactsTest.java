@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.core.progress.DoseRule;
 import org.ripewood.core.progress.Fact;
+import org.ripewood.core.progress.Value;
 import tools.jackson.databind.JsonNode;
 
 /**
@@ -300,5 +301,24 @@ class PublishedFactsTest {
         var document = SHELF.all(ContentKind.TECHNIQUE).get(technique);
         assertThat(document).isNotNull();
         return document.top();
+    }
+
+    /**
+     * A number that work makes true by itself: a chop leaves no leader, the circling root is off.
+     */
+    private static final Set<Fact> NOTHING_LEFT = Set.of(Fact.LEADER_SHARE, Fact.CIRCLING_TURN);
+
+    @Test
+    void signingOffInventsNoNumber() {
+        for (var technique : CONTENT.techniques().values()) {
+            for (var effect : technique.effects()) {
+                if (effect.value() instanceof Value.Number number) {
+                    assertThat(number.amount()).as(technique.code()).isZero();
+                    assertThat(NOTHING_LEFT).as(technique.code()).contains(effect.fact());
+                }
+            }
+        }
+        assertThat(CONTENT.unsettled().get("branch_selection"))
+                .containsExactly(Fact.CANDIDATE_BRANCHES);
     }
 }

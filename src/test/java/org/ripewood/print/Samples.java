@@ -128,6 +128,7 @@ final class Samples {
                 irreversible,
                 List.of(),
                 List.of(),
+                List.of(),
                 List.of("pliers", "wire cutters"),
                 List.of("aluminium wire", "raffia"),
                 List.of(new Technique.Take("aluminium wire", 80, "g", false)),

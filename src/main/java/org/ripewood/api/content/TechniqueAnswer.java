@@ -5,6 +5,7 @@ import java.util.Locale;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.api.kit.PlainValue;
+import org.ripewood.core.progress.Fact;
 import org.ripewood.course.Technique;
 
 /** A technique: what people read, and its rules in the terms of the content files. */
@@ -22,6 +23,7 @@ public record TechniqueAnswer(
         boolean irreversible,
         List<String> asks,
         List<EffectTerms> effects,
+        List<String> measureAgain,
         List<String> tools,
         List<String> materials,
         List<Technique.Hazard> hazards,
@@ -49,6 +51,7 @@ public record TechniqueAnswer(
                 technique.irreversible(),
                 technique.asks().stream().map(TechniqueAnswer::word).toList(),
                 technique.effects().stream().map(TechniqueAnswer::effect).toList(),
+                technique.unsettles().stream().map(Fact::code).toList(),
                 technique.tools(),
                 technique.materials(),
                 technique.hazards(),
