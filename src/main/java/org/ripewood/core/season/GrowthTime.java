@@ -10,8 +10,8 @@ import java.util.Optional;
  * <p>A day counts between bud swelling and leaf fall (stages 01 to 94 of the {@link SeasonModel})
  * when it has at least 10 hours of light (common practice, no source). Tropical trees, and all
  * trees at places where none rests, count every day. Degree-days are those of the single sine above
- * the species' base temperature, without an upper threshold, the mean over weather where days
- * scatter ({@link ThermalTime}).
+ * the species' base temperature, the mean over weather where days scatter ({@link ThermalTime}).
+ * Heat above 32 °C adds nothing, but for tropical kinds.
  *
  * <p>Days before and after the span go by at the span's mean rate; no day after the span is ever
  * named as one that is reached. Worked out once for a place, a base and a habit, then O(1) there
@@ -61,7 +61,7 @@ public final class GrowthTime implements GrowthDays {
                 progress.firstDay(),
                 progress.lastDay(),
                 baseCelsius,
-                DegreeDays.NO_UPPER,
+                habit == Habit.TROPICAL ? DegreeDays.NO_UPPER : SeasonProgress.UPPER_CELSIUS,
                 day -> always || grows(season, progress, day));
     }
 

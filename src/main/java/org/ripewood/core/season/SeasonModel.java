@@ -12,10 +12,11 @@ import java.time.temporal.ChronoUnit;
  * begins anew. On a cool-temperate normal year the stages begin within three weeks of those of
  * {@link TypicalYear}, which stays in use where temperatures are not known.
  *
- * <p>Between the tropics, and where no month's mean minimum is below 15 °C, every tree counts as
- * growing. Where a year has less than 100 degree-days above 5 °C, buds stay shut. Days outside the
- * span are answered by the same day of its nearest year. Values are worked out once; threads may
- * share them.
+ * <p>Where no winter comes ({@link TypicalWeather}: the temperatures decide, whatever the latitude)
+ * every tree counts as growing. Tropical kinds grow wherever and as long as the usual daily mean is
+ * about 18 °C. Where a year has less than 100 degree-days above 5 °C, buds stay shut. Days outside
+ * the span are answered by the same day of its nearest year. Values are worked out once; threads
+ * may share them.
  */
 public final class SeasonModel implements StageClock {
 
@@ -27,13 +28,20 @@ public final class SeasonModel implements StageClock {
     private static final int RESTING_AFTER_LEAF_FALL = 99;
     private static final int HALF_FALLEN = 95;
 
+    /** Leaves full, and the last stage of shoots: between them a tropical kind grows in warmth. */
+    private static final int LEAVES_FULL = 19;
+
+    private static final int SHOOTS_DONE = 39;
+
     private final SeasonProgress progress;
     private final SeasonScales scales;
+    private final boolean tropical;
     private final byte[] stages;
 
-    private SeasonModel(SeasonProgress progress, SeasonScales scales) {
+    private SeasonModel(SeasonProgress progress, Habit habit) {
         this.progress = progress;
-        this.scales = scales;
+        this.scales = SeasonScales.of(habit);
+        this.tropical = habit == Habit.TROPICAL;
         this.stages = new byte[progress.days()];
         for (int i = 0; i < stages.length; i++) {
             stages[i] = (byte) stage(progress.firstDay().plusDays(i), 0, 0);
@@ -46,7 +54,7 @@ public final class SeasonModel implements StageClock {
      * @throws IllegalArgumentException when the days run backwards or over more than 200 years
      */
     public static SeasonModel of(Climate climate, Habit habit, LocalDate first, LocalDate last) {
-        return new SeasonModel(SeasonProgress.of(climate, first, last), SeasonScales.of(habit));
+        return new SeasonModel(SeasonProgress.of(climate, first, last), habit);
     }
 
     @Override
@@ -91,6 +99,11 @@ public final class SeasonModel implements StageClock {
         };
     }
 
+    /** The usual weather of the place. */
+    public PlaceYear place() {
+        return progress.place();
+    }
+
     SeasonProgress progress() {
         return progress;
     }
@@ -113,6 +126,15 @@ public final class SeasonModel implements StageClock {
             return TypicalYear.GROWING;
         }
         int index = at(day);
-        return scales.stageAt(progress.warmth(index) + ahead, progress.coolness(index) + cooler);
+        int stage =
+                scales.stageAt(progress.warmth(index) + ahead, progress.coolness(index) + cooler);
+        return tropical ? warmed(stage, day) : stage;
+    }
+
+    /** The stage of a tropical kind, which the warmth of the days keeps in growth. */
+    private int warmed(int stage, LocalDate day) {
+        var place = progress.place();
+        int growing = place.tropicalGrowthAhead(day) ? Math.min(SHOOTS_DONE, stage) : stage;
+        return place.tropicalGrowth(day) ? Math.max(LEAVES_FULL, growing) : growing;
     }
 }

@@ -7,14 +7,15 @@ import java.time.temporal.ChronoUnit;
  * How far each year of a place has come, by warmth and then by coolness; the same for every habit.
  *
  * <p>Warmth: degree-days above 5 °C since midwinter (the growing season's first day), before
- * midsummer only of days of at least 10 hours, as a share of the place's own mean year. Bounding
- * the days keeps a mild January from opening buds; chilling is not modelled. Coolness: after
- * midsummer, on days shorter than 13.5 hours, what the day's mean lies below 20 °C, at most 15 °C a
- * day, as a share of the place's own mean up to midwinter. Shares, because trees kept at a place
- * are chosen for it: a maple of the warm south wants more warmth to open than one of the north.
- * That cooling below 20 °C on shortening days brings leaf fall follows Dufrêne et al. 2005,
- * Ecological Modelling 185:407-436 (from memory); the bounds are rounded, common practice, no
- * source.
+ * midsummer only of days of at least 10 hours on which the usual night is not below −1 °C and the
+ * coolest time of the year is over, as a share of the place's own mean year. Bounding the days
+ * keeps a mild January from opening buds, and a thaw by noon from opening them in frozen ground;
+ * chilling is not modelled. Heat above 32 °C adds nothing. Coolness: after midsummer, on days
+ * shorter than 13.5 hours, what the day's mean lies below 20 °C, at most 15 °C a day, as a share of
+ * the place's own mean up to midwinter. Shares, because trees kept at a place are chosen for it: a
+ * maple of the warm south wants more warmth to open than one of the north. That cooling below 20 °C
+ * on shortening days brings leaf fall follows Dufrêne et al. 2005, Ecological Modelling 185:407-436
+ * (from memory); the bounds are rounded, common practice, no source.
  *
  * <p>Where the year has less than 100 degree-days nothing grows, and warmth stays 0. Where it has
  * less than 50 of coolness no autumn comes, and coolness stays 0.
@@ -32,7 +33,14 @@ final class SeasonProgress {
     private static final int MIDSUMMER_DAY = 172;
     private static final double LEAST_WARMTH = 100;
     private static final double LEAST_COOLNESS = 50;
-    private static final double TROPICAL_MINIMUM_CELSIUS = 15;
+    private static final double BUDS_MOVE_NIGHT_CELSIUS = -1;
+
+    /** More heat adds no growth (from memory: most woody plants level off at 30 to 35 °C). */
+    static final double UPPER_CELSIUS = 32;
+
+    /** The coolest day may lie so far into the growing season, and buds wait for it. */
+    private static final int COOLEST_WITHIN_DAYS = 75;
+
     private static final int MAX_YEARS = 200;
 
     private final Climate climate;
@@ -40,7 +48,7 @@ final class SeasonProgress {
     private final double[] hours;
     private final double[] warmth;
     private final double[] coolness;
-    private final boolean alwaysGrowing;
+    private final TypicalWeather place;
 
     private SeasonProgress(Climate climate, LocalDate first, int days) {
         this.climate = climate;
@@ -48,7 +56,8 @@ final class SeasonProgress {
         this.hours = hours(climate.latitudeDegrees());
         this.warmth = new double[days];
         this.coolness = new double[days];
-        this.alwaysGrowing = addUp();
+        this.place = TypicalWeather.of(climate, first, lastDay());
+        addUp();
     }
 
     /**
@@ -82,11 +91,14 @@ final class SeasonProgress {
         return first.plusDays(warmth.length - 1L);
     }
 
-    /**
-     * Whether trees never rest here: between the tropics, or no month's mean minimum below 15 °C.
-     */
+    /** The usual year of the place. */
+    TypicalWeather place() {
+        return place;
+    }
+
+    /** Whether trees never rest here ({@link TypicalWeather}). */
     boolean alwaysGrowing() {
-        return alwaysGrowing;
+        return place.withoutWinter();
     }
 
     /** Warmth on the morning of a day, 0 to about 1. */
@@ -124,13 +136,12 @@ final class SeasonProgress {
         return (int) ChronoUnit.DAYS.between(first, inside);
     }
 
-    private boolean addUp() {
+    private void addUp() {
         double warm = 0;
         double cool = 0;
         double allWarm = 0;
         double allCool = 0;
         int seasons = 0;
-        var coldest = new MonthMinima();
         var seasonStart = first;
         for (int i = 0; i < warmth.length; i++) {
             var day = first.plusDays(i);
@@ -145,18 +156,24 @@ final class SeasonProgress {
             warmth[i] = warm;
             coolness[i] = cool;
             boolean past = ChronoUnit.DAYS.between(seasonStart, day) >= MIDSUMMER_DAY;
-            warm += past || hours(day) >= LEAST_DAY_HOURS ? warmthOf(day) : 0;
+            warm += past || budsMove(day, seasonStart) ? warmthOf(day) : 0;
             cool += past ? coolOf(day) : 0;
-            coldest.add(day, climate.temperatures().minCelsius(day));
         }
         scale(warmth, (allWarm + warm) / seasons, LEAST_WARMTH);
         scale(coolness, (allCool + cool) / seasons, LEAST_COOLNESS);
-        return Math.abs(climate.latitudeDegrees()) < TypicalYear.TROPIC_DEGREES
-                || coldest.mean() >= TROPICAL_MINIMUM_CELSIUS;
+    }
+
+    /** Whether warmth before midsummer moves buds: light, nights, and no cooler days to come. */
+    private boolean budsMove(LocalDate day, LocalDate seasonStart) {
+        int coolestAt = place.daysToCoolest(seasonStart);
+        return hours(day) >= LEAST_DAY_HOURS
+                && place.minCelsius(day) >= BUDS_MOVE_NIGHT_CELSIUS
+                && (coolestAt > COOLEST_WITHIN_DAYS
+                        || ChronoUnit.DAYS.between(seasonStart, day) >= coolestAt);
     }
 
     private double warmthOf(LocalDate day) {
-        return ThermalTime.ofDay(climate.temperatures(), day, BASE_CELSIUS, DegreeDays.NO_UPPER);
+        return ThermalTime.ofDay(climate.temperatures(), day, BASE_CELSIUS, UPPER_CELSIUS);
     }
 
     private double coolOf(LocalDate day) {
@@ -180,26 +197,5 @@ final class SeasonProgress {
             hours[day] = DayLength.hours(latitudeDegrees, day);
         }
         return hours;
-    }
-
-    /** Means of the daily minima by month of the calendar. */
-    private static final class MonthMinima {
-
-        private final double[] sums = new double[12];
-        private final int[] days = new int[12];
-
-        void add(LocalDate day, double minimum) {
-            sums[day.getMonthValue() - 1] += minimum;
-            days[day.getMonthValue() - 1]++;
-        }
-
-        /** That of the coldest month. */
-        double mean() {
-            double coldest = Double.POSITIVE_INFINITY;
-            for (int month = 0; month < 12; month++) {
-                coldest = Math.min(coldest, sums[month] / days[month]);
-            }
-            return coldest;
-        }
     }
 }

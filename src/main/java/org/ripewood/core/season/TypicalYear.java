@@ -19,7 +19,9 @@ public final class TypicalYear implements StageClock {
     /** Days an observed stage is taken as it was seen. */
     static final int OBSERVATION_HOLDS_DAYS = 10;
 
-    static final int GROWING = 35;
+    /** Stage of trees that grow all the year. */
+    public static final int GROWING = 35;
+
     static final double TROPIC_DEGREES = 23.44;
     private static final int HALF_YEAR_DAYS = 182;
 
@@ -62,11 +64,13 @@ public final class TypicalYear implements StageClock {
     private final int[] halfMonths;
     private final int shiftDays;
     private final boolean alwaysGrowing;
+    private final PlaceYear place;
 
-    private TypicalYear(int[] halfMonths, int shiftDays, boolean alwaysGrowing) {
+    private TypicalYear(int[] halfMonths, int shiftDays, boolean alwaysGrowing, PlaceYear place) {
         this.halfMonths = halfMonths;
         this.shiftDays = shiftDays;
         this.alwaysGrowing = alwaysGrowing;
+        this.place = place;
     }
 
     /**
@@ -81,7 +85,16 @@ public final class TypicalYear implements StageClock {
         }
         var table = halfMonths(habit);
         var tropics = Math.abs(latitudeDegrees) < TROPIC_DEGREES;
-        return new TypicalYear(table, latitudeDegrees < 0 ? HALF_YEAR_DAYS : 0, tropics);
+        return new TypicalYear(
+                table,
+                latitudeDegrees < 0 ? HALF_YEAR_DAYS : 0,
+                tropics,
+                ReferenceYear.place(latitudeDegrees));
+    }
+
+    /** The weather that goes with it: a mild cool-temperate year, or an even warm one. */
+    public PlaceYear place() {
+        return place;
     }
 
     /** The stages of a northern year's 24 half months; not to be written to. */

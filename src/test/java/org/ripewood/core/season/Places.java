@@ -29,10 +29,60 @@ final class Places {
     private static final List<Double> INLAND_MINIMA =
             List.of(-1., -1., 2., 5., 9., 12., 14., 14., 11., 7., 3., 0.);
 
+    private static final List<Double> CONTINENTAL_MINIMA =
+            List.of(-4., -3., 1., 4., 9., 12., 14., 13., 10., 5., 1., -2.);
+
+    private static final List<Double> CONTINENTAL_MAXIMA =
+            List.of(3., 5., 10., 15., 19., 23., 25., 24., 20., 14., 8., 4.);
+
     /** The days' hash is in weather/README.txt. */
     private static final String READINGS = "/weather/noaa-daily-2012-2015.csv";
 
     private Places() {}
+
+    /** Types of climate, monthly means rounded and from memory; no one place is meant. */
+    static Climate subArctic() {
+        return new Climate(
+                65,
+                NormalYear.of(
+                        List.of(-15., -14., -10., -4., 2., 8., 11., 9., 4., -2., -8., -13.),
+                        List.of(-7., -6., 0., 6., 13., 18., 21., 18., 12., 4., -2., -5.)));
+    }
+
+    static Climate subtropicalSouth() {
+        return new Climate(
+                -27.5,
+                NormalYear.of(
+                        List.of(21., 21., 20., 17., 13., 11., 10., 10., 13., 16., 18., 20.),
+                        List.of(30., 30., 29., 27., 24., 21., 21., 22., 25., 27., 28., 29.)));
+    }
+
+    static Climate tropicalHighland() {
+        return new Climate(
+                -1.2,
+                NormalYear.of(
+                        List.of(12., 13., 14., 14., 13., 12., 11., 11., 12., 13., 13., 13.),
+                        List.of(25., 26., 26., 25., 23., 22., 21., 22., 24., 25., 23., 24.)));
+    }
+
+    static Climate continental() {
+        return new Climate(47.4, NormalYear.of(CONTINENTAL_MINIMA, CONTINENTAL_MAXIMA));
+    }
+
+    /** The same half a year later, south of the equator. */
+    static Climate continentalSouth() {
+        return new Climate(
+                -47.4,
+                NormalYear.of(moved(CONTINENTAL_MINIMA, 0, 6), moved(CONTINENTAL_MAXIMA, 0, 6)));
+    }
+
+    static Climate mediterranean() {
+        return new Climate(
+                38,
+                NormalYear.of(
+                        List.of(6., 6., 8., 10., 14., 18., 21., 21., 18., 14., 10., 7.),
+                        List.of(13., 14., 16., 20., 25., 30., 33., 33., 28., 23., 18., 14.)));
+    }
 
     static Climate oceanic() {
         return new Climate(47.6, NormalYear.of(OCEANIC_MINIMA, OCEANIC_MAXIMA));

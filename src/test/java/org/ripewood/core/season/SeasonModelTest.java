@@ -122,8 +122,64 @@ class SeasonModelTest {
         }
     }
 
+    /** The same temperatures on either side of the tropic are the same place to a tree. */
     @ParameterizedTest
-    @CsvSource({"5, 20, 30", "-23, 5, 15", "30, 15.5, 25"})
+    @CsvSource({"23.40, 23.55, 0", "-23.40, -23.55, 6"})
+    void theTropicItselfChangesNothing(double inside, double outside, int monthsLater) {
+        for (var habit : Habit.values()) {
+            for (double warmer : new double[] {2, 10, 16, 25}) {
+                var there =
+                        beginnings(of(Places.inland(inside, warmer, monthsLater), habit), FIRST);
+                var here =
+                        beginnings(of(Places.inland(outside, warmer, monthsLater), habit), FIRST);
+                assertThat(there.keySet()).isEqualTo(here.keySet());
+                there.forEach(
+                        (stage, day) ->
+                                assertThat(Math.abs(ChronoUnit.DAYS.between(day, here.get(stage))))
+                                        .as("%s, warmer by %s, stage %d", habit, warmer, stage)
+                                        .isLessThanOrEqualTo(2));
+            }
+        }
+    }
+
+    /**
+     * Means of a type of climate; that a larch moves in May there is common practice, no source.
+     */
+    @Test
+    void budsDoNotSwellInFrozenGround() {
+        var model = of(Places.subArctic(), Habit.DECIDUOUS_CONIFER);
+        var stages = beginnings(model, LocalDate.of(2024, 1, 1));
+        assertThat(stages.get(1)).isBetween(LocalDate.of(2024, 4, 25), LocalDate.of(2024, 5, 8));
+        assertThat(stages.get(7)).isBetween(LocalDate.of(2024, 5, 8), LocalDate.of(2024, 5, 25));
+    }
+
+    /** Where winter is mild its coolest weeks come after midwinter, and buds wait for them. */
+    @Test
+    void budsWaitForTheColdestTimeToBeOver() {
+        var january = List.of(14.2, 14.4, 16.5, 20., 23.5, 26., 26.5, 26.5, 25.5, 23., 19., 15.5);
+        var warmer = List.of(18.5, 18.9, 21., 25., 28.5, 30.5, 31.5, 31.3, 30.3, 27.5, 24., 20.);
+        var model = of(new Climate(22.3, NormalYear.of(january, warmer)), Habit.DECIDUOUS);
+        var stages = beginnings(model, LocalDate.of(2024, 1, 1));
+        assertThat(stages.get(1)).isBetween(LocalDate.of(2024, 1, 12), LocalDate.of(2024, 2, 10));
+        assertThat(ChronoUnit.DAYS.between(stages.get(1), stages.get(7)))
+                .isGreaterThanOrEqualTo(10);
+    }
+
+    /** About 18 °C by the mean; the fig's own minimum is the winter shelter's business. */
+    @Test
+    void tropicalKindsGrowAsLongAsItIsWarm() {
+        var model = of(Places.subtropicalSouth(), Habit.TROPICAL);
+        for (var day = FIRST; day.isBefore(LAST); day = day.plusDays(1)) {
+            int month = day.getMonthValue();
+            if (month >= 10 || month <= 4) {
+                assertThat(model.stageOn(day)).as("%s", day).isBetween(19, 39);
+            }
+        }
+        assertThat(model.stageOn(LocalDate.of(2024, 7, 15))).isNotIn(19, 31, 33, 35, 37, 39);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"5, 20, 30", "-23, 5, 15", "30, 15.5, 25", "50, 15, 21"})
     void whereNothingRestsEverythingGrows(double latitude, double minimum, double maximum) {
         var model = of(Places.steady(latitude, minimum, maximum), Habit.DECIDUOUS);
         assertThat(beginnings(model, FIRST)).containsOnlyKeys(35);
@@ -138,7 +194,9 @@ class SeasonModelTest {
 
     @Test
     void aHotYearWithoutAutumnRestsAtMidwinter() {
-        var model = of(Places.steady(28, 14.9, 30), Habit.DECIDUOUS);
+        var minima = List.of(14., 15., 17., 19., 21., 22., 22., 22., 21., 19., 17., 15.);
+        var maxima = List.of(27., 28., 30., 32., 34., 35., 35., 35., 34., 32., 30., 28.);
+        var model = of(new Climate(28, NormalYear.of(minima, maxima)), Habit.DECIDUOUS);
         assertThat(model.stageOn(LocalDate.of(2024, 12, 31))).isEqualTo(91);
         assertThat(model.stageOn(LocalDate.of(2025, 1, 1))).isZero();
     }
