@@ -91,7 +91,13 @@ public class StatesUnchecked {
                         growth,
                         kind.leastWoundMm());
         return new TreeState(
-                record, facts, ledger, stages(season, facts), forecasts, season.growing());
+                record,
+                facts,
+                ledger,
+                stages(season, facts),
+                season.place(),
+                forecasts,
+                season.growing());
     }
 
     /** The year of the species at the site, put right by what somebody saw last. */

@@ -8,6 +8,7 @@ import org.ripewood.core.progress.Facts;
 import org.ripewood.core.progress.Forecasts;
 import org.ripewood.core.progress.WorkLedger;
 import org.ripewood.core.season.GrowingDays;
+import org.ripewood.core.season.PlaceYear;
 import org.ripewood.core.season.StageClock;
 import org.ripewood.records.TreeRecord;
 import org.ripewood.records.WorkDone;
@@ -22,6 +23,7 @@ public final class TreeState {
     private final Facts facts;
     private final WorkLedger ledger;
     private final StageClock stages;
+    private final PlaceYear place;
     private final TreeForecasts forecasts;
     private final GrowingDays growing;
 
@@ -30,12 +32,14 @@ public final class TreeState {
             Facts facts,
             WorkLedger ledger,
             StageClock stages,
+            PlaceYear place,
             TreeForecasts forecasts,
             GrowingDays growing) {
         this.record = record;
         this.facts = facts;
         this.ledger = ledger;
         this.stages = stages;
+        this.place = place;
         this.forecasts = forecasts;
         this.growing = growing;
     }
@@ -67,6 +71,11 @@ public final class TreeState {
 
     public StageClock stages() {
         return stages;
+    }
+
+    /** The usual weather of where it stands. */
+    public PlaceYear place() {
+        return place;
     }
 
     public Forecasts forecasts() {

@@ -30,7 +30,7 @@ final class ContentBuilding {
         var stages = stages(facts);
         var stageOrders = new LinkedHashMap<String, Integer>();
         stages.forEach(stage -> stageOrders.put(stage.code(), stage.order()));
-        var species = each(ContentKind.SPECIES, SpeciesBuilding::species);
+        var species = each(ContentKind.SPECIES, new SpeciesBuilding(shelf)::species);
         var techniques = techniques(stageOrders, facts);
         return new Content(
                 revision,

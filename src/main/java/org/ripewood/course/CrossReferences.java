@@ -34,6 +34,7 @@ final class CrossReferences {
         shelf.all(ContentKind.STAGES)
                 .values()
                 .forEach(one -> techniqueCheck.checkStages(one.top()));
+        new ClockCheck(shelf, faults).check();
         TechniqueOrder.of(shelf).refuseCircles(faults);
         new LessonCheck(shelf, techniques, faults).check();
         var lessons = new Codes("lesson", shelf.codes(ContentKind.LESSON));

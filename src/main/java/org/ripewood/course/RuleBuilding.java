@@ -1,6 +1,7 @@
 package org.ripewood.course;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -12,6 +13,7 @@ import org.ripewood.core.progress.Requirement;
 import org.ripewood.core.progress.SeasonRule;
 import org.ripewood.core.progress.StageRule;
 import org.ripewood.core.progress.Strength;
+import org.ripewood.core.progress.WorkClock;
 import org.ripewood.core.season.StageRange;
 
 /** Makes conditions, criteria and seasons of what a technique's file says. */
@@ -91,7 +93,7 @@ final class RuleBuilding {
                         .map(
                                 line ->
                                         new SeasonRule.Window(
-                                                Set.of(),
+                                                Set.copyOf(line.texts("species")),
                                                 Set.copyOf(line.texts("groups")),
                                                 stages(line)))
                         .toList(),
@@ -99,12 +101,24 @@ final class RuleBuilding {
                         .map(
                                 line ->
                                         new SeasonRule.Avoid(
-                                                Set.of(),
+                                                Set.copyOf(line.texts("species")),
                                                 Set.copyOf(line.texts("groups")),
                                                 stages(line),
                                                 line.requireText("why")))
                         .toList(),
+                WorkClock.find(String.valueOf(season.text("clock"))).orElse(null),
+                weather(season),
                 season.requireText("why"));
+    }
+
+    private static SeasonRule.Weather weather(Part season) {
+        var frozen = season.text("notWhileFrozen");
+        return new SeasonRule.Weather(
+                season.has("growingDaysLeft") ? season.requireInt("growingDaysLeft") : 0,
+                frozen == null
+                        ? SeasonRule.Frozen.NOTHING
+                        : SeasonRule.Frozen.valueOf(frozen.toUpperCase(Locale.ROOT)),
+                season.has("nearDangerousCold"));
     }
 
     private static List<StageRange> stages(Part line) {

@@ -1,6 +1,7 @@
 package org.ripewood.course;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -9,14 +10,16 @@ import org.ripewood.core.season.StageRange;
 /** Whether a season can open, and whether its stages are stages of a tree. */
 final class SeasonCheck {
 
-    private static final String STAGES = "[0-9]{2}-[0-9]{2}";
+    static final String STAGES = "[0-9]{2}-[0-9]{2}";
     private static final int STAGE_CODES = 100;
 
     private final ContentDocuments shelf;
+    private final Codes species;
     private final Faults faults;
 
-    SeasonCheck(ContentDocuments shelf, Faults faults) {
+    SeasonCheck(ContentDocuments shelf, Codes species, Faults faults) {
         this.shelf = shelf;
+        this.species = species;
         this.faults = faults;
     }
 
@@ -24,22 +27,46 @@ final class SeasonCheck {
         var season = technique.at("season");
         for (var list : new String[] {"windows", "avoid"}) {
             for (var line : season.each(list)) {
+                line.each("species").forEach(one -> species.check(one, faults));
                 line.each("stages").forEach(stages -> checkRange(stages, faults));
             }
         }
+        checkKind(season);
         checkEverybodyLast(season);
         checkEverySpecies(technique, season);
         checkEverOpen(technique, season);
     }
 
+    private void checkKind(Part season) {
+        boolean any = season.has("anyTime");
+        boolean bound = season.has("windows") || season.has("clock");
+        if (season.isThere() && any == bound) {
+            faults.add(
+                    season,
+                    any
+                            ? "anyTime beside windows or a clock"
+                            : "neither anyTime, windows nor clock",
+                    "exactly one of: anyTime; windows, clock or both");
+        }
+    }
+
+    private static boolean forEverybody(Part line) {
+        return !line.has("groups") && !line.has("species");
+    }
+
+    /** Whether a line of windows or of stages to avoid speaks of a species. */
+    static boolean speaksOf(Part line, String code, Collection<String> groups) {
+        return forEverybody(line) || CrossReferences.hold(line, code, groups);
+    }
+
     private void checkEverybodyLast(Part season) {
         var windows = season.each("windows");
         for (int i = 0; i < windows.size() - 1; i++) {
-            if (!windows.get(i).has("groups")) {
+            if (forEverybody(windows.get(i))) {
                 faults.add(
                         windows.get(i),
                         "a line for every species before others",
-                        "the line without groups last, since the first that holds counts");
+                        "the line without groups and species last, since the first that holds counts");
             }
         }
     }
@@ -47,7 +74,9 @@ final class SeasonCheck {
     /** A species that no window holds would never see the season open. */
     private void checkEverySpecies(Part technique, Part season) {
         var windows = season.each("windows");
-        if (windows.isEmpty() || windows.stream().anyMatch(line -> !line.has("groups"))) {
+        if (windows.isEmpty()
+                || season.has("clock")
+                || windows.stream().anyMatch(SeasonCheck::forEverybody)) {
             return;
         }
         var without = new ArrayList<String>();
@@ -72,7 +101,7 @@ final class SeasonCheck {
             faults.add(
                     season.at("windows"),
                     "no line for " + String.join(", ", without),
-                    "a line for every species, or a last one without groups");
+                    "a line for every species, or a last one without groups and species");
         }
     }
 

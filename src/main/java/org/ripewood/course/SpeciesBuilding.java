@@ -10,9 +10,13 @@ import org.ripewood.core.season.Habit;
 /** Makes a species of its file. */
 final class SpeciesBuilding {
 
-    private SpeciesBuilding() {}
+    private final SpeciesClocks clocks;
 
-    static Species species(Part species) {
+    SpeciesBuilding(ContentDocuments shelf) {
+        this.clocks = new SpeciesClocks(shelf);
+    }
+
+    Species species(Part species) {
         var hardiness = species.at("hardiness");
         var repotting = species.at("repotting");
         var young = repotting.each("youngYears");
@@ -54,14 +58,15 @@ final class SpeciesBuilding {
                 species.requireText("text"));
     }
 
-    private static Traits traits(Part species) {
+    private Traits traits(Part species) {
         return new Traits(
                 species.requireText("code"),
                 Habit.valueOf(species.requireText("habit").toUpperCase(Locale.ROOT)),
                 CrossReferences.groupsOf(species),
                 species.at("maxRootShare").number("value"),
                 RecoveryPace.valueOf(
-                        species.at("recovery").requireText("pace").toUpperCase(Locale.ROOT)));
+                        species.at("recovery").requireText("pace").toUpperCase(Locale.ROOT)),
+                clocks.of(species));
     }
 
     private static ShootLengths shoots(Part shoots) {

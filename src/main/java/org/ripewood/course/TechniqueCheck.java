@@ -25,7 +25,7 @@ final class TechniqueCheck {
         this.techniques = techniques;
         this.lessons = new Codes("lesson", shelf.codes(ContentKind.LESSON));
         this.facts = new FactCheck(faults);
-        this.seasons = new SeasonCheck(shelf, faults);
+        this.seasons = new SeasonCheck(shelf, species, faults);
         this.aftercare = new AftercareCheck(facts, faults);
         this.faults = faults;
     }

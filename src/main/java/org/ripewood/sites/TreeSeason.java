@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import org.ripewood.core.season.GrowingDays;
 import org.ripewood.core.season.GrowthDays;
 import org.ripewood.core.season.GrowthTime;
+import org.ripewood.core.season.PlaceYear;
 import org.ripewood.core.season.SeasonModel;
 import org.ripewood.core.season.StageClock;
 import org.ripewood.core.season.StageDays;
@@ -16,6 +17,9 @@ public sealed interface TreeSeason {
 
     /** Days on which it grows, known even where temperatures are not. */
     GrowingDays growing();
+
+    /** The usual weather of the place, beside the stages. */
+    PlaceYear place();
 
     /** Its stages when nobody has looked. */
     StageClock usual();
@@ -36,6 +40,11 @@ public sealed interface TreeSeason {
         }
 
         @Override
+        public PlaceYear place() {
+            return year.place();
+        }
+
+        @Override
         public StageClock usual() {
             return year;
         }
@@ -48,6 +57,11 @@ public sealed interface TreeSeason {
 
     /** By the temperatures of the site. */
     record Modelled(SeasonModel model, GrowthTime growth, StageDays growing) implements TreeSeason {
+        @Override
+        public PlaceYear place() {
+            return model.place();
+        }
+
         @Override
         public StageClock usual() {
             return model;

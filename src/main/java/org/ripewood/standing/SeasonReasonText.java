@@ -1,6 +1,8 @@
 package org.ripewood.standing;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.ripewood.core.progress.Clocks;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Reason;
 import org.ripewood.core.progress.SeasonRule;
@@ -41,22 +43,48 @@ final class SeasonReasonText {
         return opensOn == null ? stage : stage + "; opens about " + Wording.day(opensOn);
     }
 
-    /** The window of this species: the first that speaks of it, as the engine reads it. */
+    /** The open stages of this species, as the engine reads them, and what else is asked for. */
     private String required(SeasonRule rule) {
-        if (rule.windows().isEmpty()) {
-            return "any time that is not to be avoided";
+        var words = new ArrayList<String>();
+        if (rule.anyStage()) {
+            words.add("any time that is not to be avoided");
+        } else {
+            var stages = rule.stagesOf(traits).stream().map(SeasonReasonText::stages).toList();
+            words.add(
+                    stages.isEmpty()
+                            ? "no season for this species"
+                            : "growth stage " + String.join("; or ", stages));
         }
-        return rule.windows().stream()
-                .filter(this::speaksOfSpecies)
-                .findFirst()
-                .map(window -> stages(window.stages()))
-                .orElse("no season for this species");
+        words.addAll(weather(rule.weather()));
+        return String.join(", ", words);
     }
 
-    private boolean speaksOfSpecies(SeasonRule.Window window) {
-        return (window.species().isEmpty() && window.groups().isEmpty())
-                || window.species().contains(traits.species())
-                || window.groups().stream().anyMatch(traits.groups()::contains);
+    private List<String> weather(SeasonRule.Weather weather) {
+        var words = new ArrayList<String>();
+        if (weather.growingDaysLeft() > 0) {
+            words.add("with " + daysLeft(weather.growingDaysLeft()));
+        }
+        switch (weather.notWhileFrozen()) {
+            case WOOD -> words.add("not while wood is frozen");
+            case BALL -> words.add("not while root balls are frozen");
+            case NOTHING -> {}
+        }
+        var shelter = traits.clocks().shelterBelowCelsius();
+        if (weather.nearDangerousCold() && shelter != null) {
+            words.add("while nights are near " + Wording.number(shelter) + " °C");
+        }
+        return words;
+    }
+
+    private static String daysLeft(int days) {
+        return "%d days of growth left before frost".formatted(days);
+    }
+
+    private static String stages(Clocks.Stages stages) {
+        var told = stages(stages.ranges());
+        return stages.growingDaysLeft() == 0
+                ? told
+                : told + " with " + daysLeft(stages.growingDaysLeft());
     }
 
     private static String stages(List<StageRange> ranges) {
@@ -64,7 +92,7 @@ final class SeasonReasonText {
                 ranges.stream()
                         .map(range -> "%02d to %02d".formatted(range.from(), range.to()))
                         .toList();
-        return "growth stage " + Wording.list(parts, "or");
+        return Wording.list(parts, "or");
     }
 
     /** The principal growth stage's name; source: Meier 2001, BBCH Monograph, 2nd edition. */

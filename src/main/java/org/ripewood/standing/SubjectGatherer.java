@@ -164,6 +164,7 @@ public class SubjectGatherer {
                 signedOff,
                 skills,
                 state.stages(),
+                state.place(),
                 state.forecasts(),
                 state.growing());
     }

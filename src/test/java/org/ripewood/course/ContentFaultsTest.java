@@ -1,6 +1,7 @@
 package org.ripewood.course;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +18,7 @@ class ContentFaultsTest {
     private static final String WIRING = "techniques/wiring_primary.yaml";
     private static final String REPOTTING = "techniques/root_pruning_repot.yaml";
     private static final String CANDLES = "techniques/candle_cutting.yaml";
+    private static final String BENDING = "techniques/heavy_bending.yaml";
     private static final String PINE = "species/pinus_thunbergii.yaml";
     private static final String LESSON = "lessons/wiring-branches.md";
     private static final String VIGOUR = "rubrics/vigour.yaml";
@@ -39,6 +41,7 @@ class ContentFaultsTest {
                         againstTheSchema(),
                         againstOtherFiles(),
                         againstFacts(),
+                        againstClocks(),
                         inAftercare())
                 .flatMap(List::stream);
     }
@@ -189,7 +192,7 @@ class ContentFaultsTest {
                         "each entry once"),
                 new Edit(
                         CANDLES,
-                        "{stages: [\"31-39\"]}",
+                        "{stages: [\"31-35\"]}",
                         "{stages: [June]}",
                         "June",
                         "\"June\"",
@@ -295,24 +298,27 @@ class ContentFaultsTest {
                         "\"pinus_densiflora\"",
                         "the code of a species. Maybe “pinus_parviflora”."),
                 new Edit(
-                        WIRING,
-                        "    - {stages: [\"97-03\", \"91-95\"]}\n",
-                        "    - {groups: [larch], stages: [\"97-03\", \"91-95\"]}\n",
+                        BENDING,
+                        "    - {stages: [\"97-03\", \"91-93\"]}\n",
+                        "    - {groups: [larch], stages: [\"97-03\", \"91-93\"]}\n",
                         "  windows:",
                         "no line for "
-                                + "acer_buergerianum, acer_palmatum, carpinus_betulus,"
-                                + " cotoneaster_horizontalis, crataegus_monogyna, fagus_crenata,"
-                                + " fagus_sylvatica, ginkgo_biloba, ligustrum_ovalifolium,"
-                                + " malus_sp, prunus_mume, quercus_robur, ulmus_minor,"
-                                + " ulmus_parvifolia, zelkova_serrata",
-                        "a line for every species, or a last one without groups"),
+                                + "acer_buergerianum, acer_palmatum, buxus_sempervirens,"
+                                + " carpinus_betulus, cotoneaster_horizontalis,"
+                                + " crataegus_monogyna, fagus_crenata, fagus_sylvatica,"
+                                + " ginkgo_biloba, ligustrum_ovalifolium, malus_sp,"
+                                + " olea_europaea, prunus_mume, quercus_robur, quercus_suber,"
+                                + " rhododendron_indicum, ulmus_minor, ulmus_parvifolia,"
+                                + " zelkova_serrata",
+                        "a line for every species, or a last one without groups and species"),
                 new Edit(
-                        WIRING,
+                        BENDING,
                         "  windows:\n",
                         "  windows:\n    - {stages: [\"00-01\"]}\n",
                         "{stages: [\"00-01\"]}",
                         "a line for every species before others",
-                        "the line without groups last, since the first that holds counts"),
+                        "the line without groups and species last, since the first that holds"
+                                + " counts"),
                 new Edit(
                         WIRING,
                         "recoveryDays: 84",
@@ -474,6 +480,70 @@ class ContentFaultsTest {
                         "\u0001",
                         "\"tropical\" a second time",
                         "each code once"));
+    }
+
+    /** One answer to each when: clocks stand once, and techniques keep to them. */
+    private static List<Edit> againstClocks() {
+        return List.of(
+                new Edit(
+                        REPOTTING,
+                        "clock: root_work",
+                        "clock: root_wrok",
+                        "root_wrok",
+                        "\"root_wrok\"",
+                        "one of root_work, small_cuts, large_cuts, chop, wiring, feeding, deadwood."
+                                + " Maybe “root_work”."),
+                new Edit(
+                        REPOTTING,
+                        "  clock: root_work\n",
+                        "  windows: [{stages: [\"01-07\"]}]\n",
+                        "season:",
+                        "no \"clock\"",
+                        "clock: root_work. Maybe add it; roots are cut"),
+                new Edit(
+                        REPOTTING,
+                        "  clock: root_work\n",
+                        "  clock: root_work\n  windows: [{groups: [larch], stages: [\"01-07\"]}]\n",
+                        "01-07",
+                        "01-07, outside of root_work of larix_kaempferi (01-03)",
+                        "stages within it. Maybe leave the line out; the clock says it"),
+                new Edit(
+                        "techniques/branch_removal.yaml",
+                        "  clock: large_cuts\n",
+                        "  anyTime: true\n",
+                        "season:",
+                        "no \"clock\"",
+                        "clock: small_cuts, large_cuts or chop. Maybe small_cuts; branches are cut"),
+                new Edit(
+                        "techniques/approach_graft.yaml",
+                        "{groups: [maple], species: [carpinus_betulus], stages: [\"12-33\"]}",
+                        "{groups: [maple], species: [carpinus_betulus], stages: [\"07-33\"]}",
+                        "07-33",
+                        "07-33, when cuts bleed on acer_buergerianum, acer_palmatum,"
+                                + " carpinus_betulus",
+                        "a line for them outside of their bleeding. Maybe whileBleeding, with why"
+                                + " it may be done then"),
+                new Edit(
+                        "groups.yaml",
+                        "large_cuts: [\"19-33\"]",
+                        "large_cuts: [\"09-33\"]",
+                        "large_cuts: [\"09-33\"]",
+                        "large_cuts at stage 09, when cuts bleed",
+                        "stages outside of the bleeding"),
+                new Edit(
+                        WIRING,
+                        "  clock: wiring\n",
+                        "  clock: wiring\n  anyTime: true\n",
+                        "season:",
+                        "anyTime beside windows or a clock",
+                        "exactly one of: anyTime; windows, clock or both"),
+                new Edit(
+                        "techniques/pinching.yaml",
+                        "ligustrum_ovalifolium, cot",
+                        "ligustrum_ovalifolum, cot",
+                        "ligustrum_ovalifolum",
+                        "\"ligustrum_ovalifolum\"",
+                        "the code of a species. Maybe “ligustrum_ovalifolium”."));
     }
 
     private static List<Edit> inAftercare() {
@@ -658,6 +728,39 @@ class ContentFaultsTest {
         assertThat(editing.faults())
                 .extracting(ContentFault::found)
                 .containsExactly("\"nothing_such\"", "620", "40");
+    }
+
+    @Test
+    void aSpeciesThatNobodyGivesASeasonIsTold() {
+        var editing = new Editing().replace("groups.yaml", "      chop: [\"03-11\"]\n", "");
+        assertThat(editing.faults())
+                .extracting(ContentFault::file, ContentFault::found)
+                .containsExactly(
+                        tuple("species/buxus_sempervirens.yaml", "no season for chop"),
+                        tuple("species/olea_europaea.yaml", "no season for chop"),
+                        tuple("species/quercus_suber.yaml", "no season for chop"));
+    }
+
+    @Test
+    void workThatGoesByFlowersNeedsToKnowWhenTheyFade() {
+        var file = "species/rhododendron_indicum.yaml";
+        var editing =
+                new Editing()
+                        .replace(
+                                file,
+                                "flowering:\n  fade: [\"19-35\"]\n"
+                                        + "  source: common practice, no source\n",
+                                "");
+        assertThat(editing.faults())
+                .extracting(ContentFault::file, ContentFault::found)
+                .containsExactlyInAnyOrder(
+                        tuple(file, "stages of the flowers for root_work of rhododendron_indicum"),
+                        tuple(
+                                "groups.yaml",
+                                "stages of the flowers for small_cuts of rhododendron_indicum"),
+                        tuple(
+                                "groups.yaml",
+                                "stages of the flowers for large_cuts of rhododendron_indicum"));
     }
 
     @Test

@@ -121,16 +121,36 @@ record RuleTerms(
         }
     }
 
-    /** BBCH stages such as 91-03; no windows means any time. */
-    record Season(boolean anyTime, List<Window> windows, List<Avoid> avoid, String why) {
+    /**
+     * BBCH stages such as 91-03; with neither windows nor clock any time.
+     *
+     * @param clock the kind of work it is, whose season stands with the species
+     * @param growingDaysLeft days of growth that must be left before frost
+     * @param notWhileFrozen wood or ball
+     * @param nearDangerousCold whether it is open only near the cold a species is sheltered from
+     */
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    record Season(
+            boolean anyTime,
+            @Nullable String clock,
+            List<Window> windows,
+            List<Avoid> avoid,
+            @Nullable Integer growingDaysLeft,
+            @Nullable String notWhileFrozen,
+            boolean nearDangerousCold,
+            String why) {
 
         record Window(Whom whom, List<String> stages) {}
 
         record Avoid(Whom whom, List<String> stages, String why) {}
 
         static Season of(SeasonRule rule) {
+            var clock = rule.clock();
+            var weather = rule.weather();
+            var frozen = weather.notWhileFrozen();
             return new Season(
-                    rule.windows().isEmpty(),
+                    rule.anyStage(),
+                    clock == null ? null : clock.code(),
                     rule.windows().stream()
                             .map(w -> new Window(whom(w.groups(), w.species()), spell(w.stages())))
                             .toList(),
@@ -142,6 +162,9 @@ record RuleTerms(
                                                     spell(a.stages()),
                                                     a.why()))
                             .toList(),
+                    weather.growingDaysLeft() == 0 ? null : weather.growingDaysLeft(),
+                    frozen == SeasonRule.Frozen.NOTHING ? null : word(frozen),
+                    weather.nearDangerousCold(),
                     rule.why());
         }
 

@@ -2,7 +2,11 @@ package org.ripewood.api.content;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.core.progress.Clocks;
+import org.ripewood.core.season.StageRange;
 import org.ripewood.course.Species;
 
 /** A species, each figure with its source. Absence of a toxicity never means safe. */
@@ -23,6 +27,10 @@ record SpeciesAnswer(
         Figure baseCelsius,
         @Nullable Figure rootKillCelsius,
         Shoots shoots,
+        @Nullable Double shelterBelowCelsius,
+        Map<String, List<Open>> clocks,
+        List<String> bleeding,
+        List<String> flowersFade,
         List<Species.Toxicity> toxicity,
         String text) {
 
@@ -37,6 +45,9 @@ record SpeciesAnswer(
             List<String> stages,
             String source) {}
 
+    /** BBCH stages of a kind of work, and the days of growth that must be left before frost. */
+    record Open(List<String> stages, int growingDaysLeft) {}
+
     record Graded(String grade, @Nullable String note, String source) {}
 
     record Figure(double value, String source) {}
@@ -45,6 +56,7 @@ record SpeciesAnswer(
     record Shoots(double weak, double fair, double potStrong, double groundStrong, String source) {}
 
     static SpeciesAnswer of(Species species) {
+        var clocks = species.traits().clocks();
         return new SpeciesAnswer(
                 species.code(),
                 species.latin(),
@@ -65,8 +77,33 @@ record SpeciesAnswer(
                 new Figure(species.baseCelsius(), species.baseCelsiusSource()),
                 rootKill(species),
                 shoots(species),
+                clocks.shelterBelowCelsius(),
+                open(clocks),
+                spell(clocks.bleeding()),
+                spell(clocks.flowersFade()),
                 species.toxicity(),
                 species.text());
+    }
+
+    private static Map<String, List<Open>> open(Clocks clocks) {
+        var open = new TreeMap<String, List<Open>>();
+        clocks.open()
+                .forEach(
+                        (clock, parts) ->
+                                open.put(
+                                        clock.code(),
+                                        parts.stream()
+                                                .map(
+                                                        part ->
+                                                                new Open(
+                                                                        spell(part.ranges()),
+                                                                        part.growingDaysLeft()))
+                                                .toList()));
+        return open;
+    }
+
+    private static List<String> spell(List<StageRange> ranges) {
+        return ranges.stream().map(StageRange::toString).toList();
     }
 
     private static Repotting repotting(Species species) {

@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.core.season.PlaceYear;
 import org.ripewood.core.season.StageRange;
+import org.ripewood.core.season.TypicalYear;
 
 /** A season rule for one species, as maps from stage to open. */
 final class CompiledSeason {
@@ -18,49 +20,63 @@ final class CompiledSeason {
     /** In days to come: not within reach. */
     static final int NEVER = -1;
 
+    private static final int NOBODY_LOOKED = -1;
+
+    /** Stages of shoots in growth: what trees that never rest are in, all the year. */
+    private static final List<Integer> IN_GROWTH = List.of(31, 32, 33, 34, 35);
+
     private record Closed(BitSet stages, String why, boolean ofFlowers) {}
 
+    /** Stages of the leaves and of the flowers that open it, while so many days are left. */
+    private record Part(BitSet leaves, BitSet flowers, int growingDaysLeft) {
+        static Part of(Clocks.Stages stages) {
+            var ranges = stages.ranges();
+            var leaves = ranges.stream().filter(range -> !range.onFlowerTrack()).toList();
+            var flowers = ranges.stream().filter(StageRange::onFlowerTrack).toList();
+            return new Part(
+                    Rulebook.stagesOf(leaves),
+                    Rulebook.stagesOf(flowers),
+                    stages.growingDaysLeft());
+        }
+    }
+
     private final SeasonRule rule;
-    private final BitSet open;
-    private final BitSet openFlowers;
+    private final List<Part> parts;
     private final List<Closed> closed;
-    private final BitSet free;
-    private final boolean anyTime;
+    private final BitSet fade;
+    private final SeasonWeather weather;
     private final boolean opensByFlowers;
     private final boolean closesByFlowers;
 
+    /** Stages of the leaves in which it is open, with all days of the year left. */
+    private final BitSet free;
+
+    /** Stages at which its flowers usually fade and open it. */
+    private final BitSet faded;
+
     private CompiledSeason(
             SeasonRule rule,
-            BitSet open,
-            BitSet openFlowers,
+            List<Part> parts,
             List<Closed> closed,
-            boolean anyTime,
-            boolean opensByFlowers) {
+            BitSet fade,
+            SeasonWeather weather) {
         this.rule = rule;
-        this.open = open;
-        this.openFlowers = openFlowers;
+        this.parts = parts;
         this.closed = closed;
-        this.anyTime = anyTime;
-        this.opensByFlowers = opensByFlowers;
+        this.fade = fade;
+        this.weather = weather;
+        this.opensByFlowers = parts.stream().anyMatch(part -> !part.flowers().isEmpty());
         this.closesByFlowers = closed.stream().anyMatch(Closed::ofFlowers);
-        this.free = free();
-    }
-
-    /** The stages in which it is open, flowers left out of account. */
-    private BitSet free() {
-        var free = new BitSet(100);
+        this.free = new BitSet(100);
+        this.faded = new BitSet(100);
         for (int stage = 0; stage < 100; stage++) {
-            free.set(stage, (anyTime || open.get(stage)) && closedBecause(stage, -1) == null);
+            var unclosed = closedBecause(stage, NOBODY_LOOKED) == null;
+            free.set(stage, unclosed && inLeaves(stage, PlaceYear.NO_FROST));
+            faded.set(stage, unclosed && opensByFlowers && fade.get(stage));
         }
-        return free;
     }
 
     static CompiledSeason compile(SeasonRule rule, Traits traits) {
-        var window =
-                rule.windows().stream().filter(candidate -> candidate.speaksOf(traits)).findFirst();
-        var stages = window.map(SeasonRule.Window::stages).orElse(List.of());
-        var leaves = stages.stream().filter(range -> !range.onFlowerTrack()).toList();
-        var flowers = stages.stream().filter(StageRange::onFlowerTrack).toList();
         var closed = new ArrayList<Closed>();
         for (var avoid : rule.avoid()) {
             if (avoid.speaksOf(traits)) {
@@ -75,11 +91,10 @@ final class CompiledSeason {
         }
         return new CompiledSeason(
                 rule,
-                Rulebook.stagesOf(leaves),
-                Rulebook.stagesOf(flowers),
+                rule.stagesOf(traits).stream().map(Part::of).toList(),
                 List.copyOf(closed),
-                rule.windows().isEmpty(),
-                !flowers.isEmpty());
+                Rulebook.stagesOf(traits.clocks().flowersFade()),
+                new SeasonWeather(rule.weather(), traits.clocks().shelterBelowCelsius()));
     }
 
     /**
@@ -88,29 +103,78 @@ final class CompiledSeason {
      * @param tellWhen whether to look for the day it opens, which takes a walk through the year
      */
     Reason.OfSeason judge(EvaluationContext moment, boolean tellWhen) {
-        var flowerStage = opensByFlowers || closesByFlowers ? flowerStage(moment) : 0;
-        var because = closedBecause(moment.stage, flowerStage);
-        var truth = truth(moment.stage, flowerStage, because);
-        LocalDate opensOn = null;
-        if (truth == Truth.NO && tellWhen) {
-            opensOn = opensOn(moment);
+        var place = moment.subject.place();
+        var flowers = opensByFlowers || closesByFlowers ? flowerStage(moment) : NOBODY_LOOKED;
+        var because = closedBecause(moment.stage, flowers);
+        var byStage = because == null ? byStage(moment, flowers, place) : Truth.NO;
+        if (byStage != Truth.NO) {
+            because = weather.closedBecause(moment.on, place);
+        } else if (because == null) {
+            because = tooLate(moment, place);
         }
+        var truth = because == null ? byStage : Truth.NO;
+        var opensOn = truth == Truth.NO && tellWhen ? opensOn(moment) : null;
         return new Reason.OfSeason(moment.stage, rule, because, opensOn, truth);
     }
 
-    private Truth truth(int stage, int flowerStage, @Nullable String because) {
-        if (because != null) {
-            return Truth.NO;
-        }
-        var inWindow = anyTime || open.get(stage);
-        if (flowerStage >= 0) {
-            return Truth.of(inWindow || openFlowers.get(flowerStage));
+    private Truth byStage(EvaluationContext moment, int flowers, PlaceYear place) {
+        int left = place.growingDaysLeft(moment.on);
+        var inLeaves = inLeaves(moment.stage, moment.on, place, left);
+        if (flowers >= 0) {
+            return Truth.of(inLeaves || inFlowers(flowers, left));
         }
         // Nobody has looked at the flowers: they could open the window or close it.
-        if (!inWindow && !opensByFlowers) {
-            return Truth.NO;
+        if (!inLeaves) {
+            return opensByFlowers && mayFade(moment.stage) ? Truth.UNKNOWN : Truth.NO;
         }
-        return inWindow && !closesByFlowers ? Truth.YES : Truth.UNKNOWN;
+        return closesByFlowers ? Truth.UNKNOWN : Truth.YES;
+    }
+
+    /** Flowers may fade at any stage of the leaves when nobody has said at which they do. */
+    private boolean mayFade(int stage) {
+        return fade.isEmpty() || fade.get(stage);
+    }
+
+    /** The stage is one that opens it, but not with so few days left. */
+    private @Nullable String tooLate(EvaluationContext moment, PlaceYear place) {
+        int left = place.growingDaysLeft(moment.on);
+        for (var part : parts) {
+            if (part.leaves().get(moment.stage) && left < part.growingDaysLeft()) {
+                return SeasonWeather.tooLate(left, part.growingDaysLeft());
+            }
+        }
+        return null;
+    }
+
+    private boolean inLeaves(int stage, LocalDate day, PlaceYear place, int left) {
+        return neverRests(stage, place)
+                ? inGrowth(left) || place.coolestWeeks(day)
+                : inLeaves(stage, left);
+    }
+
+    private boolean inLeaves(int stage, int left) {
+        return rule.anyStage()
+                || parts.stream()
+                        .anyMatch(
+                                part -> part.leaves().get(stage) && left >= part.growingDaysLeft());
+    }
+
+    private boolean inFlowers(int flowers, int left) {
+        return parts.stream()
+                .anyMatch(part -> part.flowers().get(flowers) && left >= part.growingDaysLeft());
+    }
+
+    /**
+     * Where no winter comes trees stand in one stage all the year, unless somebody saw another:
+     * work for shoots in growth may be done in any month, work that elsewhere waits for winter or
+     * spring in the coolest weeks.
+     */
+    private static boolean neverRests(int stage, PlaceYear place) {
+        return stage == TypicalYear.GROWING && place.withoutWinter();
+    }
+
+    private boolean inGrowth(int left) {
+        return IN_GROWTH.stream().anyMatch(stage -> free.get(stage) && inLeaves(stage, left));
     }
 
     private @Nullable String closedBecause(int stage, int flowerStage) {
@@ -127,10 +191,10 @@ final class CompiledSeason {
     private static int flowerStage(EvaluationContext moment) {
         var seen = moment.facts.seen(Fact.FLOWER_STAGE);
         if (seen == null || !(seen.value() instanceof Value.Number number)) {
-            return -1;
+            return NOBODY_LOOKED;
         }
         var age = moment.ageDays(seen);
-        return age >= 0 && age <= FLOWERS_FRESH_DAYS ? (int) number.amount() : -1;
+        return age >= 0 && age <= FLOWERS_FRESH_DAYS ? (int) number.amount() : NOBODY_LOOKED;
     }
 
     private @Nullable LocalDate opensOn(EvaluationContext moment) {
@@ -139,41 +203,68 @@ final class CompiledSeason {
     }
 
     /**
-     * Days until the season is open by the leaves, flowers left out of account; {@link #NEVER} when
-     * it does not open within thirteen months of {@code from}.
+     * Days until the season is open by the leaves and the usual weather, flowers taken to fade when
+     * they usually do; {@link #NEVER} when it does not open within thirteen months of {@code from}.
      *
      * @param from first day that counts, in days to come
      */
-    int daysToOpen(StagesAhead stages, int from) {
+    int daysToOpen(StagesAhead ahead, int from) {
         int last = Math.min(from + StagesAhead.LOOK_AHEAD_DAYS - 1, StagesAhead.REACH_DAYS);
         for (int days = from; days <= last; days++) {
-            if (free.get(stages.in(days))) {
+            if (isOpen(ahead.in(days), ahead.day(days), ahead.place())) {
                 return days;
             }
         }
         return NEVER;
     }
 
-    /** The days from one on, counted from it, on which the leaves have the season open. */
-    BitSet openDays(StagesAhead stages, int from, int days) {
+    /** The days from one on, counted from it, on which the season is open like that. */
+    BitSet openDays(StagesAhead ahead, int from, int days) {
         var openDays = new BitSet(days);
         for (int day = 0; day < days; day++) {
-            openDays.set(day, free.get(stages.in(from + day)));
+            int on = from + day;
+            openDays.set(day, isOpen(ahead.in(on), ahead.day(on), ahead.place()));
         }
         return openDays;
     }
 
-    /** Whether the leaves alone would have it open in a stage. */
-    boolean freeByLeaves(int stage) {
-        return free.get(stage);
+    /** Whether it is open in a stage on a day, flowers taken to fade when they usually do. */
+    boolean isOpen(int stage, LocalDate day, PlaceYear place) {
+        boolean byStage = neverRests(stage, place) || free.get(stage) || faded.get(stage);
+        return byStage && opens(stage, day, place) && weather.closedBecause(day, place) == null;
     }
 
-    /** Whether it opens by the flowers alone, which nobody can tell beforehand. */
+    private boolean opens(int stage, LocalDate day, PlaceYear place) {
+        return faded.get(stage)
+                || (closedBecause(stage, NOBODY_LOOKED) == null
+                        && inLeaves(stage, day, place, place.growingDaysLeft(day)));
+    }
+
+    /** Whether the leaves and the weather alone would have it open on the day asked for. */
+    boolean freeByLeaves(EvaluationContext moment) {
+        var place = moment.subject.place();
+        return closedBecause(moment.stage, NOBODY_LOOKED) == null
+                && inLeaves(moment.stage, moment.on, place, place.growingDaysLeft(moment.on))
+                && weather.closedBecause(moment.on, place) == null;
+    }
+
+    /** Whether it opens by the flowers alone, and nobody can tell beforehand when. */
     boolean opensByFlowersAlone() {
-        return opensByFlowers && free.isEmpty();
+        return opensByFlowers && free.isEmpty() && faded.isEmpty();
     }
 
     Set<Integer> freeStages() {
-        return free.stream().boxed().collect(Collectors.toUnmodifiableSet());
+        var stages = (BitSet) free.clone();
+        stages.or(faded);
+        return stages.stream().boxed().collect(Collectors.toUnmodifiableSet());
+    }
+
+    Set<Integer> freeStages(PlaceYear place) {
+        var stages = (BitSet) free.clone();
+        stages.or(faded);
+        if (place.withoutWinter() && !stages.isEmpty()) {
+            stages.set(TypicalYear.GROWING);
+        }
+        return stages.stream().boxed().collect(Collectors.toUnmodifiableSet());
     }
 }

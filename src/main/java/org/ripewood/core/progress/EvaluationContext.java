@@ -35,7 +35,7 @@ final class EvaluationContext {
         this.on = on;
         this.epochDay = on.toEpochDay();
         this.stage = subject.stages().stageOn(on);
-        this.stagesAhead = new StagesAhead(subject.stages(), on);
+        this.stagesAhead = new StagesAhead(subject.stages(), on, subject.place());
         var ledger = subject.ledger();
         this.loadLeft = ledger.loadLeft(on);
         this.vigour = facts.number(Fact.VIGOUR_INDEX);

@@ -105,7 +105,7 @@ final class ReasonOutlooks {
         if (reason.truth() == Truth.UNKNOWN || season.opensByFlowersAlone()) {
             return unsaid("The season goes by the flowers; look at the flower stage.");
         }
-        if (season.freeByLeaves(moment.stage)) {
+        if (season.freeByLeaves(moment)) {
             return unsaid("The flowers close the season now; look at them again.");
         }
         int days = season.daysToOpen(moment.stagesAhead, 1);

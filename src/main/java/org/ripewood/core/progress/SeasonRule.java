@@ -1,16 +1,27 @@
 package org.ripewood.core.progress;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.core.season.PlaceYear;
 import org.ripewood.core.season.StageRange;
 
 /**
- * When in the year a technique may be done, in growth stages.
+ * When in the year a technique may be done, in growth stages and by the usual weather of the place.
  *
- * @param windows the first whose species or groups hold the species counts; empty means any time
+ * @param windows the first whose species or groups hold the species counts
  * @param avoid stages in which it must not be done all the same
+ * @param clock the kind of work it is, whose season stands with the species; it counts where no
+ *     window speaks of the species. With neither windows nor clock any time is right
  */
-public record SeasonRule(List<Window> windows, List<Avoid> avoid, String why) {
+public record SeasonRule(
+        List<Window> windows,
+        List<Avoid> avoid,
+        @Nullable WorkClock clock,
+        Weather weather,
+        String why) {
 
     /** Open stages; no groups and no species means everybody else. */
     public record Window(Set<String> species, Set<String> groups, List<StageRange> stages) {
@@ -39,16 +50,74 @@ public record SeasonRule(List<Window> windows, List<Avoid> avoid, String why) {
         }
     }
 
+    /** What of a tree must not be frozen while the work is done. */
+    public enum Frozen {
+        NOTHING,
+        WOOD,
+        BALL
+    }
+
+    /**
+     * What the usual weather of the place must be.
+     *
+     * @param growingDaysLeft days of growth that must be left before frost; 0 for none
+     * @param nearDangerousCold open only while nights come near the cold the species is sheltered
+     *     from
+     */
+    public record Weather(int growingDaysLeft, Frozen notWhileFrozen, boolean nearDangerousCold) {
+
+        /** Any weather will do. */
+        public static final Weather ANY = new Weather(0, Frozen.NOTHING, false);
+    }
+
     public SeasonRule {
         windows = List.copyOf(windows);
         avoid = List.copyOf(avoid);
     }
 
+    /** A season by stages alone; no windows means any time. */
+    public SeasonRule(List<Window> windows, List<Avoid> avoid, String why) {
+        this(windows, avoid, null, Weather.ANY, why);
+    }
+
+    /** Whether no stage is better than another, but for those to be avoided. */
+    public boolean anyStage() {
+        return windows.isEmpty() && clock == null;
+    }
+
+    /** The open stages of a species: its window's, or its clock's; empty when any stage will do. */
+    public List<Clocks.Stages> stagesOf(Traits traits) {
+        return windowOf(traits)
+                .map(window -> List.of(Clocks.Stages.of(window.stages())))
+                .orElseGet(() -> clock == null ? List.of() : traits.clocks().of(clock));
+    }
+
+    private Optional<Window> windowOf(Traits traits) {
+        return windows.stream().filter(window -> window.speaksOf(traits)).findFirst();
+    }
+
     /**
-     * The growth stages, 0 to 99, in which it may be done on a species, flowers left out of
-     * account; none when only flowers open it.
+     * The growth stages, 0 to 99, in which it may be done on a species at some place, the weather
+     * left out of account; those at which its flowers fade stand for stages of the flowers. None
+     * when only flowers open it, and nobody has said when they fade.
      */
     public Set<Integer> openStages(Traits traits) {
         return CompiledSeason.compile(this, traits).freeStages();
+    }
+
+    /**
+     * The same at a place: where no winter comes and its season falls in the coolest weeks, the
+     * stage in which trees stand all the year is open too.
+     */
+    public Set<Integer> openStages(Traits traits, PlaceYear place) {
+        return CompiledSeason.compile(this, traits).freeStages(place);
+    }
+
+    /**
+     * Whether it may be done on a species that stands in a stage on a day; flowers are taken to
+     * fade when they usually do.
+     */
+    public boolean isOpen(Traits traits, int stage, LocalDate day, PlaceYear place) {
+        return CompiledSeason.compile(this, traits).isOpen(stage, day, place);
     }
 }

@@ -3,6 +3,7 @@ package org.ripewood.core.progress;
 import java.time.LocalDate;
 import java.util.Arrays;
 import org.ripewood.core.season.Outlook;
+import org.ripewood.core.season.PlaceYear;
 import org.ripewood.core.season.StageClock;
 
 /**
@@ -21,13 +22,23 @@ final class StagesAhead {
 
     private final StageClock clock;
     private final LocalDate on;
+    private final PlaceYear place;
 
     /** Entry i: the stage in i days plus one; 0 where nobody has asked. */
     private byte[] known = {};
 
-    StagesAhead(StageClock clock, LocalDate on) {
+    StagesAhead(StageClock clock, LocalDate on, PlaceYear place) {
         this.clock = clock;
         this.on = on;
+        this.place = place;
+    }
+
+    PlaceYear place() {
+        return place;
+    }
+
+    LocalDate day(int days) {
+        return on.plusDays(days);
     }
 
     /**

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.season.GrowingDays;
+import org.ripewood.core.season.PlaceYear;
 import org.ripewood.core.season.StageClock;
 
 /**
@@ -14,6 +15,7 @@ import org.ripewood.core.season.StageClock;
  * @param signedOff technique code to the day it was last done and signed off
  * @param skills lessons whose skill the keeper has shown; null when the keeper is no student
  * @param stages the tree's growth stage by day
+ * @param place the usual weather of where it stands
  * @param forecasts when what is not yet so will be
  * @param growing days on which it grows, by which evidence grows old
  */
@@ -24,6 +26,7 @@ public record Subject(
         Map<String, LocalDate> signedOff,
         @Nullable Set<String> skills,
         StageClock stages,
+        PlaceYear place,
         Forecasts forecasts,
         GrowingDays growing) {
 
@@ -32,7 +35,7 @@ public record Subject(
         skills = skills == null ? null : Set.copyOf(skills);
     }
 
-    /** A tree of which no year is known: it grows every day. */
+    /** A tree of which no year is known: it grows every day, at a place of which nothing is known. */
     public Subject(
             Traits traits,
             Facts facts,
@@ -41,10 +44,19 @@ public record Subject(
             @Nullable Set<String> skills,
             StageClock stages,
             Forecasts forecasts) {
-        this(traits, facts, ledger, signedOff, skills, stages, forecasts, GrowingDays.EVERY_DAY);
+        this(
+                traits,
+                facts,
+                ledger,
+                signedOff,
+                skills,
+                stages,
+                PlaceYear.ANY,
+                forecasts,
+                GrowingDays.EVERY_DAY);
     }
 
-    /** A tree of which nothing is forecast. */
+    /** The same, of which nothing is forecast. */
     public Subject(
             Traits traits,
             Facts facts,

@@ -10,13 +10,15 @@ import org.ripewood.core.season.Habit;
  * @param groups the groups it belongs to, its habit's among them
  * @param maxRootShare most of the roots that may go in one growing season, 0 to 1
  * @param recovery how fast it recovers from work
+ * @param clocks when it bears each kind of work
  */
 public record Traits(
         String species,
         Habit habit,
         Set<String> groups,
         double maxRootShare,
-        RecoveryPace recovery) {
+        RecoveryPace recovery,
+        Clocks clocks) {
 
     public Traits {
         groups = Set.copyOf(groups);
@@ -26,9 +28,9 @@ public record Traits(
         }
     }
 
-    /** Traits of a kind that recovers as most do. */
+    /** Traits of a kind that recovers as most do, of whose seasons nothing is said. */
     public Traits(String species, Habit habit, Set<String> groups, double maxRootShare) {
-        this(species, habit, groups, maxRootShare, RecoveryPace.USUAL);
+        this(species, habit, groups, maxRootShare, RecoveryPace.USUAL, Clocks.NONE);
     }
 
     boolean isAnyOf(Set<String> wantedSpecies, Set<String> wantedGroups) {

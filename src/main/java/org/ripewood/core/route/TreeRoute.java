@@ -102,7 +102,7 @@ public final class TreeRoute {
                 standing.verdict() == Verdict.DONE || standing.verdict() == Verdict.NOT_NEEDED;
         var waits = new ArrayList<Wait>();
         var lags = new ArrayList<Lag>();
-        var open = rule.season().openStages(subject.traits());
+        var open = rule.season().openStages(subject.traits(), subject.place());
         if (!settled) {
             openings.of(rule.code())
                     .ifPresent(opening -> opening.waits().forEach(wait -> add(waits, wait)));
