@@ -68,7 +68,9 @@ final class SpeciesClocks {
             var both = new ArrayList<>(open.get(WorkClock.ROOT_WORK));
             both.add(
                     new Clocks.Stages(
-                            ranges(late.at("stages")), late.requireInt("growingDaysLeft")));
+                            ranges(late.at("stages")),
+                            late.requireInt("growingDaysLeft"),
+                            late.number("notAboveCelsius")));
             open.put(WorkClock.ROOT_WORK, both);
         }
         var shelter = species.at("shelterBelowCelsius");

@@ -82,9 +82,14 @@ final class SeasonReasonText {
 
     private static String stages(Clocks.Stages stages) {
         var told = stages(stages.ranges());
-        return stages.growingDaysLeft() == 0
+        if (stages.growingDaysLeft() > 0) {
+            told += " with " + daysLeft(stages.growingDaysLeft());
+        }
+        return Double.isInfinite(stages.notAboveCelsius())
                 ? told
-                : told + " with " + daysLeft(stages.growingDaysLeft());
+                : told
+                        + " and days of at most %s °C"
+                                .formatted(Wording.number(stages.notAboveCelsius()));
     }
 
     private static String stages(List<StageRange> ranges) {

@@ -45,8 +45,8 @@ record SpeciesAnswer(
             List<String> stages,
             String source) {}
 
-    /** BBCH stages of a kind of work, and the days of growth that must be left before frost. */
-    record Open(List<String> stages, int growingDaysLeft) {}
+    /** BBCH stages of a kind of work, and the usual weather it asks for. */
+    record Open(List<String> stages, int growingDaysLeft, @Nullable Double notAboveCelsius) {}
 
     record Graded(String grade, @Nullable String note, String source) {}
 
@@ -97,9 +97,16 @@ record SpeciesAnswer(
                                                         part ->
                                                                 new Open(
                                                                         spell(part.ranges()),
-                                                                        part.growingDaysLeft()))
+                                                                        part.growingDaysLeft(),
+                                                                        finite(
+                                                                                part
+                                                                                        .notAboveCelsius())))
                                                 .toList()));
         return open;
+    }
+
+    private static @Nullable Double finite(double celsius) {
+        return Double.isInfinite(celsius) ? null : celsius;
     }
 
     private static List<String> spell(List<StageRange> ranges) {

@@ -28,15 +28,16 @@ public record Clocks(
      * Open stages.
      *
      * @param growingDaysLeft days of growth that must be left before frost; 0 for none
+     * @param notAboveCelsius usual daily maximum above which it is too hot; infinite for none
      */
-    public record Stages(List<StageRange> ranges, int growingDaysLeft) {
+    public record Stages(List<StageRange> ranges, int growingDaysLeft, double notAboveCelsius) {
         public Stages {
             ranges = List.copyOf(ranges);
         }
 
         /** Stages that ask for nothing else. */
         public static Stages of(List<StageRange> ranges) {
-            return new Stages(ranges, 0);
+            return new Stages(ranges, 0, Double.POSITIVE_INFINITY);
         }
     }
 

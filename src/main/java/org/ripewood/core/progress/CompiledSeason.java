@@ -28,15 +28,23 @@ final class CompiledSeason {
     private record Closed(BitSet stages, String why, boolean ofFlowers) {}
 
     /** Stages of the leaves and of the flowers that open it, while so many days are left. */
-    private record Part(BitSet leaves, BitSet flowers, int growingDaysLeft) {
+    private record Part(BitSet leaves, BitSet flowers, Clocks.Stages asked) {
         static Part of(Clocks.Stages stages) {
             var ranges = stages.ranges();
             var leaves = ranges.stream().filter(range -> !range.onFlowerTrack()).toList();
             var flowers = ranges.stream().filter(StageRange::onFlowerTrack).toList();
-            return new Part(
-                    Rulebook.stagesOf(leaves),
-                    Rulebook.stagesOf(flowers),
-                    stages.growingDaysLeft());
+            return new Part(Rulebook.stagesOf(leaves), Rulebook.stagesOf(flowers), stages);
+        }
+
+        /** Why the weather of a day has it closed; null when it does not. */
+        @Nullable String closedBecause(LocalDate day, PlaceYear place) {
+            int left = place.growingDaysLeft(day);
+            if (left < asked.growingDaysLeft()) {
+                return SeasonWeather.tooLate(left, asked.growingDaysLeft());
+            }
+            return place.maxCelsius(day) > asked.notAboveCelsius()
+                    ? SeasonWeather.tooHot(asked.notAboveCelsius())
+                    : null;
         }
     }
 
@@ -71,7 +79,7 @@ final class CompiledSeason {
         this.faded = new BitSet(100);
         for (int stage = 0; stage < 100; stage++) {
             var unclosed = closedBecause(stage, NOBODY_LOOKED) == null;
-            free.set(stage, unclosed && inLeaves(stage, PlaceYear.NO_FROST));
+            free.set(stage, unclosed && inLeaves(stage, LocalDate.MIN, PlaceYear.ANY));
             faded.set(stage, unclosed && opensByFlowers && fade.get(stage));
         }
     }
@@ -110,7 +118,7 @@ final class CompiledSeason {
         if (byStage != Truth.NO) {
             because = weather.closedBecause(moment.on, place);
         } else if (because == null) {
-            because = tooLate(moment, place);
+            because = weatherOfStage(moment, place);
         }
         var truth = because == null ? byStage : Truth.NO;
         var opensOn = truth == Truth.NO && tellWhen ? opensOn(moment) : null;
@@ -118,10 +126,9 @@ final class CompiledSeason {
     }
 
     private Truth byStage(EvaluationContext moment, int flowers, PlaceYear place) {
-        int left = place.growingDaysLeft(moment.on);
-        var inLeaves = inLeaves(moment.stage, moment.on, place, left);
+        var inLeaves = openByLeaves(moment.stage, moment.on, place);
         if (flowers >= 0) {
-            return Truth.of(inLeaves || inFlowers(flowers, left));
+            return Truth.of(inLeaves || inFlowers(flowers, moment.on, place));
         }
         // Nobody has looked at the flowers: they could open the window or close it.
         if (!inLeaves) {
@@ -135,33 +142,33 @@ final class CompiledSeason {
         return fade.isEmpty() || fade.get(stage);
     }
 
-    /** The stage is one that opens it, but not with so few days left. */
-    private @Nullable String tooLate(EvaluationContext moment, PlaceYear place) {
-        int left = place.growingDaysLeft(moment.on);
+    /** Why the weather has it closed, though the stage is one that opens it; null otherwise. */
+    private @Nullable String weatherOfStage(EvaluationContext moment, PlaceYear place) {
         for (var part : parts) {
-            if (part.leaves().get(moment.stage) && left < part.growingDaysLeft()) {
-                return SeasonWeather.tooLate(left, part.growingDaysLeft());
+            if (part.leaves().get(moment.stage)) {
+                return part.closedBecause(moment.on, place);
             }
         }
         return null;
     }
 
-    private boolean inLeaves(int stage, LocalDate day, PlaceYear place, int left) {
+    private boolean openByLeaves(int stage, LocalDate day, PlaceYear place) {
         return neverRests(stage, place)
-                ? inGrowth(left) || place.coolestWeeks(day)
-                : inLeaves(stage, left);
+                ? inGrowth(day, place) || place.coolestWeeks(day)
+                : inLeaves(stage, day, place);
     }
 
-    private boolean inLeaves(int stage, int left) {
+    private boolean inLeaves(int stage, LocalDate day, PlaceYear place) {
         return rule.anyStage()
                 || parts.stream()
-                        .anyMatch(
-                                part -> part.leaves().get(stage) && left >= part.growingDaysLeft());
+                        .filter(part -> part.leaves().get(stage))
+                        .anyMatch(part -> part.closedBecause(day, place) == null);
     }
 
-    private boolean inFlowers(int flowers, int left) {
+    private boolean inFlowers(int flowers, LocalDate day, PlaceYear place) {
         return parts.stream()
-                .anyMatch(part -> part.flowers().get(flowers) && left >= part.growingDaysLeft());
+                .filter(part -> part.flowers().get(flowers))
+                .anyMatch(part -> part.closedBecause(day, place) == null);
     }
 
     /**
@@ -173,8 +180,8 @@ final class CompiledSeason {
         return stage == TypicalYear.GROWING && place.withoutWinter();
     }
 
-    private boolean inGrowth(int left) {
-        return IN_GROWTH.stream().anyMatch(stage -> free.get(stage) && inLeaves(stage, left));
+    private boolean inGrowth(LocalDate day, PlaceYear place) {
+        return IN_GROWTH.stream().anyMatch(stage -> free.get(stage) && inLeaves(stage, day, place));
     }
 
     private @Nullable String closedBecause(int stage, int flowerStage) {
@@ -236,15 +243,14 @@ final class CompiledSeason {
 
     private boolean opens(int stage, LocalDate day, PlaceYear place) {
         return faded.get(stage)
-                || (closedBecause(stage, NOBODY_LOOKED) == null
-                        && inLeaves(stage, day, place, place.growingDaysLeft(day)));
+                || (closedBecause(stage, NOBODY_LOOKED) == null && openByLeaves(stage, day, place));
     }
 
     /** Whether the leaves and the weather alone would have it open on the day asked for. */
     boolean freeByLeaves(EvaluationContext moment) {
         var place = moment.subject.place();
         return closedBecause(moment.stage, NOBODY_LOOKED) == null
-                && inLeaves(moment.stage, moment.on, place, place.growingDaysLeft(moment.on))
+                && openByLeaves(moment.stage, moment.on, place)
                 && weather.closedBecause(moment.on, place) == null;
     }
 

@@ -42,6 +42,13 @@ record SeasonWeather(SeasonRule.Weather asked, @Nullable Double shelterBelowCels
                         .formatted(left, needed);
     }
 
+    static String tooHot(double celsius) {
+        return String.format(
+                Locale.ROOT,
+                "Days here are usually above %.0f °C now, and cut roots bring no water for such heat.",
+                celsius);
+    }
+
     private @Nullable String cold(LocalDate day, PlaceYear place) {
         if (!asked.nearDangerousCold()) {
             return null;

@@ -11,6 +11,9 @@ public interface PlaceYear {
     /** Days before the cold comes, and after it has gone, for which shelter is there already. */
     int SHELTER_AROUND_DAYS = 14;
 
+    /** Nights are as cold as a bound only when colder by more than this. */
+    double NIGHTS_TOLERANCE_CELSIUS = 0.5;
+
     /** So many growing days are left where no frost comes. */
     int NO_FROST = 366;
 
@@ -77,12 +80,12 @@ public interface PlaceYear {
     }
 
     /**
-     * Whether the usual nights are colder than this, now or within {@link #SHELTER_AROUND_DAYS}
-     * before or after.
+     * Whether the usual nights are colder than this by over half a degree, now or within {@link
+     * #SHELTER_AROUND_DAYS} before or after.
      */
     default boolean nightsBelow(double celsius, LocalDate day) {
         for (int off = -SHELTER_AROUND_DAYS; off <= SHELTER_AROUND_DAYS; off++) {
-            if (minCelsius(day.plusDays(off)) < celsius) {
+            if (minCelsius(day.plusDays(off)) < celsius - NIGHTS_TOLERANCE_CELSIUS) {
                 return true;
             }
         }

@@ -33,6 +33,9 @@ public final class SeasonModel implements StageClock {
 
     private static final int SHOOTS_DONE = 39;
 
+    /** The coolest day may come before midwinter; from then on it is a year away again. */
+    private static final int PAST_THE_COOLEST_DAYS = 300;
+
     private final SeasonProgress progress;
     private final SeasonScales scales;
     private final boolean tropical;
@@ -135,6 +138,9 @@ public final class SeasonModel implements StageClock {
     private int warmed(int stage, LocalDate day) {
         var place = progress.place();
         int growing = place.tropicalGrowthAhead(day) ? Math.min(SHOOTS_DONE, stage) : stage;
+        if (progress.pastMidsummer(day) && place.daysToCoolest(day) > PAST_THE_COOLEST_DAYS) {
+            return stage; // the warmth ahead is that of the next growing season
+        }
         return place.tropicalGrowth(day) ? Math.max(LEAVES_FULL, growing) : growing;
     }
 }

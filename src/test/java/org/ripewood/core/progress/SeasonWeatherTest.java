@@ -35,6 +35,13 @@ class SeasonWeatherTest {
                             List.of(-15., -14., -10., -4., 2., 8., 11., 9., 4., -2., -8., -13.),
                             List.of(-7., -6., 0., 6., 13., 18., 21., 18., 12., 4., -2., -5.)));
 
+    private static final Climate WARM =
+            new Climate(
+                    38,
+                    NormalYear.of(
+                            List.of(6., 6., 8., 10., 14., 18., 21., 21., 18., 14., 10., 7.),
+                            List.of(13., 14., 16., 20., 25., 30., 33., 33., 28., 23., 18., 14.)));
+
     private static final Climate HIGHLAND =
             new Climate(
                     -1.2,
@@ -192,7 +199,7 @@ class SeasonWeatherTest {
 
     @Test
     void theClockOfTheSpeciesCountsAndAWindowForItGoesBefore() {
-        var late = new Clocks.Stages(List.of(StageRange.parse("91-92")), 60);
+        var late = new Clocks.Stages(List.of(StageRange.parse("91-92")), 60, 30);
         var clocks =
                 new Clocks(
                         Map.of(
@@ -213,6 +220,11 @@ class SeasonWeatherTest {
         var closed = judge(CONTINENTAL, pine, rule, september);
         assertThat(closed.verdict()).isEqualTo(Verdict.SEASON);
         assertThat(season(closed).closedBecause()).contains("it needs 60");
+        assertThat(judge(WARM, pine, rule, LocalDate.of(2024, 9, 1)).verdict())
+                .as("too hot yet")
+                .isEqualTo(Verdict.SEASON);
+        assertThat(judge(WARM, pine, rule, LocalDate.of(2024, 9, 25)).verdict())
+                .isEqualTo(Verdict.READY);
     }
 
     @Test

@@ -108,7 +108,7 @@ class PlaceYearTest {
         var place = of(Places.continental());
         assertThat(place.nightsBelow(3, day(11, 20))).isTrue();
         assertThat(place.nightsBelow(3, day(9, 15))).isFalse();
-        assertThat(place.nightsBelow(3, day(4, 15))).isTrue();
+        assertThat(place.nightsBelow(3, day(4, 10))).isTrue();
         assertThat(place.nightsBelow(3, day(5, 15))).isFalse();
         assertThat(of(Places.steady(47, 15, 21)).nightsBelow(10, day(12, 5))).isFalse();
     }
