@@ -196,6 +196,9 @@ final class RoleTable {
             GET  /lessons                                     | 303 | 200 200 | 200 200 | 200
             GET  /lessons/pictures/{file}                     | 303 | 200 200 | 200 200 | 200
             GET  /lessons/{code}                              | 303 | 200 200 | 200 200 | 200
+            GET  /content/species/{code}/season               | 303 | 200 200 | 200 200 | 200
+            GET  /content/species/{code}/season/print         | 303 | 200 200 | 200 200 | 200
+            GET  /content/species/{code}/season.pdf           | 303 | 200 200 | 200 200 | 200
             GET  /trees/new                                   | 303 | 200 200 | 200 200 | 200
             POST /trees                                       | 303 | 303 404 | 303 404 | 303
             POST /trees/sites                                 | 303 | 403 403 | 303 303 | 303

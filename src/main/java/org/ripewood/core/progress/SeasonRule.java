@@ -1,11 +1,14 @@
 package org.ripewood.core.progress;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.season.PlaceYear;
+import org.ripewood.core.season.Span;
+import org.ripewood.core.season.StageClock;
 import org.ripewood.core.season.StageRange;
 
 /**
@@ -114,10 +117,27 @@ public record SeasonRule(
     }
 
     /**
-     * Whether it may be done on a species that stands in a stage on a day; flowers are taken to
-     * fade when they usually do.
+     * The days on which it may be done on a species at a place, one after the other; flowers are
+     * taken to fade when they usually do.
+     *
+     * @param stages of the species there
+     * @param within the days looked at
      */
-    public boolean isOpen(Traits traits, int stage, LocalDate day, PlaceYear place) {
-        return CompiledSeason.compile(this, traits).isOpen(stage, day, place);
+    public List<Span> open(Traits traits, StageClock stages, PlaceYear place, Span within) {
+        var season = CompiledSeason.compile(this, traits);
+        var open = new ArrayList<Span>();
+        LocalDate from = null;
+        for (var day = within.from(); !day.isAfter(within.to()); day = day.plusDays(1)) {
+            if (season.isOpen(stages.stageOn(day), day, place)) {
+                from = from == null ? day : from;
+            } else if (from != null) {
+                open.add(new Span(from, day.minusDays(1)));
+                from = null;
+            }
+        }
+        if (from != null) {
+            open.add(new Span(from, within.to()));
+        }
+        return List.copyOf(open);
     }
 }

@@ -66,7 +66,7 @@ public record TechniqueRule(
     }
 
     /** Whether it is a technique for the species at all. */
-    boolean isFor(Traits traits) {
+    public boolean isFor(Traits traits) {
         return (species.isEmpty() && groups.isEmpty()) || traits.isAnyOf(species, groups);
     }
 }

@@ -1,0 +1,105 @@
+package org.ripewood.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
+import jakarta.inject.Inject;
+import java.util.Collections;
+import java.util.List;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.ripewood.School;
+import org.ripewood.SchoolProfile;
+import org.ripewood.people.People;
+import org.ripewood.sites.NewSite;
+import org.ripewood.trees.SeasonSheet;
+import org.ripewood.trees.SeasonSheets;
+import org.ripewood.trees.TreeSites;
+
+/** The seasons of a species across; the weeks are common practice, no source. */
+@Tag("one-database")
+@QuarkusTest
+@TestProfile(SchoolProfile.class)
+class SeasonSheetPagesTest {
+
+    @Inject School school;
+    @Inject People people;
+    @Inject SeasonSheets sheets;
+    @Inject TreeSites sites;
+
+    private static SeasonSheet.Row row(SeasonSheet sheet, String technique) {
+        return sheet.parts().stream()
+                .flatMap(part -> part.rows().stream())
+                .filter(row -> row.technique().equals(technique))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void theSheetOfAMapleTellsItsRootWorkAndWhenItBleeds() {
+        var group = school.newGroup();
+        var sheet = sheets.of(group.student(), "acer_palmatum", null);
+        assertThat(sheet.clocks())
+                .contains(
+                        new SeasonSheet.Clock("Root work", "01 to 03"),
+                        new SeasonSheet.Clock("Cuts bleed", "00 to 11"));
+        // the typical year has stages 01 and 03 from 16 February to 15 March
+        assertThat(row(sheet, "root_pruning_repot").days()).isEqualTo("16 Feb to 15 Mar");
+        assertThat(row(sheet, "root_pruning_repot").halves().subList(2, 6))
+                .containsExactly("", "x", "x", "");
+        assertThat(row(sheet, "wire_removal").days()).isEqualTo("all the year");
+        assertThat(sheet.months()).startsWith("Jan", "Feb").hasSize(12);
+        assertThat(sheet.parts().stream().flatMap(part -> part.rows().stream()))
+                .as("not for a maple")
+                .noneMatch(row -> row.technique().equals("candle_cutting"));
+    }
+
+    @Test
+    void theSouthBeginsInJulyAndAGlasshouseHasNoWinter() {
+        var group = school.newGroup();
+        var south =
+                sites.enter(
+                        group.instructor(),
+                        new NewSite("South", -43., 147., "Australia/Hobart", null, null, false));
+        var sheet = sheets.of(group.instructor(), "acer_palmatum", south.id());
+        assertThat(sheet.months()).startsWith("Jul", "Aug");
+        assertThat(sheet.withoutWinter()).isFalse();
+        var house =
+                sites.enter(
+                        group.instructor(),
+                        new NewSite(
+                                "House",
+                                47.,
+                                9.,
+                                "Europe/Zurich",
+                                Collections.nCopies(12, 15.),
+                                Collections.nCopies(12, 22.),
+                                false));
+        assertThat(sheets.of(group.instructor(), "ficus_retusa", house.id()).withoutWinter())
+                .isTrue();
+    }
+
+    @Test
+    void pageAndPaperSayTheSameToAllWhoReachTheSite() {
+        var group = school.newGroup();
+        var tree = school.tree(group.instructor(), group.student(), "acer_palmatum");
+        var at = "/content/species/acer_palmatum/season";
+        var site = "?site=" + tree.siteId();
+        var student = Visitor.of(people, group.student());
+        for (var path : List.of(at, at + site, at + "/print" + site)) {
+            var page = student.get(path);
+            assertThat(page.statusCode()).as(path).isEqualTo(200);
+            assertThat(page.asString()).contains("Seasons of Japanese maple", "Root work", "Repot");
+        }
+        assertThat(student.get("/content/species/acer_palmatum/season.pdf" + site).contentType())
+                .startsWith("application/pdf");
+        var stranger = Visitor.of(people, school.newGroup().student());
+        for (var path : List.of(at, at + "/print", "/content/species/acer_palmatum/season.pdf")) {
+            assertThat(stranger.get(path + site).statusCode()).as(path).isEqualTo(404);
+        }
+        assertThat(student.get("/content/species/acer_palmatun/season").statusCode())
+                .isEqualTo(404);
+        assertThat(student.get(at + "?site=x").statusCode()).isEqualTo(404);
+    }
+}
