@@ -6,6 +6,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.course.Rubric;
 import org.ripewood.platform.records.TableDescription;
+import org.ripewood.platform.records.TableDescription.CodeKind;
 import org.ripewood.platform.records.TableDescriptions;
 
 /** What instructors judged. */
@@ -19,7 +20,8 @@ class AssessTables implements TableDescriptions {
                         .numbered()
                         .partOf("student_id", "person")
                         .about("student_id")
-                        .plain("lesson", "shown", "judged_on")
+                        .code("lesson", CodeKind.LESSON)
+                        .plain("shown", "judged_on")
                         .writtenBy("by_id")
                         .words("note")
                         .done(),
@@ -30,7 +32,7 @@ class AssessTables implements TableDescriptions {
                         .numbered()
                         .schoolOnly()
                         .sealedUntil("opened_at")
-                        .plain("rubric")
+                        .code("rubric", CodeKind.RUBRIC)
                         .partOf("tree_id", "tree")
                         .refers("student_id", "person")
                         .about("student_id")

@@ -206,7 +206,7 @@ public class BoardMaker {
         return new Board.Row(
                 tree.id(),
                 tree.label(),
-                gathered.content().species(tree.species()).common(),
+                gathered.content().kindOf(tree.species()).common(),
                 tree.keeperId(),
                 shown.keeper(),
                 lead.headline(),

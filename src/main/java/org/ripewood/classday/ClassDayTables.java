@@ -3,6 +3,7 @@ package org.ripewood.classday;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import org.ripewood.platform.records.TableDescription;
+import org.ripewood.platform.records.TableDescription.CodeKind;
 import org.ripewood.platform.records.TableDescriptions;
 
 /** Wishes for class days and the timetables laid out. */
@@ -19,7 +20,8 @@ class ClassDayTables implements TableDescriptions {
                         .numbered()
                         .partOf("session_id", SESSION)
                         .refers("tree_id", "tree")
-                        .plain("technique", "wish")
+                        .code("technique", CodeKind.TECHNIQUE)
+                        .plain("wish")
                         .writtenBy("said_by")
                         .plain("said_at")
                         .done(),
@@ -38,13 +40,14 @@ class ClassDayTables implements TableDescriptions {
                         .done(),
                 ofTimetable("day_slot")
                         .refers("tree_id", "tree")
-                        .plain("technique", "phase", "kind", "cuts")
+                        .code("technique", CodeKind.TECHNIQUE)
+                        .plain("phase", "kind", "cuts")
                         .refers("instructor_id", "person")
                         .plain("from_minute", "to_minute")
                         .done(),
                 ofTimetable("day_left_out")
                         .refers("tree_id", "tree")
-                        .plain("technique")
+                        .code("technique", CodeKind.TECHNIQUE)
                         .words("because")
                         .done(),
                 ofTimetable("day_arrival").refers("person_id", "person").plain("at_minute").done());

@@ -74,7 +74,7 @@ class SessionPlanner {
                 nameOf(day, choice.enrolment().personId()),
                 tree.id(),
                 tree.label(),
-                day.content().species(tree.species()).common(),
+                day.content().kindOf(tree.species()).common(),
                 taken == null ? null : day.content().technique(taken.option().technique()),
                 taken == null ? null : taken.option().stepId(),
                 taken == null ? null : taken.option().ground(),
@@ -87,7 +87,7 @@ class SessionPlanner {
         var species = new HashMap<Long, Species>();
         for (var choice : day.choices()) {
             var tree = choice.work().tree();
-            species.put(tree.id(), day.content().species(tree.species()));
+            species.put(tree.id(), day.content().kindOf(tree.species()));
         }
         return species;
     }

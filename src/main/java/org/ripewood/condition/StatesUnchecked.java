@@ -74,7 +74,7 @@ public class StatesUnchecked {
     }
 
     private TreeState state(TreeRecord record, Content content) {
-        var species = content.species(record.tree().species());
+        var species = content.kindOf(record.tree().species());
         var season = seasons.of(record.site(), species);
         var kind = TreeKind.of(content, species, season);
         var onDay = new FactsOnDay(record, kind);

@@ -12,6 +12,7 @@ import org.ripewood.course.CourseContent;
 import org.ripewood.platform.problems.Fault;
 import org.ripewood.platform.problems.Suggestion;
 import org.ripewood.platform.records.TableDescription;
+import org.ripewood.platform.records.TableDescription.CodeKind;
 import org.ripewood.platform.records.TableDescriptions;
 import org.ripewood.records.BranchRole;
 import org.ripewood.sites.TimeZones;
@@ -59,7 +60,8 @@ class TreeTables implements TableDescriptions {
                         .done(),
                 TableDescription.named("tree")
                         .numbered()
-                        .plain("label", "species")
+                        .plain("label")
+                        .code("species", CodeKind.SPECIES)
                         .refers("keeper_id", "person")
                         .refers("site_id", SITE)
                         .plain("came_on", "left_on")
@@ -109,7 +111,8 @@ class TreeTables implements TableDescriptions {
                         .plain("litres", "since")
                         .done(),
                 ofTree("work_done")
-                        .plain("technique", "done_on", "stress", "recovery_days")
+                        .code("technique", CodeKind.TECHNIQUE)
+                        .plain("done_on", "stress", "recovery_days")
                         .plain("foliage_share", "root_share", "clock")
                         .words("note")
                         .done());

@@ -69,6 +69,15 @@ public record Content(
         return found;
     }
 
+    /**
+     * What a tree of a record is; a species that says so where the content does not have it, or no
+     * longer, so that one tree never hides the others.
+     */
+    public Species kindOf(String code) {
+        var found = species.get(code);
+        return found == null ? Species.notInContent(code) : found;
+    }
+
     public Lesson lesson(String code) {
         var lesson = lessons.get(code);
         if (lesson == null) {

@@ -47,6 +47,16 @@ enum ContentKind {
         return path.substring(start.length(), path.length() - end.length());
     }
 
+    /** The path of the file of a code; the reverse of {@link #code}. */
+    String file(String code) {
+        return start + code + end;
+    }
+
+    /** The kind as said to people, such as "technique". */
+    String word() {
+        return schema;
+    }
+
     /** The resource with the JSON Schema of the kind. */
     String schemaResource() {
         return ContentFiles.IN_JAR + "/schema/" + schema + ".schema.json";

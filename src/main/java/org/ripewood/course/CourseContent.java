@@ -1,11 +1,24 @@
 package org.ripewood.course;
 
+import io.quarkus.arc.Unremovable;
+import io.quarkus.flyway.FlywayConfigurationCustomizer;
 import io.quarkus.runtime.Startup;
+import io.quarkus.runtime.StartupEvent;
+import io.smallrye.config.ConfigMapping;
+import io.smallrye.config.WithParentName;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Observes;
+import jakarta.enterprise.inject.Instance;
+import jakarta.inject.Inject;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.flywaydb.core.api.configuration.FluentConfiguration;
 import org.jboss.logging.Logger;
 import org.ripewood.platform.Markdown;
+import org.ripewood.platform.records.CodesInUse;
 
 /** The content in force, and how it is renewed. */
 @Startup
@@ -14,13 +27,34 @@ public class CourseContent {
 
     private static final Logger LOG = Logger.getLogger(CourseContent.class);
 
-    private final ContentPlace place;
+    /** Where the course content is read from. */
+    @ConfigMapping(prefix = "ripewood.content")
+    interface Place {
+
+        /**
+         * A folder with the school's own content; the content inside the jar when it is not set.
+         */
+        @WithParentName
+        Optional<Path> folder();
+    }
+
+    private final Place place;
+    private final Supplier<List<CodesInUse.Use>> inUse;
     private final ContentReading reading;
     private volatile Content inForce;
 
-    /** Reads the content; the service does not start on faulty content. */
-    CourseContent(ContentPlace place, Markdown markdown) {
+    /**
+     * Reads the content; the service does not start on faulty content. What records name is asked
+     * for later, since the database may not be there yet.
+     */
+    @Inject
+    CourseContent(Place place, Markdown markdown, Instance<CodesInUse> inUse) {
+        this(place, markdown, () -> inUse.get().all());
+    }
+
+    CourseContent(Place place, Markdown markdown, Supplier<List<CodesInUse.Use>> inUse) {
         this.place = place;
+        this.inUse = inUse;
         this.reading = new ContentReading(markdown::html);
         var outcome = read();
         if (outcome.content() == null) {
@@ -37,17 +71,49 @@ public class CourseContent {
 
     /**
      * Reads the files again. Faultless: the new content is in force and the list is empty.
-     * Otherwise the content in force stays and every fault is told.
+     * Otherwise the content in force stays and every fault is told; what records name and the files
+     * do not have is among them.
      */
     public synchronized List<ContentFault> renew() {
         var outcome = read();
-        if (outcome.content() == null) {
-            LOG.warnf("The course content in force stays: %d fault(s)", outcome.faults().size());
-        } else if (!outcome.content().revision().equals(inForce.revision())) {
-            inForce = outcome.content();
+        var content = outcome.content();
+        var faults =
+                content == null ? outcome.faults() : RecordedCodes.missing(content, inUse.get());
+        if (content == null || !faults.isEmpty()) {
+            LOG.warnf("The course content in force stays: %d fault(s)", faults.size());
+        } else if (!content.revision().equals(inForce.revision())) {
+            inForce = content;
             tell(inForce);
         }
-        return outcome.faults();
+        return faults;
+    }
+
+    /**
+     * The service starts although its records name what the content does not have: the records are
+     * the school's, and are shown as they are. The log tells of it.
+     */
+    void tellWhatIsMissing(@Observes StartupEvent started) {
+        var missing = RecordedCodes.missing(inForce, inUse.get());
+        if (!missing.isEmpty()) {
+            LOG.warn(FaultyContent.told("Records name what the course content lacks", missing));
+        }
+    }
+
+    /** Reads the content before the database is touched: faulty content changes nothing there. */
+    @Unremovable
+    @ApplicationScoped
+    static class BeforeMigrations implements FlywayConfigurationCustomizer {
+
+        private final CourseContent content;
+
+        BeforeMigrations(CourseContent content) {
+            this.content = content;
+        }
+
+        @Override
+        public void customize(FluentConfiguration configuration) {
+            content.inForce();
+        }
     }
 
     private ContentReading.Outcome read() {

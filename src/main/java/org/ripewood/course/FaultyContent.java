@@ -1,21 +1,28 @@
 package org.ripewood.course;
 
+import io.quarkus.runtime.PreventFurtherStepsException;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Ends the start of the service: there is no content that could be put in force. */
+/**
+ * Ends the start of the service: there is no content that could be put in force. Its cause is what
+ * the framework prints without a stack trace, since nothing is wrong with the program.
+ */
 final class FaultyContent extends IllegalStateException {
 
     FaultyContent(List<ContentFault> faults) {
-        super(
-                faults.stream()
-                        .map(FaultyContent::line)
-                        .collect(
-                                Collectors.joining(
-                                        "\n  ",
-                                        "The course content has %d fault(s):\n  "
-                                                .formatted(faults.size()),
-                                        "")));
+        this(told("The course content has %d fault(s)".formatted(faults.size()), faults));
+    }
+
+    private FaultyContent(String message) {
+        super(message, new PreventFurtherStepsException(message, 1));
+    }
+
+    /** All faults, each on a line of its own. */
+    static String told(String heading, List<ContentFault> faults) {
+        return faults.stream()
+                .map(FaultyContent::line)
+                .collect(Collectors.joining("\n  ", heading + ":\n  ", ""));
     }
 
     private static String line(ContentFault fault) {

@@ -84,11 +84,7 @@ final class SeasonCheck {
                 .forEach(
                         (code, species) -> {
                             var groups = CrossReferences.groupsOf(species.top());
-                            var meant =
-                                    !technique.has("appliesTo")
-                                            || CrossReferences.hold(
-                                                    technique.at("appliesTo"), code, groups);
-                            if (meant
+                            if (isMeant(technique, code, groups)
                                     && windows.stream()
                                             .noneMatch(
                                                     line ->
@@ -112,11 +108,8 @@ final class SeasonCheck {
                 .forEach(
                         (code, species) -> {
                             var groups = CrossReferences.groupsOf(species.top());
-                            var meant =
-                                    !technique.has("appliesTo")
-                                            || CrossReferences.hold(
-                                                    technique.at("appliesTo"), code, groups);
-                            if (meant && !everOpen(season, code, groups)) {
+                            if (isMeant(technique, code, groups)
+                                    && !everOpen(season, code, groups)) {
                                 never.add(code);
                             }
                         });
@@ -148,11 +141,6 @@ final class SeasonCheck {
         return IntStream.range(0, STAGE_CODES)
                 .filter(stage -> windows.isEmpty() || holds(open, stage))
                 .anyMatch(stage -> !holds(closed, stage));
-    }
-
-    private static boolean speaksOf(Part line, String code, Set<String> groups) {
-        return (!line.has("groups") && !line.has("species"))
-                || CrossReferences.hold(line, code, groups);
     }
 
     private static boolean holds(List<StageRange> ranges, int stage) {

@@ -41,6 +41,7 @@ final class TechniqueCheck {
         seasons.check(technique);
         checkMinutes(technique);
         checkLoad(technique);
+        checkMinutes(technique);
         checkDose(technique);
         technique.each("effects").forEach(this::checkEffect);
         aftercare.check(technique.each("aftercare"));

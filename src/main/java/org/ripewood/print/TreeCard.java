@@ -19,7 +19,7 @@ record TreeCard(
      * @param base of all addresses, ending in a slash
      */
     static TreeCard of(Tree tree, Content content, URI base) {
-        var species = content.species(tree.species());
+        var species = content.kindOf(tree.species());
         var address = base.resolve("trees/" + tree.id()).toString();
         return new TreeCard(
                 tree.id(),

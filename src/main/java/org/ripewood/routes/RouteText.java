@@ -40,12 +40,22 @@ final class RouteText {
                 goal.code(),
                 goal.title(),
                 latitude,
-                reached(route.goal(), goal),
+                reached(goalOf(route), goal),
                 steps(route),
                 chain(route),
                 route.waitings().stream().map(this::waiting).toList(),
                 assumed(route.unsaid()),
                 route.draws());
+    }
+
+    /** Of a kind without rules nothing is left to do, which says nothing. */
+    private Outlook goalOf(Route route) {
+        var species = tree.tree().species();
+        return content.species().containsKey(species)
+                ? route.goal()
+                : new Outlook.Unsaid(
+                        "No way can be worked out: %s."
+                                .formatted(content.kindOf(species).common()));
     }
 
     private static RouteView.When reached(Outlook outlook, Stage goal) {

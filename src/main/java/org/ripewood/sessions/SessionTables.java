@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.records.TableDescription;
+import org.ripewood.platform.records.TableDescription.CodeKind;
 import org.ripewood.platform.records.TableDescriptions;
 
 /** Class dates and who comes with which tree. */
@@ -19,7 +20,9 @@ class SessionTables implements TableDescriptions {
                 TableDescription.named(SESSION)
                         .numbered()
                         .partOf("course_id", "course")
-                        .plain("held_on", "starts_at", "ends_at", "lesson", "place", "changed_at")
+                        .plain("held_on", "starts_at", "ends_at")
+                        .code("lesson", CodeKind.LESSON)
+                        .plain("place", "changed_at")
                         .plain("cancelled_at")
                         .writtenBy("cancelled_by_id")
                         .words("cancelled_because")

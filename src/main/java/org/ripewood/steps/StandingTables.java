@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.records.TableDescription;
+import org.ripewood.platform.records.TableDescription.CodeKind;
 import org.ripewood.platform.records.TableDescriptions;
 
 /** Steps, the decisions behind them and what was reported. */
@@ -27,7 +28,7 @@ class StandingTables implements TableDescriptions {
                 TableDescription.named(STEP)
                         .numbered()
                         .partOf("tree_id", "tree")
-                        .plain("technique")
+                        .code("technique", CodeKind.TECHNIQUE)
                         .oneOf("state", StepState.values())
                         .writtenBy("assigned_by_id")
                         .plain("assigned_on", "from_day", "until_day")

@@ -56,9 +56,7 @@ public final class Rulebook {
 
     /**
      * How every technique stands for a tree on a day, in an order in which what comes first is told
-     * first.
-     *
-     * @throws IllegalArgumentException when the species is not in the rulebook
+     * first; of a species that is not in the rulebook no technique is judged.
      */
     public List<Standing> standings(Subject subject, LocalDate on) {
         return rulesFor(subject).standings(subject, on);
@@ -67,16 +65,15 @@ public final class Rulebook {
     /**
      * How one technique stands for a tree on a day.
      *
-     * @throws IllegalArgumentException when species or technique are not in the rulebook
+     * @throws IllegalArgumentException when the technique is not in the rulebook for the species
      */
     public Standing standing(Subject subject, String technique, LocalDate on) {
         return rulesFor(subject).standing(subject, technique, on);
     }
 
     /**
-     * How every technique stands for a tree on a day, and when each could be done.
-     *
-     * @throws IllegalArgumentException when the species is not in the rulebook
+     * How every technique stands for a tree on a day, and when each could be done; of a species
+     * that is not in the rulebook no technique is judged.
      */
     public Openings openings(Subject subject, LocalDate on) {
         return rulesFor(subject).openings(subject, on);
@@ -93,11 +90,7 @@ public final class Rulebook {
 
     private SpeciesRules rulesFor(Subject subject) {
         var rules = bySpecies.get(subject.traits().species());
-        if (rules == null) {
-            throw new IllegalArgumentException(
-                    "no rules for species " + subject.traits().species());
-        }
-        return rules;
+        return rules == null ? SpeciesRules.compile(List.of(), subject.traits()) : rules;
     }
 
     private static void requireMaterialFirst(List<TechniqueRule> ordered) {

@@ -22,6 +22,7 @@ import org.ripewood.platform.records.ColumnDescription.Meaning;
  * @param order columns that put its rows in order: that of entry unless said otherwise, because of
  *     two readings of a day the later entered one counts
  * @param leftOut why no file has it; null when files have it
+ * @param codes its columns that hold a code of the course content, and of what kind it is
  */
 public record TableDescription(
         String name,
@@ -32,9 +33,19 @@ public record TableDescription(
         @Nullable String sealedUntil,
         List<ColumnDescription> columns,
         List<String> order,
-        @Nullable String leftOut) {
+        @Nullable String leftOut,
+        Map<String, CodeKind> codes) {
+
+    /** What a code of the course content names. */
+    public enum CodeKind {
+        SPECIES,
+        TECHNIQUE,
+        LESSON,
+        RUBRIC
+    }
 
     public TableDescription {
+        codes = Map.copyOf(codes);
         columns = List.copyOf(columns);
         order = List.copyOf(order);
     }
@@ -46,13 +57,14 @@ public record TableDescription(
 
     /** A table no file has, and why. */
     public static TableDescription leftOut(String name, String why) {
-        return new TableDescription(name, null, null, null, false, null, List.of(), List.of(), why);
+        return new TableDescription(
+                name, null, null, null, false, null, List.of(), List.of(), why, Map.of());
     }
 
     /** A table no file has, whose rows end when the person in that column is forgotten. */
     public static TableDescription secret(String name, String personColumn, String why) {
         return new TableDescription(
-                name, null, null, personColumn, false, null, List.of(), List.of(), why);
+                name, null, null, personColumn, false, null, List.of(), List.of(), why, Map.of());
     }
 
     /** Whether files have it. */
@@ -96,6 +108,7 @@ public record TableDescription(
         private final String name;
         private final Map<String, ColumnDescription> columns = new LinkedHashMap<>();
         private final List<String> order = new ArrayList<>();
+        private final Map<String, CodeKind> codes = new LinkedHashMap<>();
         private @Nullable ColumnDescription owner;
         private @Nullable String by;
         private @Nullable String about;
@@ -181,6 +194,12 @@ public record TableDescription(
             return this;
         }
 
+        /** A column that holds a code of the course content. */
+        public Telling code(String column, CodeKind kind) {
+            codes.put(column, kind);
+            return plain(column);
+        }
+
         /** A column that holds one of a closed list of words. */
         public Telling oneOf(String column, List<String> words) {
             return add(
@@ -255,7 +274,8 @@ public record TableDescription(
                     sealedUntil,
                     told.columns(),
                     order,
-                    why);
+                    why,
+                    told.codes());
         }
 
         public TableDescription done() {
@@ -271,7 +291,8 @@ public record TableDescription(
                     sealedUntil,
                     List.copyOf(columns.values()),
                     order,
-                    null);
+                    null,
+                    codes);
         }
 
         private Telling add(ColumnDescription column) {
