@@ -24,6 +24,7 @@ import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.TreeDays;
 import org.ripewood.trees.Trees;
 import org.ripewood.trees.TreesUnchecked;
 
@@ -50,6 +51,7 @@ public class Aftercare {
     private final WordRows rows;
     private final WordBook book;
     private final Today today;
+    private final TreeDays treeDays;
 
     Aftercare(
             Trees trees,
@@ -60,7 +62,8 @@ public class Aftercare {
             CourseContent content,
             WordRows rows,
             WordBook book,
-            Today today) {
+            Today today,
+            TreeDays treeDays) {
         this.trees = trees;
         this.treeStates = treeStates;
         this.treesUnchecked = treesUnchecked;
@@ -70,6 +73,7 @@ public class Aftercare {
         this.rows = rows;
         this.book = book;
         this.today = today;
+        this.treeDays = treeDays;
     }
 
     /**
@@ -108,12 +112,17 @@ public class Aftercare {
             throw Refused.notFound("person", keeperId);
         }
         var ids = treesUnchecked.ofKeepers(List.of(keeperId)).stream().map(Tree::id).toList();
-        return of(statesUnchecked.on(ids, today.date()).values(), span);
+        var on = treeDays.ofKeepers(List.of(keeperId));
+        return of(statesUnchecked.on(ids, on).values(), span);
     }
 
     /** The same of trees that were just read, as they stand today. */
     public Care of(Collection<TreeState> states, Span span) {
-        var on = today.date();
+        var on =
+                states.stream()
+                        .map(TreeState::on)
+                        .max(Comparator.naturalOrder())
+                        .orElseGet(today::date);
         var words = words(states.stream().map(state -> state.tree().id()).toList(), on);
         var measuring = MeasuringDays.by(content.inForce());
         return new Care(
@@ -159,7 +168,7 @@ public class Aftercare {
             actor.require(Role.INSTRUCTOR, "speak of care of a tree they do not keep");
         }
         trees.requireHere(actor, treeId);
-        var state = treeStates.on(actor, treeId, today.date());
+        var state = treeStates.on(actor, treeId, treeDays.at(treeId));
         var before = tasks(state);
         var task = find(before, taskId);
         var key = keyOf(taskId);

@@ -10,6 +10,7 @@ import org.ripewood.platform.Actor;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Fault;
 import org.ripewood.platform.problems.Refused;
+import org.ripewood.trees.TreeDays;
 
 /** Takes down what people say of tasks. */
 @ApplicationScoped
@@ -17,10 +18,12 @@ class WordBook {
 
     private final WordRows rows;
     private final Today today;
+    private final TreeDays treeDays;
 
-    WordBook(WordRows rows, Today today) {
+    WordBook(WordRows rows, Today today, TreeDays treeDays) {
         this.rows = rows;
         this.today = today;
+        this.treeDays = treeDays;
     }
 
     /**
@@ -37,7 +40,7 @@ class WordBook {
             NewWord word,
             @Nullable LocalDate spokenBefore,
             boolean spokenAfter) {
-        var on = word.on() == null ? today.date() : word.on();
+        var on = word.on() == null ? treeDays.at(task.treeId()) : word.on();
         var note = word.note() == null || word.note().isBlank() ? null : word.note().strip();
         var spoken = spoken(key);
         var last = spoken.isEmpty() ? null : spoken.get(spoken.size() - 1);
@@ -64,13 +67,14 @@ class WordBook {
 
     private void checkDay(CareTask task, LocalDate on, @Nullable LocalDate spokenBefore) {
         var first = spokenBefore == null ? task.workedOn() : spokenBefore;
-        if (on.isBefore(first) || on.isAfter(today.date())) {
+        var last = treeDays.last(task.treeId());
+        if (on.isBefore(first) || on.isAfter(last)) {
             throw Refused.invalid(
                     List.of(
                             new Fault(
                                     "on",
                                     "Expected a day from %s to today, %s; found %s."
-                                            .formatted(first, today.date(), on))));
+                                            .formatted(first, last, on))));
         }
     }
 

@@ -16,9 +16,9 @@ import org.ripewood.people.People;
 import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
-import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.platform.problems.Suggestion;
+import org.ripewood.trees.TreeDays;
 
 /** Judgements of students' skills. */
 @ApplicationScoped
@@ -30,19 +30,19 @@ public class Assessments {
     private final People people;
     private final PeopleUnchecked peopleUnchecked;
     private final CourseContent content;
-    private final Today today;
+    private final TreeDays treeDays;
 
     Assessments(
             SkillJudgements judgements,
             People people,
             PeopleUnchecked peopleUnchecked,
             CourseContent content,
-            Today today) {
+            TreeDays treeDays) {
         this.judgements = judgements;
         this.people = people;
         this.peopleUnchecked = peopleUnchecked;
         this.content = content;
-        this.today = today;
+        this.treeDays = treeDays;
     }
 
     /** Enters a judgement; instructors who reach the student only. */
@@ -57,7 +57,7 @@ public class Assessments {
             throw Refused.conflict("Person %d is not a student.".formatted(studentId), null);
         }
         requireSkill(judgement.lesson());
-        requireDay(judgement);
+        requireDay(studentId, judgement);
         return keep(actor, studentId, judgement).told();
     }
 
@@ -144,13 +144,14 @@ public class Assessments {
         }
     }
 
-    private void requireDay(NewSkillJudgement judgement) {
+    private void requireDay(long studentId, NewSkillJudgement judgement) {
         var day = judgement.judgedOn();
-        if (day.isAfter(today.date()) || day.getYear() < FIRST_YEAR) {
+        var last = treeDays.lastOfPerson(studentId);
+        if (day.isAfter(last) || day.getYear() < FIRST_YEAR) {
             throw Refused.invalid(
                     "judgedOn",
                     "Expected a day from %d up to today, %s; found %s."
-                            .formatted(FIRST_YEAR, today.date(), day));
+                            .formatted(FIRST_YEAR, last, day));
         }
     }
 }

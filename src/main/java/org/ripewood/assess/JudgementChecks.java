@@ -6,9 +6,9 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Rubric;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.platform.problems.Suggestion;
+import org.ripewood.trees.TreeDays;
 
 /** What a judgement may say. */
 @ApplicationScoped
@@ -18,12 +18,12 @@ class JudgementChecks {
 
     private final JudgementRows rows;
     private final CourseContent content;
-    private final Today today;
+    private final TreeDays treeDays;
 
-    JudgementChecks(JudgementRows rows, CourseContent content, Today today) {
+    JudgementChecks(JudgementRows rows, CourseContent content, TreeDays treeDays) {
         this.rows = rows;
         this.content = content;
-        this.today = today;
+        this.treeDays = treeDays;
     }
 
     void check(Actor actor, Judged of, NewJudgement judgement) {
@@ -35,7 +35,7 @@ class JudgementChecks {
                             .formatted(rubric.title(), word(rubric.subject()), word(of.subject())));
         }
         requireLevel(rubric, judgement.level());
-        requireDay(judgement.judgedOn());
+        requireDay(of, judgement.judgedOn());
         requireOwn(actor, of, judgement);
     }
 
@@ -60,12 +60,13 @@ class JudgementChecks {
         }
     }
 
-    private void requireDay(LocalDate day) {
-        if (day.isAfter(today.date()) || day.getYear() < FIRST_YEAR) {
+    private void requireDay(Judged of, LocalDate day) {
+        var last = of.isTree() ? treeDays.last(of.id()) : treeDays.lastOfPerson(of.id());
+        if (day.isAfter(last) || day.getYear() < FIRST_YEAR) {
             throw Refused.invalid(
                     "judgedOn",
                     "Expected a day from %d up to today, %s; found %s."
-                            .formatted(FIRST_YEAR, today.date(), day));
+                            .formatted(FIRST_YEAR, last, day));
         }
     }
 

@@ -20,6 +20,7 @@ import org.ripewood.standing.TechniquePriority;
 import org.ripewood.standing.TreeOnDay;
 import org.ripewood.steps.StepBook;
 import org.ripewood.steps.StepBrief;
+import org.ripewood.trees.TreeDays;
 import org.ripewood.trees.TreesUnchecked;
 
 /**
@@ -37,21 +38,25 @@ public class HomeTrees {
     private final TreesUnchecked trees;
     private final SubjectGatherer gatherer;
     private final StepBook steps;
+    private final TreeDays treeDays;
 
     HomeTrees(
             PeopleUnchecked people,
             TreesUnchecked trees,
             SubjectGatherer gatherer,
-            StepBook steps) {
+            StepBook steps,
+            TreeDays treeDays) {
         this.people = people;
         this.trees = trees;
         this.gatherer = gatherer;
         this.steps = steps;
+        this.treeDays = treeDays;
     }
 
     /**
      * What a first page tells of trees.
      *
+     * @param on the day it is where the trees stand
      * @param ownCount how many trees the person keeps
      * @param own the first {@link #MOST_OWN} of them by label, with what comes next
      * @param states all of their own trees
@@ -59,6 +64,7 @@ public class HomeTrees {
      * @param headlines how many trees of each taught course each headline leads
      */
     public record Seen(
+            LocalDate on,
             int ownCount,
             List<TreeNext> own,
             List<TreeState> states,
@@ -78,17 +84,19 @@ public class HomeTrees {
      *
      * @param taught ids of courses the actor teaches
      */
-    public Seen of(Actor actor, Collection<Long> taught, LocalDate on) {
+    public Seen of(Actor actor, Collection<Long> taught) {
         var students = people.members(taught, Role.STUDENT);
         var keepers = new HashMap<Long, Person>();
         students.values().forEach(all -> all.forEach(person -> keepers.put(person.id(), person)));
         keepers.computeIfAbsent(actor.personId(), people::get);
         var kept = trees.ofKeepers(keepers.keySet());
+        var on = treeDays.ofKeepers(keepers.keySet());
         var gathered =
                 gatherer.of(kept, keepers.values(), on).stream()
                         .collect(Collectors.groupingBy(tree -> tree.tree().keeperId()));
         var own = ownOf(actor, gathered);
         return new Seen(
+                on,
                 own.size(),
                 next(own.stream().limit(MOST_OWN).toList()),
                 own.stream().map(TreeOnDay::state).toList(),
@@ -120,7 +128,7 @@ public class HomeTrees {
         var measure = MeasureNext.of(tree);
         return new TreeNext(
                 tree.tree(),
-                content.species(tree.tree().species()).common(),
+                content.kindOf(tree.tree().species()).common(),
                 ChecklistMaker.withStudent(tree).stream()
                         .map(
                                 step ->

@@ -13,11 +13,11 @@ import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
-import org.ripewood.platform.Today;
 import org.ripewood.standing.SubjectGatherer;
 import org.ripewood.standing.TreeOnDay;
 import org.ripewood.steps.StepBrief;
 import org.ripewood.steps.WaiverBook;
+import org.ripewood.trees.TreeDays;
 
 /** Finds what could be done with trees of a course, in a number of queries that stays the same. */
 @ApplicationScoped
@@ -28,19 +28,19 @@ public class WorkFinder {
     private final PeopleUnchecked peopleUnchecked;
     private final SubjectGatherer gatherer;
     private final WaiverBook waivers;
-    private final Today today;
+    private final TreeDays treeDays;
 
     WorkFinder(
             Courses courses,
             PeopleUnchecked peopleUnchecked,
             SubjectGatherer gatherer,
             WaiverBook waivers,
-            Today today) {
+            TreeDays treeDays) {
         this.courses = courses;
         this.peopleUnchecked = peopleUnchecked;
         this.gatherer = gatherer;
         this.waivers = waivers;
-        this.today = today;
+        this.treeDays = treeDays;
     }
 
     /**
@@ -54,7 +54,8 @@ public class WorkFinder {
         if (then.isEmpty()) {
             return List.of();
         }
-        var now = today.date().isBefore(on) ? byTree(treeIds, students) : null;
+        var here = treeDays.ofCourse(courseId);
+        var now = here.isBefore(on) ? byTree(treeIds, students, here) : null;
         var waived = seasonWaived(then);
         var teller = new DayWorkText(then.get(0).content());
         return then.stream()
@@ -69,8 +70,9 @@ public class WorkFinder {
                 .toList();
     }
 
-    private Map<Long, TreeOnDay> byTree(Collection<Long> treeIds, Collection<Person> students) {
-        return gatherer.many(treeIds, students, today.date()).stream()
+    private Map<Long, TreeOnDay> byTree(
+            Collection<Long> treeIds, Collection<Person> students, LocalDate here) {
+        return gatherer.many(treeIds, students, here).stream()
                 .collect(Collectors.toMap(tree -> tree.tree().id(), tree -> tree));
     }
 
@@ -81,7 +83,7 @@ public class WorkFinder {
     public List<TreeOutlooks> outlooks(Actor actor, long courseId, Collection<Long> treeIds) {
         courses.requireRuns(actor, courseId, "what its trees could do");
         var students = peopleUnchecked.members(courseId, Role.STUDENT);
-        return gatherer.many(treeIds, students, today.date()).stream()
+        return gatherer.many(treeIds, students, treeDays.ofCourse(courseId)).stream()
                 .map(tree -> new TreeOutlooks(tree.tree(), tree.openings()))
                 .toList();
     }

@@ -19,9 +19,9 @@ import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
-import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.TreeDays;
 import org.ripewood.trees.TreesUnchecked;
 
 /**
@@ -50,7 +50,7 @@ class WeeksAhead {
     private final TreesUnchecked treesUnchecked;
     private final WorkFinder workFinder;
     private final CourseContent content;
-    private final Today today;
+    private final TreeDays treeDays;
     private final Map<Asked, WeeksCount> counts = new ConcurrentHashMap<>();
 
     /** One at a time: a count keeps a core busy, and the class must not wait for it. */
@@ -68,13 +68,13 @@ class WeeksAhead {
             TreesUnchecked treesUnchecked,
             WorkFinder workFinder,
             CourseContent content,
-            Today today) {
+            TreeDays treeDays) {
         this.courses = courses;
         this.peopleUnchecked = peopleUnchecked;
         this.treesUnchecked = treesUnchecked;
         this.workFinder = workFinder;
         this.content = content;
-        this.today = today;
+        this.treeDays = treeDays;
     }
 
     @PreDestroy
@@ -90,16 +90,12 @@ class WeeksAhead {
     WeeksProgress ask(Actor actor, long courseId, LocalDate from, int weeks, Duration patience) {
         courses.get(actor, courseId);
         courses.requireRuns(actor, courseId, "what its trees could do");
-        check(from, weeks);
+        var now = treeDays.ofCourse(courseId);
+        check(now, from, weeks);
         counts.values().removeIf(count -> count.isOlderThan(KEPT));
         var asked =
                 new Asked(
-                        actor.personId(),
-                        courseId,
-                        from,
-                        weeks,
-                        today.date(),
-                        content.inForce().revision());
+                        actor.personId(), courseId, from, weeks, now, content.inForce().revision());
         var count = counts.computeIfAbsent(asked, any -> begin(actor, asked));
         try {
             return count.await(patience);
@@ -110,8 +106,7 @@ class WeeksAhead {
         }
     }
 
-    private void check(LocalDate from, int weeks) {
-        var first = today.date();
+    private static void check(LocalDate first, LocalDate from, int weeks) {
         if (from.isBefore(first) || from.isAfter(first.plusYears(1))) {
             throw Refused.invalid(
                     "from",

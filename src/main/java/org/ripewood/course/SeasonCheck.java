@@ -143,6 +143,11 @@ final class SeasonCheck {
                 .anyMatch(stage -> !holds(closed, stage));
     }
 
+    private static boolean isMeant(Part technique, String code, Collection<String> groups) {
+        return !technique.has("appliesTo")
+                || CrossReferences.hold(technique.at("appliesTo"), code, groups);
+    }
+
     private static boolean holds(List<StageRange> ranges, int stage) {
         return ranges.stream().anyMatch(range -> range.holds(stage));
     }

@@ -39,7 +39,6 @@ final class TechniqueCheck {
         facts.checkCondition(technique.at("neededWhen"));
         checkCriteria(technique.each("criteria"));
         seasons.check(technique);
-        checkMinutes(technique);
         checkLoad(technique);
         checkMinutes(technique);
         checkDose(technique);

@@ -52,10 +52,10 @@ class Ledger {
     }
 
     private void requireDay(StockItemEntity item, LocalDate on) {
-        if (on.isBefore(FIRST) || on.isAfter(today.date())) {
+        if (on.isBefore(FIRST) || on.isAfter(today.last())) {
             throw Refused.invalid(
                     "on",
-                    "expected a day from %s to %s, found %s".formatted(FIRST, today.date(), on));
+                    "expected a day from %s to %s, found %s".formatted(FIRST, today.last(), on));
         }
         rows.lastCount(item.id())
                 .filter(on::isBefore)

@@ -239,11 +239,11 @@ public class Courses {
                 memberships
                         .of(courseId, personId)
                         .orElseThrow(() -> Refused.notFound("member", personId));
-        if (on.isBefore(membership.joinedOn) || on.isAfter(today.date())) {
+        if (on.isBefore(membership.joinedOn) || on.isAfter(today.last())) {
             throw Refused.invalid(
                     "on",
                     "expected a day from %s, when they joined, to %s, found %s"
-                            .formatted(membership.joinedOn, today.date(), on));
+                            .formatted(membership.joinedOn, today.last(), on));
         }
         membership.leftOn = on;
         membership.endedById = actor.personId();
@@ -262,11 +262,11 @@ public class Courses {
                     "%s is no %s of the school.".formatted(person.name, word(as)),
                     "Maybe another person was meant, or the role is still to be given.");
         }
-        if (since.isBefore(EARLIEST) || since.isAfter(today.date())) {
+        if (since.isBefore(EARLIEST) || since.isAfter(today.last())) {
             throw Refused.invalid(
                     "since",
                     "expected a day from %s to %s, found %s"
-                            .formatted(EARLIEST, today.date(), since));
+                            .formatted(EARLIEST, today.last(), since));
         }
         var known = memberships.of(courseId, personId);
         if (known.isEmpty()) {

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Refused;
+import org.ripewood.trees.TreeDays;
 
 /** What is written down of photos, each method a transaction; bytes are moved outside of them. */
 @ApplicationScoped
@@ -26,18 +27,21 @@ class PhotoBook {
     private final PhotoRedaction veil;
     private final PhotoLimits limits;
     private final Today today;
+    private final TreeDays treeDays;
 
     PhotoBook(
             PhotoRows rows,
             PhotoReach reach,
             PhotoRedaction veil,
             PhotoLimits limits,
-            Today today) {
+            Today today,
+            TreeDays treeDays) {
         this.rows = rows;
         this.reach = reach;
         this.veil = veil;
         this.limits = limits;
         this.today = today;
+        this.treeDays = treeDays;
     }
 
     /** A photo and the keys its bytes lay under before. */
@@ -46,7 +50,7 @@ class PhotoBook {
     /** Goes on only when the photo could be kept, so that nothing is decoded in vain. */
     void check(Actor actor, long treeId, NewPhoto said) {
         reach.treeHere(actor, treeId);
-        requireHappened(said.takenOn());
+        requireHappened(said.takenOn(), treeId);
         reach.belongs(actor, treeId, said);
         requireRoom(actor, treeId);
     }
@@ -62,7 +66,7 @@ class PhotoBook {
         check(actor, treeId, said);
         var row = new PhotoEntity();
         row.treeId = treeId;
-        row.say(said, day(said, developed));
+        row.say(said, day(treeId, said, developed));
         row.fileKey = fileKey;
         row.thumbnailKey = thumbnailKey;
         row.widthPx = developed.widthPx;
@@ -83,7 +87,7 @@ class PhotoBook {
         if (row.version != version) {
             throw Refused.stale("photo");
         }
-        requireHappened(said.takenOn());
+        requireHappened(said.takenOn(), row.treeId);
         reach.belongs(actor, row.treeId, said);
         var on = said.takenOn();
         row.say(veil.kept(actor, row, said), on == null ? row.takenOn : on);
@@ -131,25 +135,30 @@ class PhotoBook {
     }
 
     /** What was said, or what the camera noted where its clock can be believed, or today. */
-    private LocalDate day(NewPhoto said, ProcessedPhoto developed) {
+    private LocalDate day(long treeId, NewPhoto said, ProcessedPhoto developed) {
         var on = said.takenOn();
         if (on != null) {
             return on;
         }
         var noted = developed.notedOn;
-        return noted != null && isPlausible(noted) ? noted : today.date();
+        return noted != null && isPlausible(noted, treeDays.last(treeId))
+                ? noted
+                : treeDays.at(treeId);
     }
 
-    private void requireHappened(@Nullable LocalDate on) {
-        if (on != null && !isPlausible(on)) {
+    private void requireHappened(@Nullable LocalDate on, long treeId) {
+        if (on == null) {
+            return;
+        }
+        var last = treeDays.last(treeId);
+        if (!isPlausible(on, last)) {
             throw Refused.invalid(
-                    "takenOn",
-                    "expected a day from %s to %s, found %s".formatted(FIRST, today.date(), on));
+                    "takenOn", "expected a day from %s to %s, found %s".formatted(FIRST, last, on));
         }
     }
 
-    private boolean isPlausible(LocalDate on) {
-        return !on.isBefore(FIRST) && !on.isAfter(today.date());
+    private static boolean isPlausible(LocalDate on, LocalDate last) {
+        return !on.isBefore(FIRST) && !on.isAfter(last);
     }
 
     private void requireRoom(Actor actor, long treeId) {

@@ -12,8 +12,8 @@ import org.ripewood.boards.Checklist;
 import org.ripewood.boards.ChecklistMaker;
 import org.ripewood.people.People;
 import org.ripewood.platform.CurrentUser;
-import org.ripewood.platform.Today;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.TreeDays;
 import org.ripewood.trees.Trees;
 
 /** A tree's checklist on paper, with boxes to tick and lines to write on. */
@@ -32,7 +32,7 @@ class ChecklistPaperPages {
     private final Trees trees;
     private final ChecklistMaker checklistMaker;
     private final Aftercare aftercare;
-    private final Today today;
+    private final TreeDays treeDays;
 
     ChecklistPaperPages(
             CurrentUser user,
@@ -40,13 +40,13 @@ class ChecklistPaperPages {
             Trees trees,
             ChecklistMaker checklistMaker,
             Aftercare aftercare,
-            Today today) {
+            TreeDays treeDays) {
         this.user = user;
         this.people = people;
         this.trees = trees;
         this.checklistMaker = checklistMaker;
         this.aftercare = aftercare;
-        this.today = today;
+        this.treeDays = treeDays;
     }
 
     @GET
@@ -54,12 +54,12 @@ class ChecklistPaperPages {
     public String checklist(long id) {
         var actor = user.actor();
         var tree = trees.get(actor, id);
-        var list = checklistMaker.make(actor, id, today.date());
+        var list = checklistMaker.make(actor, id, treeDays.at(id));
         return Templates.checklist(
                         tree,
                         people.name(tree.keeperId()),
                         list,
-                        CareOnPaper.of(aftercare.of(actor, id, today.date()), list))
+                        CareOnPaper.of(aftercare.of(actor, id, treeDays.at(id)), list))
                 .render();
     }
 }

@@ -15,9 +15,9 @@ import org.ripewood.course.Content;
 import org.ripewood.pictures.Sheet;
 import org.ripewood.pictures.TrunkPicture;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Today;
 import org.ripewood.standing.Standings;
 import org.ripewood.standing.TreeLook;
+import org.ripewood.trees.TreeDays;
 
 /** Gathers what a tree's passport tells. */
 @ApplicationScoped
@@ -48,22 +48,22 @@ class PassportAssembler {
 
     private final Standings standings;
     private final Aftercare aftercare;
-    private final Today today;
+    private final TreeDays treeDays;
 
-    PassportAssembler(Standings standings, Aftercare aftercare, Today today) {
+    PassportAssembler(Standings standings, Aftercare aftercare, TreeDays treeDays) {
         this.standings = standings;
         this.aftercare = aftercare;
-        this.today = today;
+        this.treeDays = treeDays;
     }
 
     Passport lay(Actor actor, long treeId) {
-        var look = standings.look(actor, treeId, today.date());
+        var look = standings.look(actor, treeId, treeDays.at(treeId));
         var tree = look.tree();
         var inForce = look.day().content();
         var growth = look.growth();
         return new Passport(
                 tree,
-                inForce.species(tree.species()),
+                inForce.kindOf(tree.species()),
                 look.on(),
                 look.day().tellStage(),
                 seen(inForce, look.day().state().facts()),

@@ -15,10 +15,10 @@ import org.ripewood.pictures.RouteDrawing;
 import org.ripewood.pictures.RoutePicture;
 import org.ripewood.pictures.Sheet;
 import org.ripewood.platform.CurrentUser;
-import org.ripewood.platform.Today;
 import org.ripewood.routes.RouteMaker;
 import org.ripewood.routes.RouteView;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.TreeDays;
 import org.ripewood.trees.Trees;
 
 /** A tree's years ahead on paper, to be kept with the tree and looked at again next year. */
@@ -36,15 +36,19 @@ class RoutePaperPages {
     private final People people;
     private final Trees trees;
     private final RouteMaker routeMaker;
-    private final Today today;
+    private final TreeDays treeDays;
 
     RoutePaperPages(
-            CurrentUser user, People people, Trees trees, RouteMaker routeMaker, Today today) {
+            CurrentUser user,
+            People people,
+            Trees trees,
+            RouteMaker routeMaker,
+            TreeDays treeDays) {
         this.user = user;
         this.people = people;
         this.trees = trees;
         this.routeMaker = routeMaker;
-        this.today = today;
+        this.treeDays = treeDays;
     }
 
     @GET
@@ -52,7 +56,7 @@ class RoutePaperPages {
     public String route(long id, @QueryParam("goal") @Nullable String goal) {
         var actor = user.actor();
         var tree = trees.get(actor, id);
-        var route = routeMaker.make(actor, id, goal, today.date());
+        var route = routeMaker.make(actor, id, goal, treeDays.at(id));
         return Templates.route(
                         tree,
                         people.name(tree.keeperId()),

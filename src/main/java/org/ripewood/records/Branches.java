@@ -43,7 +43,7 @@ public class Branches {
         row.role = branch.role().name();
         row.heightMm = branch.heightMm();
         row.bearingDegrees = branch.bearingDegrees();
-        row.enteredOn = today.date();
+        row.enteredOn = days.at(treeId);
         row.byId = actor.personId();
         row.recordedAt = today.now();
         rows.persist(row);
@@ -53,7 +53,7 @@ public class Branches {
     /** Notes that a branch was taken off; its readings stay in the record. */
     public Branch takeOff(Actor actor, long treeId, long branchId, LocalDate on) {
         reach.requireHere(actor, treeId);
-        days.requireHappened("removedOn", on);
+        days.requireHappened("removedOn", on, treeId);
         var row = rows.findById(branchId);
         if (row == null || row.treeId != treeId) {
             throw Refused.notFound("branch", branchId);

@@ -33,7 +33,7 @@ public class Containers {
     /** Moves a tree to another container. */
     public ContainerStay moveTo(Actor actor, long treeId, NewContainer container) {
         reach.requireHere(actor, treeId);
-        days.requireHappened("since", container.since());
+        days.requireHappened("since", container.since(), treeId);
         if (!KINDS.contains(container.kind())) {
             throw Refused.invalid(
                     "kind",

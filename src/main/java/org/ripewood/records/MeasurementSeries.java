@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Today;
 import org.ripewood.trees.Reach;
+import org.ripewood.trees.TreeDays;
 
 /** Series of measurements: read, held against the record, asked about, kept as a whole. */
 @ApplicationScoped
@@ -20,7 +20,7 @@ public class MeasurementSeries {
     private final ObservationRows observations;
     private final WoundRows wounds;
     private final Reach reach;
-    private final Today today;
+    private final TreeDays treeDays;
 
     MeasurementSeries(
             SeriesReader reader,
@@ -28,13 +28,13 @@ public class MeasurementSeries {
             ObservationRows observations,
             WoundRows wounds,
             Reach reach,
-            Today today) {
+            TreeDays treeDays) {
         this.reader = reader;
         this.book = book;
         this.observations = observations;
         this.wounds = wounds;
         this.reach = reach;
-        this.today = today;
+        this.treeDays = treeDays;
     }
 
     /**
@@ -60,7 +60,7 @@ public class MeasurementSeries {
     /** What was measured last, as a help to whoever measures again. */
     public LastReadings last(Actor actor, long treeId) {
         reach.require(actor, treeId);
-        return before(treeId, today.date()).last();
+        return before(treeId, treeDays.last(treeId)).last();
     }
 
     private record Before(LastReadings last, List<Wound> wounds) {}

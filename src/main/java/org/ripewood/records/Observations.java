@@ -53,7 +53,7 @@ public class Observations {
         reach.requireHere(actor, treeId);
         var fact = asked.fact(actor, seen.fact());
         var value = ValueText.read(fact, seen.value());
-        days.requireHappened("observedOn", seen.observedOn());
+        days.requireHappened("observedOn", seen.observedOn(), treeId);
         asked.requirePlace(fact, treeId, seen);
         FactAsked.requireReason(fact, seen.note());
         var corrected = corrected(actor, treeId, fact, seen.supersedes());
@@ -101,7 +101,7 @@ public class Observations {
             Actor actor, long treeId, Map<Fact, Value> facts, LocalDate on, String note) {
         actor.require(Role.INSTRUCTOR, "set facts by signing work off");
         reach.requireHere(actor, treeId);
-        days.requireHappened("on", on);
+        days.requireHappened("on", on, treeId);
         facts.forEach(
                 (fact, value) -> {
                     requireSettable(fact, value);

@@ -56,7 +56,7 @@ class SeriesReader {
         List<SeriesEntry> all() {
             check(
                     field -> "observedOn",
-                    () -> days.requireHappened("observedOn", series.observedOn()));
+                    () -> days.requireHappened("observedOn", series.observedOn(), treeId));
             each("diameters", series.diameters(), this::diameter);
             each("wounds", series.wounds(), this::opening);
             each("whole", series.whole(), this::whole);

@@ -37,7 +37,7 @@ public class WorksDone {
     public WorkDone record(
             Actor actor, long treeId, Work work, @Nullable String clock, @Nullable String note) {
         reach.requireHere(actor, treeId);
-        days.requireHappened("doneOn", work.doneOn());
+        days.requireHappened("doneOn", work.doneOn(), treeId);
         if (clock != null && !Clocks.CODES.contains(clock)) {
             throw Refused.invalid(
                     "clock",

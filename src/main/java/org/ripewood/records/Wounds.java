@@ -31,7 +31,7 @@ public class Wounds {
     /** Enters a wound. */
     public Wound add(Actor actor, long treeId, NewWound wound) {
         reach.requireHere(actor, treeId);
-        days.requireHappened("madeOn", wound.madeOn());
+        days.requireHappened("madeOn", wound.madeOn(), treeId);
         var row = new WoundEntity();
         row.treeId = treeId;
         row.place = wound.place();

@@ -134,7 +134,7 @@ public class Rolls {
     }
 
     private boolean isOpen(SessionEntity session) {
-        return session.cancelledAt == null && !session.heldOn.isAfter(today.date());
+        return session.cancelledAt == null && !session.heldOn.isAfter(today.last());
     }
 
     private void requireOpen(SessionEntity session) {

@@ -4,6 +4,8 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
+import java.time.LocalDate;
+import java.util.List;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Fault;
 import org.ripewood.platform.problems.Problem;
@@ -24,17 +26,17 @@ public class ReadingsBook {
     }
 
     public ReadingsImport take(long siteId, String text) {
-        sites.get(siteId);
-        var found = read(text);
+        var site = sites.get(siteId);
+        var found = read(text, today.last(List.of(site.zone())));
         if (found.readings().isEmpty()) {
             throw nothingIn(found);
         }
         return ReadingsImport.of(found, rows.keep(siteId, found.readings()));
     }
 
-    private ReadingsInText read(String text) {
+    private static ReadingsInText read(String text, LocalDate last) {
         try {
-            return DailyReadingsText.read(new StringReader(text), today.date());
+            return DailyReadingsText.read(new StringReader(text), last);
         } catch (IOException e) {
             throw new UncheckedIOException("text in memory always reads", e);
         }

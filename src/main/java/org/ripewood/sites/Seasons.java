@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.season.Climate;
@@ -38,6 +39,8 @@ public class Seasons {
     /** A climate normal is made of 30 years (WMO-No. 1203); older readings would only cool it. */
     private static final int YEARS_READ = 30;
 
+    private static final List<DayReading> NONE = List.of();
+
     /** Years are null where no temperatures are known. */
     private record Known(Site site, int year, SeasonBasis basis, @Nullable SiteYears years) {}
 
@@ -62,6 +65,42 @@ public class Seasons {
         return years == null ? typical(site, habit) : years.once(habit, baseCelsius);
     }
 
+    /**
+     * The same in a year further back than growth is kept for: by what was read around that year,
+     * in front of the same normal year as always.
+     */
+    public TreeSeason once(Site site, Habit habit, double baseCelsius, int year) {
+        if (year >= today.date().getYear() - YEARS_BACK) {
+            return once(site, habit, baseCelsius);
+        }
+        var first = LocalDate.of(year - 1, 1, 1);
+        var last = LocalDate.of(year + 1, 12, 31);
+        var read = site.hasReadings() ? readings.between(site.id(), first, last) : NONE;
+        return normal(site)
+                .map(normal -> new Climate(site.latitude(), DailyReadings.over(normal, read)))
+                .map(climate -> new SiteYears(climate, first, last).once(habit, baseCelsius))
+                .orElseGet(() -> typical(site, habit));
+    }
+
+    /** The year as it usually is at the site; empty where no temperatures are known. */
+    private Optional<NormalYear> normal(Site site) {
+        if (site.hasMeans()) {
+            return Optional.of(NormalYear.of(site.meanMinimaCelsius(), site.meanMaximaCelsius()));
+        }
+        var read = site.hasReadings() ? latest(site.id()) : NONE;
+        return ReadingsNormal.enough(read)
+                ? Optional.of(ReadingsNormal.of(read))
+                : Optional.empty();
+    }
+
+    /** The first year a season may be asked for: the oldest with readings, if nothing older. */
+    public int firstYear(Site site) {
+        int kept = today.date().getYear() - YEARS_BACK;
+        return readings.known(site.id())
+                .map(known -> Math.min(kept, known.first().getYear()))
+                .orElse(kept);
+    }
+
     public SeasonBasis basis(Site site) {
         return known(site).basis();
     }
@@ -81,7 +120,7 @@ public class Seasons {
     }
 
     private Known workOut(Site site, int year) {
-        var read = site.hasReadings() ? latest(site.id()) : List.<DayReading>of();
+        var read = site.hasReadings() ? latest(site.id()) : NONE;
         if (site.hasMeans()) {
             var normal = NormalYear.of(site.meanMinimaCelsius(), site.meanMaximaCelsius());
             return read.isEmpty()

@@ -17,6 +17,12 @@ class SiteRows implements PanacheRepositoryBase<SiteEntity, Long> {
         return find(WITH_MONTHS, Sort.by("s.name").and("s.id")).list();
     }
 
+    List<String> zones(String which, Object... parameters) {
+        return find("select distinct s.zone from SiteEntity s where " + which, parameters)
+                .project(String.class)
+                .list();
+    }
+
     /** Read-only, so that nothing is compared again when the transaction ends. */
     List<SiteEntity> read(String query, Object... parameters) {
         return find(query, parameters).withHint(HibernateHints.HINT_READ_ONLY, true).list();

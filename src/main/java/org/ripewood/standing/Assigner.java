@@ -23,6 +23,7 @@ import org.ripewood.steps.StepState;
 import org.ripewood.steps.StepWriter;
 import org.ripewood.steps.WaiverBook;
 import org.ripewood.steps.WaiverEntity;
+import org.ripewood.trees.TreeDays;
 import org.ripewood.trees.Trees;
 
 /** Assigns steps, and keeps what each stood on. */
@@ -36,6 +37,7 @@ public class Assigner {
     private final WaiverBook waivers;
     private final DecisionBook decisions;
     private final Today today;
+    private final TreeDays treeDays;
 
     Assigner(
             Trees trees,
@@ -43,13 +45,15 @@ public class Assigner {
             StepWriter writer,
             WaiverBook waivers,
             DecisionBook decisions,
-            Today today) {
+            Today today,
+            TreeDays treeDays) {
         this.trees = trees;
         this.gatherer = gatherer;
         this.writer = writer;
         this.waivers = waivers;
         this.decisions = decisions;
         this.today = today;
+        this.treeDays = treeDays;
     }
 
     /**
@@ -58,10 +62,10 @@ public class Assigner {
      */
     public Step assign(Actor actor, long treeId, NewAssignment assignment) {
         trees.requireHere(actor, treeId);
-        var tree = gatherer.one(actor, treeId, today.date());
+        var tree = gatherer.one(actor, treeId, treeDays.at(treeId));
         actor.require(Role.INSTRUCTOR, "assign a step");
         var standing = standing(tree, assignment.technique());
-        requireDays(assignment);
+        requireDays(assignment, tree.on());
         refuseSecond(tree, assignment.technique());
         var told = tree.tell(standing);
         refuseSettled(told);
@@ -74,7 +78,7 @@ public class Assigner {
     public Step noteFoundDone(
             Actor actor, long treeId, String technique, LocalDate doneOn, @Nullable String note) {
         trees.requireHere(actor, treeId);
-        var tree = gatherer.one(actor, treeId, today.date());
+        var tree = gatherer.one(actor, treeId, treeDays.at(treeId));
         actor.require(Role.INSTRUCTOR, "note that a step was found done");
         var standing = standing(tree, technique);
         if (standing.reasons().stream().anyMatch(Reason.OfSpecies.class::isInstance)) {
@@ -83,11 +87,12 @@ public class Assigner {
                             .formatted(tree.tell(standing).title()),
                     null);
         }
-        if (doneOn.isAfter(today.date()) || doneOn.getYear() < SubjectGatherer.FIRST_YEAR) {
+        var last = treeDays.last(treeId);
+        if (doneOn.isAfter(last) || doneOn.getYear() < SubjectGatherer.FIRST_YEAR) {
             throw Refused.invalid(
                     "doneOn",
                     "Expected a day from %d up to today, %s; found %s."
-                            .formatted(SubjectGatherer.FIRST_YEAR, today.date(), doneOn));
+                            .formatted(SubjectGatherer.FIRST_YEAR, last, doneOn));
         }
         refuseSecond(tree, technique);
         var step = step(actor, treeId, technique);
@@ -125,7 +130,7 @@ public class Assigner {
         step.treeId = treeId;
         step.technique = technique;
         step.assignedById = actor.personId();
-        step.assignedOn = today.date();
+        step.assignedOn = treeDays.at(treeId);
         return step;
     }
 
@@ -135,7 +140,7 @@ public class Assigner {
         waiver.reasonKey = key;
         waiver.why = why;
         waiver.byId = actor.personId();
-        waiver.waivedOn = today.date();
+        waiver.waivedOn = step.assignedOn;
         return waiver;
     }
 
@@ -151,21 +156,21 @@ public class Assigner {
                                                         technique)));
     }
 
-    private void requireDays(NewAssignment assignment) {
+    private static void requireDays(NewAssignment assignment, LocalDate now) {
         var faults = new ArrayList<Fault>();
         var from = assignment.from();
         var until = assignment.until();
-        var last = today.date().plusYears(SubjectGatherer.YEARS_AHEAD);
+        var last = now.plusYears(SubjectGatherer.YEARS_AHEAD);
         if (from != null && (from.isAfter(last) || from.getYear() < SubjectGatherer.FIRST_YEAR)) {
             faults.add(
                     new Fault("from", "Expected a day up to %s; found %s.".formatted(last, from)));
         }
-        if (until != null && (until.isBefore(today.date()) || until.isAfter(last))) {
+        if (until != null && (until.isBefore(now) || until.isAfter(last))) {
             faults.add(
                     new Fault(
                             "until",
                             "Expected a day from today, %s, to %s; found %s."
-                                    .formatted(today.date(), last, until)));
+                                    .formatted(now, last, until)));
         }
         if (from != null && until != null && from.isAfter(until)) {
             faults.add(

@@ -156,7 +156,7 @@ public class SubjectGatherer {
             TreeState state,
             Map<String, LocalDate> signedOff,
             @Nullable Set<String> skills) {
-        var traits = content.species(state.tree().species()).traits();
+        var traits = content.kindOf(state.tree().species()).traits();
         return new Subject(
                 traits,
                 state.facts(),

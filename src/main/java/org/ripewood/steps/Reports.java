@@ -13,6 +13,7 @@ import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Refused;
+import org.ripewood.trees.TreeDays;
 import org.ripewood.trees.Trees;
 
 /** Takes reports of steps done. */
@@ -28,6 +29,7 @@ public class Reports {
     private final TreeStates treeStates;
     private final WoundsReported wounds;
     private final Today today;
+    private final TreeDays treeDays;
 
     Reports(
             StepReach reach,
@@ -37,7 +39,8 @@ public class Reports {
             Trees trees,
             TreeStates treeStates,
             WoundsReported wounds,
-            Today today) {
+            Today today,
+            TreeDays treeDays) {
         this.reach = reach;
         this.writer = writer;
         this.reports = reports;
@@ -46,6 +49,7 @@ public class Reports {
         this.treeStates = treeStates;
         this.wounds = wounds;
         this.today = today;
+        this.treeDays = treeDays;
     }
 
     /**
@@ -63,10 +67,10 @@ public class Reports {
         StepTransition.REPORT.next(step.state);
         var inForce = content.inForce();
         var technique = techniqueOf(inForce, step);
-        ReportCheck.check(technique, report, step, today.date());
+        ReportCheck.check(technique, report, step, treeDays.last(step.treeId));
         wounds.check(actor, step.treeId, technique, entity.woundPlace);
         var state = treeStates.on(actor, step.treeId, report.doneOn());
-        var traits = inForce.species(state.tree().species()).traits();
+        var traits = inForce.kindOf(state.tree().species()).traits();
         var vigour = state.facts().number(Fact.VIGOUR_INDEX);
         var note = DoseNote.of(technique, traits, state.ledger(), vigour, report.doneOn(), entity);
         return keep(actor, step, entity, note);

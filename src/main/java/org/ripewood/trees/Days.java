@@ -19,14 +19,29 @@ public class Days {
     private static final int AHEAD_YEARS = 50;
 
     private final Today today;
+    private final TreeDays treeDays;
 
-    Days(Today today) {
+    Days(Today today, TreeDays treeDays) {
         this.today = today;
+        this.treeDays = treeDays;
     }
 
-    /** Something seen or done lies neither in the future nor before anybody wrote it down. */
-    public void requireHappened(String field, LocalDate day) {
-        requireBetween(field, day, today.date());
+    /**
+     * Something seen or done of a tree lies neither in the future, by the server or at its site,
+     * nor before anybody wrote it down.
+     */
+    public void requireHappened(String field, LocalDate day, long treeId) {
+        requireBetween(field, day, treeDays.last(treeId));
+    }
+
+    /** The same at a site, of a tree that is only being entered there. */
+    void requireHappenedAt(String field, LocalDate day, long siteId) {
+        requireBetween(field, day, treeDays.lastAtSite(siteId));
+    }
+
+    /** The day it is at a tree's site: what is done there now is done on that day. */
+    public LocalDate at(long treeId) {
+        return treeDays.at(treeId);
     }
 
     /**

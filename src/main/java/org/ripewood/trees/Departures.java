@@ -57,7 +57,7 @@ public class Departures {
         if (row.version != version) {
             throw Refused.stale("tree");
         }
-        days.requireHappened("leftOn", going.leftOn());
+        days.requireHappened("leftOn", going.leftOn(), treeId);
         days.requireFrom(keepings.lastDay(row), Days.KEPT_SINCE, "leftOn", going.leftOn());
         row.leftOn = going.leftOn();
         var departure = new DepartureEntity();

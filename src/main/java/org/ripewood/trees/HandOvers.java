@@ -96,7 +96,7 @@ public class HandOvers {
     }
 
     private void requireDay(TreeEntity row, LocalDate since) {
-        days.requireHappened(SINCE, since);
+        days.requireHappened(SINCE, since, row.id);
         if (row.leftOn != null) {
             days.requireFrom(row.leftOn, "when the tree left", SINCE, since);
         }

@@ -133,8 +133,13 @@ public class TreeSites {
                             .formatted(LOWEST_BASE, HIGHEST_BASE, baseCelsius));
         }
         var site = sites.get(siteId);
-        var season = GrowingSeason.of(dayOf(year), site.latitude());
-        return laidOut(site, habit, baseCelsius, season, seasons.once(site, habit, baseCelsius));
+        var day = dayOf(site, year);
+        return laidOut(
+                site,
+                habit,
+                baseCelsius,
+                GrowingSeason.of(day, site.latitude()),
+                seasons.once(site, habit, baseCelsius, day.getYear()));
     }
 
     /** The present growing season of a species at a site within reach. */
@@ -153,7 +158,7 @@ public class TreeSites {
                 site,
                 species.traits().habit(),
                 species.baseCelsius(),
-                GrowingSeason.of(today.date(), site.latitude()),
+                GrowingSeason.of(today.in(site.zone()), site.latitude()),
                 seasons.of(site, species));
     }
 
@@ -170,11 +175,11 @@ public class TreeSites {
     }
 
     /** A day in the season that begins in the year, whichever the hemisphere. */
-    private LocalDate dayOf(@Nullable Integer year) {
+    private LocalDate dayOf(Site site, @Nullable Integer year) {
         if (year == null) {
-            return today.date();
+            return today.in(site.zone());
         }
-        int first = today.date().getYear() - Seasons.YEARS_BACK;
+        int first = seasons.firstYear(site);
         int last = today.date().getYear() + YEARS_AHEAD;
         if (year < first || year > last) {
             throw Refused.invalid(

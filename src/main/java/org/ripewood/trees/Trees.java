@@ -78,7 +78,7 @@ public class Trees {
         requireKeeper(actor, tree.keeperId());
         requireSpecies(tree.species());
         sites.requireForTree(actor, tree.siteId());
-        days.requireHappened("cameOn", tree.cameOn());
+        days.requireHappenedAt("cameOn", tree.cameOn(), tree.siteId());
         var row = new TreeEntity();
         row.label = tree.label();
         row.species = tree.species();

@@ -3,6 +3,7 @@ package org.ripewood.trees;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.tuple;
+import static org.assertj.core.api.Assertions.within;
 
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
@@ -184,6 +185,41 @@ class SiteReadingsTest {
         var stages = season().days();
         assertThat(stages.get(10).stage()).isZero();
         assertThat(stages.get(165).stage()).isBetween(10, 91);
+    }
+
+    /** The same record: its years are older than growth is otherwise kept for. */
+    @Test
+    void yearsWithReadingsMayBeAskedForHoweverOld() throws IOException {
+        var refused = problemOf(() -> seasonOf(2012));
+        assertThat(refused.status()).isEqualTo(400);
+        take(open());
+        double warmth2012 = sumOf(seasonOf(2012));
+        double warmth2013 = sumOf(seasonOf(2013));
+        // summed here over the file: mean of the day above 5 °C, each day's extremes both read
+        assertThat(warmth2012).isCloseTo(warmthInFile(2012), within(warmth2012 * 0.1));
+        assertThat(warmth2013).isCloseTo(warmthInFile(2013), within(warmth2013 * 0.1));
+        assertThat(warmth2012).isNotCloseTo(warmth2013, within(1.0));
+        assertThat(problemOf(() -> seasonOf(2011)).faults().get(0).message())
+                .startsWith("expected a year from 2012 to ");
+    }
+
+    private SiteSeason seasonOf(int year) {
+        return treeSites.season(school.registrar, site, Habit.DECIDUOUS, 5, year);
+    }
+
+    private static double warmthInFile(int year) throws IOException {
+        return open().lines()
+                .filter(line -> line.startsWith("" + year))
+                .map(line -> line.split(",", -1))
+                .mapToDouble(
+                        cells ->
+                                Math.max(
+                                        0,
+                                        (Double.parseDouble(cells[2])
+                                                                + Double.parseDouble(cells[3]))
+                                                        / 2
+                                                - 5))
+                .sum();
     }
 
     private static String open() throws IOException {

@@ -28,9 +28,9 @@ import org.ripewood.classday.DayTimetable;
 import org.ripewood.classday.NewDayWish;
 import org.ripewood.classday.NewTimetable;
 import org.ripewood.platform.CurrentUser;
-import org.ripewood.platform.Today;
 import org.ripewood.platform.guards.RateLimited;
 import org.ripewood.platform.problems.Inputs;
+import org.ripewood.trees.TreeDays;
 
 /** The plan of a class day, and which lesson fits when. */
 @Path("/api/v1")
@@ -50,13 +50,13 @@ class ClassDayResource {
     private final ClassDays days;
     private final CurrentUser user;
     private final Inputs inputs;
-    private final Today today;
+    private final TreeDays treeDays;
 
-    ClassDayResource(ClassDays days, CurrentUser user, Inputs inputs, Today today) {
+    ClassDayResource(ClassDays days, CurrentUser user, Inputs inputs, TreeDays treeDays) {
         this.days = days;
         this.user = user;
         this.inputs = inputs;
-        this.today = today;
+        this.treeDays = treeDays;
     }
 
     @GET
@@ -119,7 +119,7 @@ class ClassDayResource {
                 days.weeksAhead(
                         user.actor(),
                         id,
-                        Asked.day("from", from, today.date()),
+                        Asked.day("from", from, treeDays.ofCourse(id)),
                         Asked.whole("weeks", weeks, WEEKS_UNLESS_ASKED),
                         PATIENCE);
         var through = progress.through();

@@ -15,6 +15,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
+import java.util.Set;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
@@ -34,6 +35,7 @@ import org.ripewood.people.NewRun;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Inputs;
+import org.ripewood.trees.TreeDays;
 
 /** CourseRows, who belongs to them, and how their trees stand. */
 @Path("/api/v1")
@@ -48,6 +50,7 @@ class CourseResource {
     private final CurrentUser user;
     private final Inputs inputs;
     private final Today today;
+    private final TreeDays treeDays;
 
     CourseResource(
             Courses schoolCourses,
@@ -55,13 +58,15 @@ class CourseResource {
             LessonFinder lessonFinder,
             CurrentUser user,
             Inputs inputs,
-            Today today) {
+            Today today,
+            TreeDays treeDays) {
         this.schoolCourses = schoolCourses;
         this.boardMaker = boardMaker;
         this.lessonFinder = lessonFinder;
         this.user = user;
         this.inputs = inputs;
         this.today = today;
+        this.treeDays = treeDays;
     }
 
     @GET
@@ -115,7 +120,7 @@ class CourseResource {
         return boardMaker.make(
                 user.actor(),
                 id,
-                Asked.day("on", on, today.date()),
+                Asked.day("on", on, treeDays.ofCourse(id)),
                 new BoardAsked(
                         Asked.oneOf("headline", headline, Board.Headline.class),
                         reason,
@@ -133,7 +138,7 @@ class CourseResource {
     @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "Lessons the course's trees wait for, the one that frees most first")
     public List<LessonNeed> lessonsNext(@PathParam("id") long id) {
-        return lessonFinder.ofCourse(user.actor(), id, today.date());
+        return lessonFinder.ofCourse(user.actor(), id, treeDays.ofCourse(id));
     }
 
     @GET
@@ -141,7 +146,7 @@ class CourseResource {
     @RolesAllowed({STUDENT_NAME, INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(summary = "Lessons a student's trees wait for, the one that frees most first")
     public List<LessonNeed> lessonsNextOfPerson(@PathParam("id") long id) {
-        return lessonFinder.ofPerson(user.actor(), id, today.date());
+        return lessonFinder.ofPerson(user.actor(), id, treeDays.ofKeepers(Set.of(id)));
     }
 
     @GET

@@ -24,7 +24,6 @@ import org.ripewood.api.kit.Asked;
 import org.ripewood.boards.ChecklistMaker;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Paged;
-import org.ripewood.platform.Today;
 import org.ripewood.platform.once.Idempotent;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.routes.RouteMaker;
@@ -36,6 +35,7 @@ import org.ripewood.standing.TechniqueStanding;
 import org.ripewood.standing.TreeStanding;
 import org.ripewood.steps.Step;
 import org.ripewood.steps.Steps;
+import org.ripewood.trees.TreeDays;
 
 /** How a tree stands, what could be done with it, and its steps. */
 @Path("/api/v1")
@@ -52,7 +52,7 @@ class TreeStandingResource {
     private final Assigner assigner;
     private final CurrentUser user;
     private final Inputs inputs;
-    private final Today today;
+    private final TreeDays treeDays;
 
     TreeStandingResource(
             Standings standings,
@@ -62,7 +62,7 @@ class TreeStandingResource {
             Assigner assigner,
             CurrentUser user,
             Inputs inputs,
-            Today today) {
+            TreeDays treeDays) {
         this.standings = standings;
         this.checklistMaker = checklistMaker;
         this.routeMaker = routeMaker;
@@ -70,14 +70,14 @@ class TreeStandingResource {
         this.assigner = assigner;
         this.user = user;
         this.inputs = inputs;
-        this.today = today;
+        this.treeDays = treeDays;
     }
 
     @GET
     @Path("trees/{id}/standing")
     @Operation(summary = "How every technique stands for the tree on a day, with all reasons")
     public TreeStanding standing(@PathParam("id") long id, @QueryParam("on") @Nullable String on) {
-        return standings.of(user.actor(), id, Asked.day("on", on, today.date()));
+        return standings.of(user.actor(), id, Asked.day("on", on, treeDays.at(id)));
     }
 
     @GET
@@ -86,7 +86,7 @@ class TreeStandingResource {
     @Operation(summary = "What could be assigned on a day, most useful first")
     public List<TechniqueStanding> proposals(
             @PathParam("id") long id, @QueryParam("on") @Nullable String on) {
-        return standings.proposals(user.actor(), id, Asked.day("on", on, today.date()));
+        return standings.proposals(user.actor(), id, Asked.day("on", on, treeDays.at(id)));
     }
 
     @GET
@@ -95,7 +95,7 @@ class TreeStandingResource {
     public ChecklistAnswer checklist(
             @PathParam("id") long id, @QueryParam("on") @Nullable String on) {
         return ChecklistAnswer.of(
-                checklistMaker.make(user.actor(), id, Asked.day("on", on, today.date())));
+                checklistMaker.make(user.actor(), id, Asked.day("on", on, treeDays.at(id))));
     }
 
     @GET
@@ -111,7 +111,7 @@ class TreeStandingResource {
             @PathParam("id") long id,
             @QueryParam("goal") @Nullable String goal,
             @QueryParam("on") @Nullable String on) {
-        return routeMaker.make(user.actor(), id, goal, Asked.day("on", on, today.date()));
+        return routeMaker.make(user.actor(), id, goal, Asked.day("on", on, treeDays.at(id)));
     }
 
     @GET

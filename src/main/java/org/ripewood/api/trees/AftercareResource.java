@@ -22,9 +22,9 @@ import org.ripewood.aftercare.NewWord;
 import org.ripewood.aftercare.Saying;
 import org.ripewood.api.kit.Asked;
 import org.ripewood.platform.CurrentUser;
-import org.ripewood.platform.Today;
 import org.ripewood.platform.once.Idempotent;
 import org.ripewood.platform.problems.Inputs;
+import org.ripewood.trees.TreeDays;
 
 /** Care after work on a tree, and what its keeper says of it. */
 @Path("/api/v1")
@@ -39,13 +39,13 @@ class AftercareResource {
     private final Aftercare aftercare;
     private final CurrentUser user;
     private final Inputs inputs;
-    private final Today today;
+    private final TreeDays treeDays;
 
-    AftercareResource(Aftercare aftercare, CurrentUser user, Inputs inputs, Today today) {
+    AftercareResource(Aftercare aftercare, CurrentUser user, Inputs inputs, TreeDays treeDays) {
         this.aftercare = aftercare;
         this.user = user;
         this.inputs = inputs;
-        this.today = today;
+        this.treeDays = treeDays;
     }
 
     @GET
@@ -58,7 +58,7 @@ class AftercareResource {
                             + " the days of the next 60 by which wounds or trunk are to be"
                             + " measured again.")
     public CareAnswer of(@PathParam("id") long id, @QueryParam("on") @Nullable String on) {
-        return CareAnswer.of(aftercare.of(user.actor(), id, Asked.day("on", on, today.date())));
+        return CareAnswer.of(aftercare.of(user.actor(), id, Asked.day("on", on, treeDays.at(id))));
     }
 
     @POST

@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.api.kit.Asked;
 import org.ripewood.condition.TreeStates;
 import org.ripewood.platform.CurrentUser;
-import org.ripewood.platform.Today;
+import org.ripewood.trees.TreeDays;
 
 /** What growing will bring about: wounds that close, a trunk that thickens. */
 @Path("/api/v1")
@@ -28,12 +28,12 @@ class GrowthResource {
 
     private final TreeStates treeStates;
     private final CurrentUser user;
-    private final Today today;
+    private final TreeDays treeDays;
 
-    GrowthResource(TreeStates treeStates, CurrentUser user, Today today) {
+    GrowthResource(TreeStates treeStates, CurrentUser user, TreeDays treeDays) {
         this.treeStates = treeStates;
         this.user = user;
-        this.today = today;
+        this.treeDays = treeDays;
     }
 
     @GET
@@ -43,7 +43,7 @@ class GrowthResource {
             @PathParam("id") long id,
             @PathParam("woundId") long woundId,
             @QueryParam("on") @Nullable String on) {
-        var day = Asked.day("on", on, today.date());
+        var day = Asked.day("on", on, treeDays.at(id));
         return ClosingAnswer.of(treeStates.closing(user.actor(), id, woundId, day));
     }
 
@@ -51,7 +51,7 @@ class GrowthResource {
     @Path("trees/{id}/trunk")
     @Operation(summary = "The trunk's profile, and when its base is likely to be as planned")
     public TrunkAnswer trunk(@PathParam("id") long id, @QueryParam("on") @Nullable String on) {
-        var day = Asked.day("on", on, today.date());
+        var day = Asked.day("on", on, treeDays.at(id));
         return TrunkAnswer.of(treeStates.growth(user.actor(), id, day).trunk());
     }
 }

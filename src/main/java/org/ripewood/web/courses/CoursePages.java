@@ -18,10 +18,10 @@ import org.ripewood.people.Courses;
 import org.ripewood.platform.CsvText;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
-import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Sessions;
+import org.ripewood.trees.TreeDays;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.FormState;
 
@@ -41,7 +41,7 @@ class CoursePages {
     private final BoardMaker boardMaker;
     private final CourseContent content;
     private final Inputs inputs;
-    private final Today today;
+    private final TreeDays treeDays;
 
     CoursePages(
             CurrentUser user,
@@ -50,14 +50,14 @@ class CoursePages {
             BoardMaker boardMaker,
             CourseContent content,
             Inputs inputs,
-            Today today) {
+            TreeDays treeDays) {
         this.user = user;
         this.schoolCourses = schoolCourses;
         this.sessions = sessions;
         this.boardMaker = boardMaker;
         this.content = content;
         this.inputs = inputs;
-        this.today = today;
+        this.treeDays = treeDays;
     }
 
     @GET
@@ -78,7 +78,7 @@ class CoursePages {
     @Path("board.csv")
     public Response file(long id, @Context UriInfo uri) {
         var filter = inputs.read(uri.getQueryParameters(), BoardFilter.class);
-        var board = boardMaker.whole(user.actor(), id, today.date(), filter.asked());
+        var board = boardMaker.whole(user.actor(), id, treeDays.ofCourse(id), filter.asked());
         return Response.ok(BoardFile.of(board))
                 .type(CsvText.MEDIA_TYPE)
                 .header("Cache-Control", "no-store")
@@ -114,7 +114,7 @@ class CoursePages {
     private TemplateInstance page(long id, BoardFilter filter, FormState asked, FormState typed) {
         var actor = user.actor();
         var roster = schoolCourses.roster(actor, id);
-        var board = boardMaker.make(roster, today.date(), filter.asked(), filter.rows());
+        var board = boardMaker.make(roster, treeDays.ofCourse(id), filter.asked(), filter.rows());
         return Templates.course(
                 new CoursePageModel(
                         roster.course(),
@@ -122,7 +122,7 @@ class CoursePages {
                         filter.asked(),
                         asked,
                         content.inForce(),
-                        sessions.of(actor, roster, today.date()),
+                        sessions.of(actor, roster, board.on()),
                         roster.instructors(),
                         roster.students(),
                         typed));

@@ -24,9 +24,9 @@ import org.ripewood.pictures.WeeksDrawing;
 import org.ripewood.pictures.WeeksPicture;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
-import org.ripewood.platform.Today;
 import org.ripewood.platform.guards.RateLimited;
 import org.ripewood.platform.problems.RecordDays;
+import org.ripewood.trees.TreeDays;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.PictureFormat;
 
@@ -98,13 +98,13 @@ class WeeksPages {
     private final CurrentUser user;
     private final Courses schoolCourses;
     private final ClassDays days;
-    private final Today today;
+    private final TreeDays treeDays;
 
-    WeeksPages(CurrentUser user, Courses schoolCourses, ClassDays days, Today today) {
+    WeeksPages(CurrentUser user, Courses schoolCourses, ClassDays days, TreeDays treeDays) {
         this.user = user;
         this.schoolCourses = schoolCourses;
         this.days = days;
-        this.today = today;
+        this.treeDays = treeDays;
     }
 
     @GET
@@ -114,7 +114,7 @@ class WeeksPages {
             @QueryParam("from") @Nullable LocalDate from,
             @QueryParam("weeks") @DefaultValue("26") int weeks) {
         var actor = user.actor();
-        var first = requireNonNullElse(RecordDays.asked("from", from), today.date());
+        var first = requireNonNullElse(RecordDays.asked("from", from), treeDays.ofCourse(id));
         return Answer.page(
                 Templates.weeks(
                         new WeeksSheet(

@@ -3,7 +3,9 @@ package org.ripewood.web.judgements;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.ws.rs.core.MultivaluedHashMap;
 import jakarta.ws.rs.core.MultivaluedMap;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -19,9 +21,9 @@ import org.ripewood.platform.Actor;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
-import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.platform.problems.Refused;
+import org.ripewood.trees.TreeDays;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.EditConflicts;
 import org.ripewood.web.kit.FormState;
@@ -45,8 +47,8 @@ class JudgementPageAssembler {
     private final People people;
     private final Trees trees;
     private final Inputs inputs;
-    private final Today today;
     private final EditConflicts clashes;
+    private final TreeDays treeDays;
 
     JudgementPageAssembler(
             CurrentUser user,
@@ -55,16 +57,16 @@ class JudgementPageAssembler {
             People people,
             Trees trees,
             Inputs inputs,
-            Today today,
-            EditConflicts clashes) {
+            EditConflicts clashes,
+            TreeDays treeDays) {
         this.user = user;
         this.judgements = judgements;
         this.content = content;
         this.people = people;
         this.trees = trees;
         this.inputs = inputs;
-        this.today = today;
         this.clashes = clashes;
+        this.treeDays = treeDays;
     }
 
     JudgementPageModel lay(Judged of, int page, FormState typed) {
@@ -87,13 +89,19 @@ class JudgementPageAssembler {
                 typed);
     }
 
+    private LocalDate day(Judged of) {
+        return of.subject() == Rubric.Subject.TREE
+                ? treeDays.at(of.id())
+                : treeDays.ofKeepers(Set.of(of.id()));
+    }
+
     /** The form, with the judge's draft in it when there is one. */
     JudgePageModel form(Judged of, String rubric, @Nullable Long corrects) {
         var actor = user.actor();
         var draft = judgements.findDraft(actor, of, rubric);
         var typed =
                 draft.map(JudgementPageAssembler::typed)
-                        .orElseGet(() -> FormState.fresh(FORM).with("judgedOn", today.date()));
+                        .orElseGet(() -> FormState.fresh(FORM).with("judgedOn", day(of)));
         if (draft.isEmpty() && corrects != null) {
             typed = typed(judgements.get(actor, corrects), corrects);
         }

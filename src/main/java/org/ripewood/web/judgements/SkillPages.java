@@ -25,10 +25,10 @@ import org.ripewood.people.People;
 import org.ripewood.people.Person;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
-import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.sessions.ClassAttended;
 import org.ripewood.sessions.Rolls;
+import org.ripewood.trees.TreeDays;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.FormState;
 
@@ -73,7 +73,7 @@ class SkillPages {
     private final Rolls rolls;
     private final CourseContent content;
     private final Inputs inputs;
-    private final Today today;
+    private final TreeDays treeDays;
 
     SkillPages(
             CurrentUser user,
@@ -83,7 +83,7 @@ class SkillPages {
             Rolls rolls,
             CourseContent content,
             Inputs inputs,
-            Today today) {
+            TreeDays treeDays) {
         this.user = user;
         this.people = people;
         this.assessments = assessments;
@@ -91,12 +91,15 @@ class SkillPages {
         this.rolls = rolls;
         this.content = content;
         this.inputs = inputs;
-        this.today = today;
+        this.treeDays = treeDays;
     }
 
     @GET
     public Response skills(long id) {
-        return Answer.page(page(id, FormState.fresh("skill").with("judgedOn", today.date())));
+        return Answer.page(
+                page(
+                        id,
+                        FormState.fresh("skill").with("judgedOn", treeDays.ofKeepers(Set.of(id)))));
     }
 
     @POST
@@ -128,7 +131,7 @@ class SkillPages {
                                         .map(SkillJudgement::byId)
                                         .collect(Collectors.toSet())),
                         actor.is(Role.INSTRUCTOR),
-                        lessonFinder.ofPerson(actor, id, today.date()),
+                        lessonFinder.ofPerson(actor, id, treeDays.ofKeepers(Set.of(id))),
                         rolls.ofPerson(actor, id),
                         typed));
     }

@@ -119,7 +119,7 @@ class HomePages {
         var courses = all.getOrDefault(false, List.of()).stream().limit(MOST_COURSES).toList();
         var past = all.getOrDefault(true, List.of()).stream().limit(MOST_COURSES).toList();
         var taught = taught(actor, courses);
-        var seen = homeTrees.of(actor, taught, on);
+        var seen = homeTrees.of(actor, taught);
         return Answer.page(
                 Templates.home(
                         new Home(
@@ -131,7 +131,8 @@ class HomePages {
                                 past,
                                 ahead(actor, courses),
                                 aftercare.of(
-                                        seen.states(), new Span(on, on.plusDays(DAYS_AHEAD - 1))),
+                                        seen.states(),
+                                        new Span(seen.on(), seen.on().plusDays(DAYS_AHEAD - 1))),
                                 seen.lessons().stream().limit(MOST_LESSONS).toList(),
                                 classes(actor),
                                 seen.ownCount(),

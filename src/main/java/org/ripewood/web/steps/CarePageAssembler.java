@@ -7,9 +7,9 @@ import org.ripewood.aftercare.Care;
 import org.ripewood.boards.Checklist;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
-import org.ripewood.platform.Today;
 import org.ripewood.standing.TreeLook;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.TreeDays;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.FormState;
 
@@ -19,12 +19,12 @@ class CarePageAssembler {
 
     private final Trees trees;
     private final Aftercare aftercare;
-    private final Today today;
+    private final TreeDays treeDays;
 
-    CarePageAssembler(Trees trees, Aftercare aftercare, Today today) {
+    CarePageAssembler(Trees trees, Aftercare aftercare, TreeDays treeDays) {
         this.trees = trees;
         this.aftercare = aftercare;
-        this.today = today;
+        this.treeDays = treeDays;
     }
 
     /**
@@ -32,7 +32,7 @@ class CarePageAssembler {
      */
     CarePageModel lay(Actor actor, long treeId, List<Checklist.Care> list, FormState typed) {
         var tree = trees.get(actor, treeId);
-        return lay(actor, tree, aftercare.of(actor, treeId, today.date()), list, typed);
+        return lay(actor, tree, aftercare.of(actor, treeId, treeDays.at(treeId)), list, typed);
     }
 
     /** The same of a tree that was just looked at. */

@@ -15,8 +15,8 @@ import org.ripewood.aftercare.NewWord;
 import org.ripewood.aftercare.Saying;
 import org.ripewood.boards.ChecklistMaker;
 import org.ripewood.platform.CurrentUser;
-import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Inputs;
+import org.ripewood.trees.TreeDays;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.OnceForms;
@@ -38,8 +38,8 @@ class CarePages {
     private final Aftercare aftercare;
     private final ChecklistMaker checklistMaker;
     private final Inputs inputs;
-    private final Today today;
     private final OnceForms onceForms;
+    private final TreeDays treeDays;
 
     CarePages(
             CurrentUser user,
@@ -47,15 +47,15 @@ class CarePages {
             Aftercare aftercare,
             ChecklistMaker checklistMaker,
             Inputs inputs,
-            Today today,
-            OnceForms onceForms) {
+            OnceForms onceForms,
+            TreeDays treeDays) {
         this.user = user;
         this.desk = desk;
         this.aftercare = aftercare;
         this.checklistMaker = checklistMaker;
         this.inputs = inputs;
-        this.today = today;
         this.onceForms = onceForms;
+        this.treeDays = treeDays;
     }
 
     @GET
@@ -96,7 +96,7 @@ class CarePages {
 
     private TemplateInstance page(long id, FormState typed) {
         var actor = user.actor();
-        var list = checklistMaker.make(actor, id, today.date()).care();
+        var list = checklistMaker.make(actor, id, treeDays.at(id)).care();
         return Templates.aftercare(desk.lay(actor, id, list, typed));
     }
 }

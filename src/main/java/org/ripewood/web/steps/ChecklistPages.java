@@ -9,9 +9,9 @@ import jakarta.ws.rs.core.Response;
 import org.ripewood.boards.Checklist;
 import org.ripewood.boards.ChecklistMaker;
 import org.ripewood.platform.CurrentUser;
-import org.ripewood.platform.Today;
 import org.ripewood.standing.Standings;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.TreeDays;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.FormState;
 
@@ -30,31 +30,31 @@ class ChecklistPages {
     private final Standings standings;
     private final ChecklistMaker checklistMaker;
     private final CarePageAssembler care;
-    private final Today today;
+    private final TreeDays treeDays;
 
     ChecklistPages(
             CurrentUser user,
             Standings standings,
             ChecklistMaker checklistMaker,
             CarePageAssembler care,
-            Today today) {
+            TreeDays treeDays) {
         this.user = user;
         this.standings = standings;
         this.checklistMaker = checklistMaker;
         this.care = care;
-        this.today = today;
+        this.treeDays = treeDays;
     }
 
     @GET
     public Response checklist(long id) {
         var actor = user.actor();
-        var look = standings.look(actor, id, today.date());
+        var look = standings.look(actor, id, treeDays.at(id));
         var list = checklistMaker.of(look);
         return Answer.page(
                 Templates.checklist(
                         look.tree(),
                         list,
                         care.lay(actor, look, list.care(), FormState.fresh("none")),
-                        FormState.fresh("report").with("doneOn", today.date())));
+                        FormState.fresh("report").with("doneOn", treeDays.at(id))));
     }
 }

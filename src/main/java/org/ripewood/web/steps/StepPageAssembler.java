@@ -8,10 +8,10 @@ import org.ripewood.people.People;
 import org.ripewood.photos.Photos;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
-import org.ripewood.platform.Today;
 import org.ripewood.standing.Decisions;
 import org.ripewood.steps.Step;
 import org.ripewood.steps.Steps;
+import org.ripewood.trees.TreeDays;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.StepLine;
@@ -26,8 +26,8 @@ class StepPageAssembler {
     private final Decisions decisions;
     private final Photos photos;
     private final CourseContent content;
-    private final Today today;
     private final StepClashes clashes;
+    private final TreeDays treeDays;
 
     StepPageAssembler(
             People people,
@@ -36,16 +36,16 @@ class StepPageAssembler {
             Decisions decisions,
             Photos photos,
             CourseContent content,
-            Today today,
-            StepClashes clashes) {
+            StepClashes clashes,
+            TreeDays treeDays) {
         this.people = people;
         this.trees = trees;
         this.steps = steps;
         this.decisions = decisions;
         this.photos = photos;
         this.content = content;
-        this.today = today;
         this.clashes = clashes;
+        this.treeDays = treeDays;
     }
 
     StepPageModel lay(Actor actor, long stepId, FormState sent) {
@@ -64,7 +64,9 @@ class StepPageAssembler {
                 trees.names(actor, step.treeId(), everybody(step)),
                 photos.ofStep(actor, stepId),
                 actor.is(Role.INSTRUCTOR),
-                typed.orFresh("report", FormState.fresh("report").with("doneOn", today.date())),
+                typed.orFresh(
+                        "report",
+                        FormState.fresh("report").with("doneOn", treeDays.at(step.treeId()))),
                 typed.orFresh("sign-off", FormState.fresh("sign-off")),
                 typed.orFresh("send-back", FormState.fresh("send-back")),
                 typed.orFresh("withdraw", FormState.fresh("withdraw")),

@@ -18,7 +18,6 @@ import org.ripewood.course.Technique;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
-import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.standing.Assigner;
@@ -27,6 +26,7 @@ import org.ripewood.standing.ReasonView;
 import org.ripewood.standing.Standings;
 import org.ripewood.standing.TechniqueStanding;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.TreeDays;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.FormState;
@@ -66,7 +66,7 @@ class TechniquePages {
     private final Assigner assigner;
     private final CourseContent content;
     private final Inputs inputs;
-    private final Today today;
+    private final TreeDays treeDays;
 
     TechniquePages(
             CurrentUser user,
@@ -75,14 +75,14 @@ class TechniquePages {
             Assigner assigner,
             CourseContent content,
             Inputs inputs,
-            Today today) {
+            TreeDays treeDays) {
         this.user = user;
         this.trees = trees;
         this.standings = standings;
         this.assigner = assigner;
         this.content = content;
         this.inputs = inputs;
-        this.today = today;
+        this.treeDays = treeDays;
     }
 
     @GET
@@ -136,7 +136,7 @@ class TechniquePages {
         var inForce = content.inForce();
         var technique = inForce.technique(code);
         var standing =
-                standings.of(actor, id, today.date()).techniques().stream()
+                standings.of(actor, id, treeDays.at(id)).techniques().stream()
                         .filter(found -> found.technique().equals(code))
                         .findFirst()
                         .orElseThrow(() -> Refused.notFound("technique for this tree", code));
@@ -150,6 +150,7 @@ class TechniquePages {
                         standing.against().stream().filter(reason -> !reason.waivable()).toList(),
                         typed.orFresh("assignment", FormState.fresh("assignment")),
                         typed.orFresh(
-                                "found", FormState.fresh("found").with("doneOn", today.date()))));
+                                "found",
+                                FormState.fresh("found").with("doneOn", treeDays.at(id)))));
     }
 }

@@ -15,13 +15,13 @@ import java.util.List;
 import java.util.Objects;
 import org.ripewood.people.Person;
 import org.ripewood.platform.CurrentUser;
-import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.trees.HandOver;
 import org.ripewood.trees.HandOvers;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.TreeDays;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.FormState;
@@ -49,31 +49,31 @@ class HandOverPages {
     private final CurrentUser user;
     private final Trees trees;
     private final HandOvers handOvers;
-    private final Today today;
     private final Sessions sessions;
     private final TreeClashes clashes;
     private final Inputs inputs;
+    private final TreeDays treeDays;
 
     HandOverPages(
             CurrentUser user,
             Trees trees,
             HandOvers handOvers,
             Sessions sessions,
-            Today today,
             TreeClashes clashes,
-            Inputs inputs) {
+            Inputs inputs,
+            TreeDays treeDays) {
         this.user = user;
         this.sessions = sessions;
         this.trees = trees;
         this.handOvers = handOvers;
-        this.today = today;
         this.clashes = clashes;
         this.inputs = inputs;
+        this.treeDays = treeDays;
     }
 
     @GET
     public Response page(long id) {
-        return Answer.page(page(id, FormState.fresh(FORM).with(SINCE, today.date())));
+        return Answer.page(page(id, FormState.fresh(FORM).with(SINCE, treeDays.at(id))));
     }
 
     /** Who hands a tree over may not see it afterwards, so the way goes home. */

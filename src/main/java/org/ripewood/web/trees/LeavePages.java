@@ -13,7 +13,6 @@ import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.stream.Stream;
 import org.ripewood.platform.CurrentUser;
-import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
@@ -21,6 +20,7 @@ import org.ripewood.trees.Departure;
 import org.ripewood.trees.Departures;
 import org.ripewood.trees.NewDeparture;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.TreeDays;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.FormState;
@@ -45,30 +45,30 @@ class LeavePages {
     private final Trees trees;
     private final Departures departures;
     private final Sessions sessions;
-    private final Today today;
     private final TreeClashes clashes;
     private final Inputs inputs;
+    private final TreeDays treeDays;
 
     LeavePages(
             CurrentUser user,
             Trees trees,
             Departures departures,
             Sessions sessions,
-            Today today,
             TreeClashes clashes,
-            Inputs inputs) {
+            Inputs inputs,
+            TreeDays treeDays) {
         this.user = user;
         this.trees = trees;
         this.departures = departures;
         this.sessions = sessions;
-        this.today = today;
         this.clashes = clashes;
         this.inputs = inputs;
+        this.treeDays = treeDays;
     }
 
     @GET
     public Response page(long id) {
-        return Answer.page(page(id, FormState.fresh(FORM).with(LEFT_ON, today.date())));
+        return Answer.page(page(id, FormState.fresh(FORM).with(LEFT_ON, treeDays.at(id))));
     }
 
     @POST

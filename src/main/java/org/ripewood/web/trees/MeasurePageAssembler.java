@@ -10,6 +10,7 @@ import org.ripewood.platform.Today;
 import org.ripewood.records.LastReadings;
 import org.ripewood.records.MeasurementSeries;
 import org.ripewood.records.Question;
+import org.ripewood.trees.TreeDays;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.FormState;
 
@@ -23,13 +24,19 @@ class MeasurePageAssembler {
     private final MeasurementSeries measurementSeries;
     private final CourseContent content;
     private final Today today;
+    private final TreeDays treeDays;
 
     MeasurePageAssembler(
-            Trees trees, MeasurementSeries measurementSeries, CourseContent content, Today today) {
+            Trees trees,
+            MeasurementSeries measurementSeries,
+            CourseContent content,
+            Today today,
+            TreeDays treeDays) {
         this.trees = trees;
         this.measurementSeries = measurementSeries;
         this.content = content;
         this.today = today;
+        this.treeDays = treeDays;
     }
 
     MeasurePageModel lay(Actor actor, long treeId, FormState typed, List<Question> questions) {
@@ -44,8 +51,8 @@ class MeasurePageAssembler {
     }
 
     /** A form nobody has typed into yet, for today. */
-    FormState fresh() {
-        return FormState.fresh(FORM).with("observedOn", today.date());
+    FormState fresh(long treeId) {
+        return FormState.fresh(FORM).with("observedOn", treeDays.at(treeId));
     }
 
     private List<MeasurePageModel.Length> lengths(LastReadings last) {

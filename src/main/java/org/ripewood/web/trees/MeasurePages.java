@@ -73,7 +73,7 @@ class MeasurePages {
 
     @GET
     public Response measure(long id) {
-        return Answer.page(page(id, desk.fresh(), List.of()));
+        return Answer.page(page(id, desk.fresh(id), List.of()));
     }
 
     @POST

@@ -9,11 +9,11 @@ import org.ripewood.course.CourseContent;
 import org.ripewood.course.FactText;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
-import org.ripewood.platform.Today;
 import org.ripewood.records.Branches;
 import org.ripewood.records.Observation;
 import org.ripewood.records.Observations;
 import org.ripewood.records.Wounds;
+import org.ripewood.trees.TreeDays;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.TextFormat;
@@ -29,7 +29,7 @@ class ObservationPageAssembler {
     private final Wounds wounds;
     private final Branches branches;
     private final CourseContent content;
-    private final Today today;
+    private final TreeDays treeDays;
 
     ObservationPageAssembler(
             Trees trees,
@@ -37,13 +37,13 @@ class ObservationPageAssembler {
             Wounds wounds,
             Branches branches,
             CourseContent content,
-            Today today) {
+            TreeDays treeDays) {
         this.trees = trees;
         this.observing = observing;
         this.wounds = wounds;
         this.branches = branches;
         this.content = content;
-        this.today = today;
+        this.treeDays = treeDays;
     }
 
     ObservationPageModel lay(
@@ -66,16 +66,16 @@ class ObservationPageAssembler {
                                 .collect(Collectors.toSet())),
                 inForce.facts().values().stream()
                         .collect(Collectors.toMap(FactText::code, text -> text)),
-                typed.refused() ? typed : filled(typed, observations.items()));
+                typed.refused() ? typed : filled(treeId, typed, observations.items()));
     }
 
     /** A new entry begins with today; a correction begins with what it corrects. */
-    private FormState filled(FormState typed, List<Observation> shown) {
+    private FormState filled(long treeId, FormState typed, List<Observation> shown) {
         return shown.stream()
                 .filter(seen -> typed.has("supersedes", seen.id()))
                 .findFirst()
                 .map(seen -> corrected(typed, seen))
-                .orElseGet(() -> typed.with("observedOn", today.date()));
+                .orElseGet(() -> typed.with("observedOn", treeDays.at(treeId)));
     }
 
     private static FormState corrected(FormState typed, Observation seen) {

@@ -14,10 +14,10 @@ import org.ripewood.course.Stage;
 import org.ripewood.pictures.RouteDrawing;
 import org.ripewood.pictures.RoutePicture;
 import org.ripewood.platform.CurrentUser;
-import org.ripewood.platform.Today;
 import org.ripewood.routes.RouteMaker;
 import org.ripewood.routes.RouteView;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.TreeDays;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.PictureFormat;
@@ -56,26 +56,26 @@ class RoutePages {
     private final Trees trees;
     private final RouteMaker routeMaker;
     private final CourseContent content;
-    private final Today today;
+    private final TreeDays treeDays;
 
     RoutePages(
             CurrentUser user,
             Trees trees,
             RouteMaker routeMaker,
             CourseContent content,
-            Today today) {
+            TreeDays treeDays) {
         this.user = user;
         this.trees = trees;
         this.routeMaker = routeMaker;
         this.content = content;
-        this.today = today;
+        this.treeDays = treeDays;
     }
 
     @GET
     public Response route(long id, @QueryParam("goal") @Nullable String goal) {
         var actor = user.actor();
         var tree = trees.get(actor, id);
-        var route = routeMaker.make(actor, id, goal, today.date());
+        var route = routeMaker.make(actor, id, goal, treeDays.at(id));
         var drawing = drawing(tree, route);
         return Answer.page(
                 Templates.route(

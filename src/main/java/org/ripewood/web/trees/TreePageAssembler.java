@@ -8,7 +8,6 @@ import org.ripewood.aftercare.Aftercare;
 import org.ripewood.condition.Closing;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
-import org.ripewood.platform.Today;
 import org.ripewood.standing.Standings;
 import org.ripewood.standing.TreeLook;
 import org.ripewood.trees.Departure;
@@ -16,6 +15,7 @@ import org.ripewood.trees.Departures;
 import org.ripewood.trees.EarlierWords;
 import org.ripewood.trees.ReachedTree;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.TreeDays;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.PictureFormat;
@@ -31,23 +31,23 @@ class TreePageAssembler {
     private final Trees trees;
     private final Departures departures;
     private final Aftercare aftercare;
-    private final Today today;
+    private final TreeDays treeDays;
 
     TreePageAssembler(
             Standings standings,
             Trees trees,
             Departures departures,
             Aftercare aftercare,
-            Today today) {
+            TreeDays treeDays) {
         this.standings = standings;
         this.trees = trees;
         this.departures = departures;
         this.aftercare = aftercare;
-        this.today = today;
+        this.treeDays = treeDays;
     }
 
     TreePageModel lay(Actor actor, long treeId, FormState typed) {
-        var look = standings.look(actor, treeId, today.date());
+        var look = standings.look(actor, treeId, treeDays.at(treeId));
         var tree = look.tree();
         var inForce = look.day().content();
         var standing = look.standing();
@@ -59,7 +59,7 @@ class TreePageAssembler {
         var trunk = growth.trunk();
         return new TreePageModel(
                 tree,
-                inForce.species(tree.species()),
+                inForce.kindOf(tree.species()),
                 look.keeper().name(),
                 look.day().state().site().name(),
                 actor.is(Role.INSTRUCTOR),

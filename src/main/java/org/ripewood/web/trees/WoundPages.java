@@ -12,8 +12,8 @@ import org.ripewood.condition.TreeStates;
 import org.ripewood.photos.Photo;
 import org.ripewood.photos.Photos;
 import org.ripewood.platform.CurrentUser;
-import org.ripewood.platform.Today;
 import org.ripewood.trees.Tree;
+import org.ripewood.trees.TreeDays;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.PictureFormat;
@@ -33,20 +33,25 @@ class WoundPages {
     private final Trees trees;
     private final TreeStates treeStates;
     private final Photos photos;
-    private final Today today;
+    private final TreeDays treeDays;
 
-    WoundPages(CurrentUser user, Trees trees, TreeStates treeStates, Photos photos, Today today) {
+    WoundPages(
+            CurrentUser user,
+            Trees trees,
+            TreeStates treeStates,
+            Photos photos,
+            TreeDays treeDays) {
         this.user = user;
         this.trees = trees;
         this.treeStates = treeStates;
         this.photos = photos;
-        this.today = today;
+        this.treeDays = treeDays;
     }
 
     @GET
     public Response wound(long id, long woundId) {
         var actor = user.actor();
-        var closing = treeStates.closing(actor, id, woundId, today.date());
+        var closing = treeStates.closing(actor, id, woundId, treeDays.at(id));
         return Answer.page(
                 Templates.wound(
                         trees.get(actor, id),
