@@ -27,6 +27,31 @@ public enum ListKind {
             tree,keeper,fact,value,observed_on,height_mm,note
             Maple of the long bed,hedda,shoot_extension_mm,220,2026-02-18,,
             Maple of the long bed,hedda,trunk_diameter_mm,32.5,2026-02-18,40,above the roots
+            """),
+    /** Work done before anybody gave it as a step. */
+    WORKS(
+            "tree,keeper,technique,done_on",
+            "foliage_percent,root_percent,counts_as_done,note",
+            """
+            tree,keeper,technique,done_on,foliage_percent,root_percent,counts_as_done,note
+            Maple of the long bed,hedda,trunk_chop,2023-02-18,70,,yes,at the nursery
+            Maple of the long bed,hedda,feed_up,2024-05-02,,,,
+            """),
+    /** Branches of the design, with what was measured of them. */
+    BRANCHES(
+            "tree,keeper,name,role",
+            "height_mm,bearing_degrees,entered_on,diameter_mm,trunk_mm,measured_on",
+            """
+            tree,keeper,name,role,height_mm,bearing_degrees,entered_on,diameter_mm,trunk_mm,measured_on
+            Maple of the long bed,hedda,first left,primary,120,270,2024-03-01,9.5,41,2026-02-18
+            """),
+    CONTAINERS(
+            "tree,keeper,kind,since",
+            "description,litres",
+            """
+            tree,keeper,kind,since,description,litres
+            Maple of the long bed,hedda,nursery,2021-03-14,,5
+            Maple of the long bed,hedda,training,2024-03-01,wooden box,8
             """);
 
     private final String needed;

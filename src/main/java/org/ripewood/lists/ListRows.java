@@ -1,8 +1,6 @@
 package org.ripewood.lists;
 
 import jakarta.inject.Singleton;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -11,7 +9,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import org.ripewood.accounts.NewGuest;
 import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.lists.ListText.Row;
@@ -44,24 +41,20 @@ class ListRows {
             Map<String, Long> courses,
             Map<String, List<Long>> trees) {}
 
-    /** Ends a row with faults of its own. */
-    private static final class Faulty extends RuntimeException {
-        private final transient List<ListFault> faults;
-
-        Faulty(List<ListFault> faults) {
-            super("a row with faults", null, false, false);
-            this.faults = faults;
-        }
-    }
-
     /** The rooms' names of fields, where a list's are others. */
     private static final Map<String, String> COLUMNS =
-            Map.of(
-                    "keeperId", "keeper",
-                    "siteId", "site",
-                    "cameOn", "came_on",
-                    "observedOn", "observed_on",
-                    "heightMm", "height_mm");
+            Map.ofEntries(
+                    Map.entry("keeperId", "keeper"),
+                    Map.entry("siteId", "site"),
+                    Map.entry("cameOn", "came_on"),
+                    Map.entry("observedOn", "observed_on"),
+                    Map.entry("heightMm", "height_mm"),
+                    Map.entry("doneOn", "done_on"),
+                    Map.entry("foliagePercent", "foliage_percent"),
+                    Map.entry("rootPercent", "root_percent"),
+                    Map.entry("countsAsDone", "counts_as_done"),
+                    Map.entry("bearingDegrees", "bearing_degrees"),
+                    Map.entry("enteredOn", "entered_on"));
 
     private final People people;
     private final Courses schoolCourses;
@@ -71,6 +64,7 @@ class ListRows {
     private final TreesUnchecked treesUnchecked;
     private final Observations observations;
     private final Inputs inputs;
+    private final PastRows pasts;
 
     ListRows(
             People people,
@@ -80,7 +74,8 @@ class ListRows {
             TreeSites treeSites,
             TreesUnchecked treesUnchecked,
             Observations observations,
-            Inputs inputs) {
+            Inputs inputs,
+            PastRows pasts) {
         this.people = people;
         this.schoolCourses = schoolCourses;
         this.register = register;
@@ -89,6 +84,7 @@ class ListRows {
         this.treesUnchecked = treesUnchecked;
         this.observations = observations;
         this.inputs = inputs;
+        this.pasts = pasts;
     }
 
     Known known(Actor actor, ListKind kind) {
@@ -102,7 +98,7 @@ class ListRows {
                                         SiteLine::name, SiteLine::id, (one, other) -> one)),
                 schoolCourses.list(actor).stream()
                         .collect(Collectors.toMap(Course::name, Course::id, (one, other) -> one)),
-                kind == ListKind.READINGS ? treesOf(logins) : Map.of());
+                kind.needed().contains("tree") ? treesOf(logins) : Map.of());
     }
 
     private Map<String, List<Long>> treesOf(Map<String, Long> logins) {
@@ -122,10 +118,13 @@ class ListRows {
                 case PEOPLE -> enterPerson(actor, row, known, lines);
                 case TREES -> enterTree(actor, row, known);
                 case READINGS -> enterReading(actor, row, known);
+                case WORKS -> pasts.enterWork(actor, tree(row, known), row);
+                case BRANCHES -> pasts.enterBranch(actor, tree(row, known), row);
+                case CONTAINERS -> pasts.enterContainer(actor, tree(row, known), row);
             }
             return List.of();
-        } catch (Faulty faulty) {
-            return faulty.faults;
+        } catch (RowCells.Faulty faulty) {
+            return faulty.faults();
         } catch (Refused refused) {
             return told(row, refused);
         }
@@ -143,7 +142,7 @@ class ListRows {
                                                 "expected a value, found nothing"))
                         .toList();
         if (!missing.isEmpty()) {
-            throw new Faulty(missing);
+            throw new RowCells.Faulty(missing);
         }
     }
 
@@ -151,14 +150,15 @@ class ListRows {
         var login = row.cell("login");
         var earlier = lines.putIfAbsent(login, row.line());
         if (earlier != null) {
-            throw faulty(row, "login", "stands on line %d already".formatted(earlier));
+            throw RowCells.faulty(row, "login", "stands on line %d already".formatted(earlier));
         }
         var roles = roles(row);
         var guest = inputs.check(new NewGuest(row.cell("name"), login, roles));
         var course = row.cell("course");
         Long courseId = course.isEmpty() ? null : find(row, "course", course, known.courses());
         if (courseId != null && !roles.contains(Role.STUDENT)) {
-            throw faulty(row, "course", "expected no course, or the role student beside it");
+            throw RowCells.faulty(
+                    row, "course", "expected no course, or the role student beside it");
         }
         var person = register.enterGuest(actor, guest);
         if (courseId != null) {
@@ -176,7 +176,7 @@ class ListRows {
             if (words.contains(word)) {
                 roles.add(Role.valueOf(word.toUpperCase(Locale.ROOT)));
             } else {
-                throw faulty(
+                throw RowCells.faulty(
                         row,
                         "roles",
                         "expected %s, found “%s”.%s"
@@ -200,12 +200,12 @@ class ListRows {
                                 row.cell("species"),
                                 keeper,
                                 site,
-                                day(row, "came_on"),
+                                RowCells.day(row, "came_on"),
                                 row.cells().get("origin"),
                                 row.cells().get("note"))));
     }
 
-    private void enterReading(Actor actor, Row row, Known known) {
+    private static long tree(Row row, Known known) {
         var keeper = find(row, "keeper", row.cell("keeper"), known.logins());
         var label = row.cell("tree");
         var found = known.trees().getOrDefault(keeper + "/" + label, List.of());
@@ -215,7 +215,7 @@ class ListRows {
                             .filter(each -> each.startsWith(keeper + "/"))
                             .map(each -> each.substring(each.indexOf('/') + 1))
                             .toList();
-            throw faulty(
+            throw RowCells.faulty(
                     row,
                     "tree",
                     found.isEmpty()
@@ -223,57 +223,35 @@ class ListRows {
                                     .formatted(label, Suggestion.maybe(labels, label))
                             : "this keeper has %d trees “%s”".formatted(found.size(), label));
         }
+        return found.get(0);
+    }
+
+    private void enterReading(Actor actor, Row row, Known known) {
         observations.observe(
                 actor,
-                found.get(0),
+                tree(row, known),
                 inputs.check(
                         new NewObservation(
                                 row.cell("fact"),
                                 row.cell("value"),
-                                day(row, "observed_on"),
+                                RowCells.day(row, "observed_on"),
                                 row.cells().get("note"),
                                 null,
                                 null,
-                                number(row, "height_mm"),
+                                RowCells.number(row, "height_mm"),
                                 null)));
     }
 
     private static Long find(Row row, String column, String named, Map<String, Long> known) {
         var id = known.get(named);
         if (id == null) {
-            throw faulty(
+            throw RowCells.faulty(
                     row,
                     column,
                     "there is no %s “%s” that you can see.%s"
                             .formatted(column, named, Suggestion.maybe(known.keySet(), named)));
         }
         return id;
-    }
-
-    private static LocalDate day(Row row, String column) {
-        try {
-            return LocalDate.parse(row.cell(column));
-        } catch (DateTimeParseException e) {
-            throw faulty(
-                    row,
-                    column,
-                    "expected a day as 2026-02-20, found “%s”".formatted(row.cell(column)));
-        }
-    }
-
-    private static @Nullable Double number(Row row, String column) {
-        var typed = row.cell(column);
-        if (typed.isEmpty()) {
-            return null;
-        }
-        if (!typed.matches("\\d{1,6}([.,]\\d{1,6})?")) {
-            throw faulty(row, column, "expected a number, found “%s”".formatted(typed));
-        }
-        return Double.valueOf(typed.replace(',', '.'));
-    }
-
-    private static Faulty faulty(Row row, String column, String message) {
-        return new Faulty(List.of(new ListFault(row.line(), column, message)));
     }
 
     private static List<ListFault> told(Row row, Refused refused) {

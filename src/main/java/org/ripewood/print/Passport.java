@@ -46,7 +46,7 @@ record Passport(
     record Stage(String title, List<Checklist.Done> done) {}
 
     /** Work done and what it is called. */
-    record Worked(WorkDone work, String title) {}
+    record Worked(WorkDone work, String title, boolean signedOff) {}
 
     /** Whether there is anything to be drawn. */
     public boolean drawn() {

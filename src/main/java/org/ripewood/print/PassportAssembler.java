@@ -104,8 +104,13 @@ class PassportAssembler {
     }
 
     private static List<Passport.Worked> works(Content content, TreeLook look) {
-        return look.works().stream()
-                .map(work -> new Passport.Worked(work, content.titleOf(work.work().technique())))
+        return look.worksTold().stream()
+                .map(
+                        told ->
+                                new Passport.Worked(
+                                        told.work(),
+                                        content.titleOf(told.work().work().technique()),
+                                        told.signedOff()))
                 .toList();
     }
 

@@ -37,13 +37,17 @@ public class Branches {
     /** Enters a branch. */
     public Branch add(Actor actor, long treeId, NewBranch branch) {
         reach.requireHere(actor, treeId);
+        var enteredOn = branch.enteredOn();
+        if (enteredOn != null) {
+            days.requireHappened("enteredOn", enteredOn, treeId);
+        }
         var row = new BranchEntity();
         row.treeId = treeId;
         row.name = branch.name();
         row.role = branch.role().name();
         row.heightMm = branch.heightMm();
         row.bearingDegrees = branch.bearingDegrees();
-        row.enteredOn = days.at(treeId);
+        row.enteredOn = enteredOn == null ? days.at(treeId) : enteredOn;
         row.byId = actor.personId();
         row.recordedAt = today.now();
         rows.persist(row);

@@ -3,12 +3,17 @@ package org.ripewood.records;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Actor;
 import org.ripewood.trees.Reach;
 import org.ripewood.trees.TreeDays;
+import org.ripewood.trees.Trees;
 
 /** Series of measurements: read, held against the record, asked about, kept as a whole. */
 @ApplicationScoped
@@ -21,6 +26,7 @@ public class MeasurementSeries {
     private final WoundRows wounds;
     private final Reach reach;
     private final TreeDays treeDays;
+    private final Trees trees;
 
     MeasurementSeries(
             SeriesReader reader,
@@ -28,13 +34,15 @@ public class MeasurementSeries {
             ObservationRows observations,
             WoundRows wounds,
             Reach reach,
-            TreeDays treeDays) {
+            TreeDays treeDays,
+            Trees trees) {
         this.reader = reader;
         this.book = book;
         this.observations = observations;
         this.wounds = wounds;
         this.reach = reach;
         this.treeDays = treeDays;
+        this.trees = trees;
     }
 
     /**
@@ -45,27 +53,76 @@ public class MeasurementSeries {
     public SeriesOutcome record(Actor actor, long treeId, NewSeries series) {
         reach.requireHere(actor, treeId);
         var entries = reader.read(actor, treeId, series);
-        var before = before(treeId, series.observedOn());
-        var confirmed = series.confirmed() == null ? Set.of() : Set.copyOf(series.confirmed());
         var open =
-                new SeriesDoubts(series.observedOn(), entries, before.last(), before.wounds())
-                        .questions().stream()
-                                .filter(question -> !confirmed.contains(question.key()))
-                                .toList();
+                open(
+                        actor,
+                        treeId,
+                        series.observedOn(),
+                        entries,
+                        before(treeId, series.observedOn(), null),
+                        series.confirmed());
         return open.isEmpty()
                 ? new SeriesOutcome.Stored(book.enter(actor, treeId, entries))
                 : new SeriesOutcome.Asked(open);
     }
 
+    /**
+     * Records one observation, or a correction of one, as {@link Observations#observe} would, and
+     * asks about it like about a series of one.
+     */
+    public SeriesOutcome observe(Actor actor, long treeId, NewObservation seen) {
+        var entry = book.read(actor, treeId, seen);
+        var on = seen.observedOn();
+        var before =
+                SeriesDoubts.ofInterest(entry.fact())
+                        ? before(treeId, on, seen.supersedes())
+                        : new Before(LastReadings.of(List.of(), List.of()), List.of());
+        var open = open(actor, treeId, on, List.of(entry), before, seen.confirmed());
+        return open.isEmpty()
+                ? new SeriesOutcome.Stored(List.of(book.observe(actor, treeId, seen)))
+                : new SeriesOutcome.Asked(open);
+    }
+
+    /** The questions nobody has answered yet. */
+    private List<Question> open(
+            Actor actor,
+            long treeId,
+            LocalDate on,
+            List<SeriesEntry> entries,
+            Before before,
+            @Nullable List<String> confirmed) {
+        var answered = confirmed == null ? Set.<String>of() : Set.copyOf(confirmed);
+        var asked = new ArrayList<Question>();
+        beforeItCame(actor, treeId, on).ifPresent(asked::add);
+        asked.addAll(new SeriesDoubts(on, entries, before.last(), before.wounds()).questions());
+        return asked.stream().filter(question -> !answered.contains(question.key())).toList();
+    }
+
+    /** A day before the tree was known is often a slip in the year. */
+    private Optional<Question> beforeItCame(Actor actor, long treeId, LocalDate on) {
+        var came = trees.get(actor, treeId).cameOn();
+        return on.isBefore(came)
+                ? Optional.of(
+                        new Question(
+                                "early:came:" + on.format(DateTimeFormatter.BASIC_ISO_DATE),
+                                "observedOn",
+                                "%s is before %s, the day the tree came. Maybe another year was meant."
+                                        .formatted(on, came)))
+                : Optional.empty();
+    }
+
     /** What was measured last, as a help to whoever measures again. */
     public LastReadings last(Actor actor, long treeId) {
         reach.require(actor, treeId);
-        return before(treeId, treeDays.last(treeId)).last();
+        return before(treeId, treeDays.last(treeId), null).last();
     }
 
     private record Before(LastReadings last, List<Wound> wounds) {}
 
-    private Before before(long treeId, LocalDate on) {
+    /**
+     * @param besides an entry that is being corrected and counts no more; null for none
+     */
+    private Before before(long treeId, LocalDate on, @Nullable Long besides) {
         var standing =
                 observations
                         .list(
@@ -74,6 +131,7 @@ public class MeasurementSeries {
                                 on)
                         .stream()
                         .map(ObservationEntity::toObservation)
+                        .filter(seen -> besides == null || seen.id() != besides)
                         .toList();
         var readings =
                 standing.stream()

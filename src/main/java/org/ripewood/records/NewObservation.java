@@ -4,8 +4,10 @@ import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Pattern;
 import jakarta.validation.constraints.Size;
 import java.time.LocalDate;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param value as text: a number with a decimal point, {@code yes} or {@code no}, or one of the
  *     fact's words
  * @param supersedes the entry this one corrects; null for a new one
+ * @param confirmed keys of questions that were answered by looking once more; null for none
  */
 public record NewObservation(
         @NotBlank @Size(max = 60) String fact,
@@ -24,4 +27,24 @@ public record NewObservation(
         @Nullable Long woundId,
         @Nullable Long branchId,
         @Nullable @DecimalMin("0") @DecimalMax("5000") Double heightMm,
-        @Nullable Long supersedes) {}
+        @Nullable Long supersedes,
+        @Nullable @Size(max = 10)
+                List<
+                                @NotNull @Size(max = 120)
+                                @Pattern(regexp = Question.KEY, message = "the key of a question")
+                                String>
+                        confirmed) {
+
+    /** One of which nothing was asked yet. */
+    public NewObservation(
+            String fact,
+            String value,
+            LocalDate observedOn,
+            @Nullable String note,
+            @Nullable Long woundId,
+            @Nullable Long branchId,
+            @Nullable Double heightMm,
+            @Nullable Long supersedes) {
+        this(fact, value, observedOn, note, woundId, branchId, heightMm, supersedes, null);
+    }
+}

@@ -50,18 +50,24 @@ public class Observations {
 
     /** Records an observation, or a correction of one. */
     public Observation observe(Actor actor, long treeId, NewObservation seen) {
+        var entry = read(actor, treeId, seen);
+        var corrected = corrected(actor, treeId, entry.fact(), seen.supersedes());
+        var row = enter(actor, treeId, entry.fact(), entry.value(), seen);
+        if (corrected != null) {
+            corrected.supersededBy = row.id;
+        }
+        return row.toObservation();
+    }
+
+    /** What is wrong with an observation is told before anything is asked about it. */
+    SeriesEntry read(Actor actor, long treeId, NewObservation seen) {
         reach.requireHere(actor, treeId);
         var fact = asked.fact(actor, seen.fact());
         var value = ValueText.read(fact, seen.value());
         days.requireHappened("observedOn", seen.observedOn(), treeId);
         asked.requirePlace(fact, treeId, seen);
         FactAsked.requireReason(fact, seen.note());
-        var corrected = corrected(actor, treeId, fact, seen.supersedes());
-        var row = enter(actor, treeId, fact, value, seen);
-        if (corrected != null) {
-            corrected.supersededBy = row.id;
-        }
-        return row.toObservation();
+        return new SeriesEntry("value", fact, value, seen);
     }
 
     /** Everything of a series that was read and found good, in its order. */

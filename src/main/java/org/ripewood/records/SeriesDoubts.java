@@ -41,6 +41,20 @@ final class SeriesDoubts {
         this.height = height();
     }
 
+    /** Whether anything can be odd about values of a fact; of others no reading is asked for. */
+    static boolean ofInterest(Fact fact) {
+        return switch (fact) {
+            case WOUND_OPEN_MM,
+                    TRUNK_DIAMETER_MM,
+                    TRUNK_BASE_MM,
+                    SHOOT_EXTENSION_MM,
+                    HEIGHT_MM,
+                    INTERNODE_MM ->
+                    true;
+            default -> false;
+        };
+    }
+
     /** One question at most for a value. */
     List<Question> questions() {
         var questions = new ArrayList<Question>();

@@ -88,6 +88,11 @@ public record TreeLook(ReachedTree reached, Person keeper, TreeOnDay day, List<S
         return day.state().record().containers().stream().sorted(LATEST_STAY_FIRST).toList();
     }
 
+    /** The same, and whether it was signed off. */
+    public List<WorkTold> worksTold() {
+        return WorkTold.of(works(), steps);
+    }
+
     /** Work done on it, the latest first, with the words that are for the reader. */
     public List<WorkDone> works() {
         return day.state().works().stream()

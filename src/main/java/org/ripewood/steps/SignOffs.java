@@ -5,10 +5,8 @@ import jakarta.transaction.Transactional;
 import java.util.HashMap;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.core.progress.DoseRule;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Value;
-import org.ripewood.core.progress.Work;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Technique;
 import org.ripewood.platform.Actor;
@@ -119,7 +117,11 @@ public class SignOffs {
     private void record(Actor actor, StepEntity step, Technique technique, ReportEntity report) {
         var note = "“%s”, step %d".formatted(technique.title(), step.id());
         worksDone.record(
-                actor, step.treeId, work(technique, report), technique.startsClock(), note);
+                actor,
+                step.treeId,
+                TechniqueWork.of(technique, report.doneOn, report.foliageShare, report.rootShare),
+                technique.startsClock(),
+                note);
         var container = report.container();
         if (container != null) {
             containers.moveTo(
@@ -140,27 +142,5 @@ public class SignOffs {
         if (!effects.isEmpty()) {
             observations.setFacts(actor, step.treeId, effects, report.doneOn, note);
         }
-    }
-
-    private static Work work(Technique technique, ReportEntity report) {
-        var rule = technique.rule();
-        return new Work(
-                technique.code(),
-                report.doneOn,
-                rule.stress(),
-                rule.recoveryDays(),
-                share(report.foliageShare, rule.dose(), DoseRule.Kind.FOLIAGE),
-                share(report.rootShare, rule.dose(), DoseRule.Kind.ROOT));
-    }
-
-    /**
-     * A dose nobody stated counts as what the technique usually takes: the ledger errs for care.
-     */
-    private static double share(
-            @Nullable Double stated, @Nullable DoseRule dose, DoseRule.Kind kind) {
-        if (stated != null) {
-            return stated;
-        }
-        return dose != null && dose.kind() == kind ? dose.typicalShare() : 0;
     }
 }

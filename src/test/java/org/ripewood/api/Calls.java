@@ -151,6 +151,16 @@ final class Calls {
                     case "steps" -> fields("technique", "pest_control");
                     case "photos" ->
                             fields("photo", Pictures.jpeg(), "view", "FRONT", "caption", "before");
+                    case "works" ->
+                            fields(
+                                    "technique",
+                                    "feed_up",
+                                    "doneOn",
+                                    "2024-05-02",
+                                    "foliagePercent",
+                                    0.5,
+                                    "note",
+                                    "before");
                     case "found-done" -> fields("technique", "root_check", "doneOn", today());
                     default -> fields();
                 });

@@ -36,6 +36,7 @@ class ClosedRecordTest {
             POST /api/v1/trees/{id}/wounds
             POST /api/v1/trees/{id}/branches
             POST /api/v1/trees/{id}/containers
+            POST /api/v1/trees/{id}/works
             POST /api/v1/trees/{id}/photos
             PUT /api/v1/photos/{id}
             DELETE /api/v1/photos/{id}
@@ -60,6 +61,7 @@ class ClosedRecordTest {
             POST /trees/{id}/wounds
             POST /trees/{id}/branches
             POST /trees/{id}/containers
+            POST /trees/{id}/works
             POST /trees/{id}/photos
             POST /photos/{id}/about
             POST /photos/{id}/remove

@@ -41,6 +41,7 @@ final class RoleTable {
             GET  /api/v1/trees/{id}/containers                | 401 | 200 404 | 200 404 | 200
             POST /api/v1/trees/{id}/containers                | 401 | 201 404 | 201 404 | 201
             GET  /api/v1/trees/{id}/works                     | 401 | 200 404 | 200 404 | 200
+            POST /api/v1/trees/{id}/works                     | 401 | 201 404 | 201 404 | 201
             GET  /api/v1/trees/{id}/photos                    | 401 | 200 404 | 200 404 | 200
             POST /api/v1/trees/{id}/photos                    | 401 | 201 404 | 201 404 | 201
             GET  /api/v1/photos/{id}                          | 401 | 200 404 | 200 404 | 200
@@ -207,6 +208,7 @@ final class RoleTable {
             GET  /trees/{id}/wounds/{woundId}                 | 303 | 200 404 | 200 404 | 200
             POST /trees/{id}/branches                         | 303 | 303 404 | 303 404 | 303
             POST /trees/{id}/containers                       | 303 | 303 404 | 303 404 | 303
+            POST /trees/{id}/works                            | 303 | 303 404 | 303 404 | 303
             GET  /trees/{id}/photos                           | 303 | 200 404 | 200 404 | 200
             POST /trees/{id}/photos                           | 303 | 303 404 | 303 404 | 303
             GET  /photos/{id}                                 | 303 | 200 404 | 200 404 | 200

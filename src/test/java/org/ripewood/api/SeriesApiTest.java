@@ -68,12 +68,62 @@ class SeriesApiTest {
         send(sure).then().statusCode(201);
     }
 
+    @Test
+    void aSingleReadingIsAskedAboutAsWell() {
+        school.see(tree.id(), "trunk_base_mm", "20");
+        var odd = Map.of("fact", "trunk_base_mm", "value", "150");
+        var before = tables.rows();
+        var asked = send("observations", odd);
+        asked.then()
+                .statusCode(409)
+                .contentType("application/problem+json")
+                .body("type", equalTo("urn:ripewood:problem:odd-values"))
+                .body("questions.field", contains("value"));
+        assertThat(tables.rows()).isEqualTo(before);
+        var sure = new HashMap<String, Object>(odd);
+        sure.put("confirmed", asked.path("questions.key"));
+        int kept = send("observations", sure).then().statusCode(201).extract().path("id");
+        // the entry that is put right is not held against what it was meant to be
+        send("observations", Map.of("fact", "trunk_base_mm", "value", "21", "supersedes", kept))
+                .then()
+                .statusCode(201);
+    }
+
+    @Test
+    void aDayBeforeTheTreeCameIsAskedAbout() {
+        var early = tree.cameOn().minusDays(1).toString();
+        var moist =
+                new HashMap<String, Object>(
+                        Map.of("fact", "soil_moist", "value", "yes", "observedOn", early));
+        var asked = send("observations", moist);
+        asked.then().statusCode(409).body("questions.field", contains("observedOn"));
+        assertThat((String) asked.path("questions[0].question"))
+                .contains(early, tree.cameOn().toString());
+        moist.put("confirmed", asked.path("questions.key"));
+        send("observations", moist).then().statusCode(201);
+        var page =
+                school.as(Who.STUDENT)
+                        .formParam("fact", "soil_moist")
+                        .formParam("value", "no")
+                        .formParam("observedOn", tree.cameOn().minusDays(2).toString())
+                        .cookie("ripewood-csrf", school.formToken(Who.STUDENT))
+                        .formParam("csrf-token", school.formToken(Who.STUDENT))
+                        .post("/trees/" + tree.id() + "/observations");
+        assertThat(page.statusCode()).isEqualTo(409);
+        assertThat(page.asString())
+                .contains("the day the tree came", "name=\"confirmed\" value=\"early:came:");
+    }
+
     private Response send(Map<String, ?> fields) {
+        return send("series", fields);
+    }
+
+    private Response send(String door, Map<String, ?> fields) {
         var body = new HashMap<String, Object>(fields);
-        body.put("observedOn", school.today().date().toString());
+        body.putIfAbsent("observedOn", school.today().date().toString());
         return school.as(Who.STUDENT)
                 .contentType("application/json")
                 .body(body)
-                .post("/api/v1/trees/" + tree.id() + "/series");
+                .post("/api/v1/trees/" + tree.id() + "/" + door);
     }
 }

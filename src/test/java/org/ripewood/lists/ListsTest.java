@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
 import jakarta.inject.Inject;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -19,6 +20,9 @@ import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Refused;
+import org.ripewood.records.Branches;
+import org.ripewood.records.Containers;
+import org.ripewood.standing.EarlierWorks;
 import org.ripewood.trees.TreeSites;
 import org.ripewood.trees.Trees;
 
@@ -35,6 +39,9 @@ class ListsTest {
     @Inject PeopleUnchecked peopleUnchecked;
     @Inject Trees trees;
     @Inject TreeSites treeSites;
+    @Inject EarlierWorks earlierWorks;
+    @Inject Branches branchBook;
+    @Inject Containers containerBook;
 
     private School.Group group;
     private Actor registrar;
@@ -263,6 +270,94 @@ class ListsTest {
             var outcome = lists.take(registrar, kind, kind.sample(), Choice.DRY_RUN);
             assertThat(outcome.rows()).isGreaterThan(0);
             assertThat(outcome.faults()).noneMatch(fault -> fault.line() == 1);
+        }
+    }
+
+    private ListOutcome past(ListKind kind, String header, String rows) {
+        return lists.take(
+                group.instructor(),
+                kind,
+                header + "\n" + rows.replace("KEEPER", keeper),
+                Choice.GOOD_ROWS);
+    }
+
+    @Test
+    void aPastIsEnteredRowByRow() {
+        tree("Past one,acer_palmatum,KEEPER,SITE,2024-03-14,,", Choice.ALL_OR_NOTHING);
+        var works =
+                past(
+                        ListKind.WORKS,
+                        "tree,keeper,technique,done_on,foliage_percent,root_percent,counts_as_done,note",
+                        """
+                        Past one,KEEPER,trunk_chop,2022-02-18,70,,yes,at the nursery
+                        Past one,KEEPER,half_bare_root,2023-03-01,,30,,
+                        Past one,KEEPER,half_bare_root,2023-03-01,,30,,
+                        Past one,KEEPER,half_bare_rot,2023-03-02,,,,
+                        Past one,KEEPER,feed_up,1899-05-02,,,,
+                        Past one,KEEPER,feed_up,2023-05-02,170,,,
+                        Past one,KEEPER,feed_up,2023-05-03,,,perhaps,
+                        """);
+        assertThat(works.faults())
+                .extracting(fault -> fault.line() + " " + fault.column())
+                .containsExactly(
+                        "4 ", "5 technique", "6 done_on", "7 foliage_percent", "8 counts_as_done");
+        var branches =
+                past(
+                        ListKind.BRANCHES,
+                        "tree,keeper,name,role,height_mm,entered_on,diameter_mm,trunk_mm,measured_on",
+                        """
+                        Past one,KEEPER,first left,primary,120,2024-03-20,9.5,41,2024-04-01
+                        Past one,KEEPER,back,primery,90,2024-03-20,,,
+                        Past one,KEEPER,leader,leader,,,12,,
+                        """);
+        assertThat(branches.faults())
+                .extracting(fault -> fault.line() + " " + fault.column())
+                .containsExactly("3 role", "4 measured_on");
+        assertThat(branches.faults().get(0).message()).contains("Maybe “primary”");
+        var containers =
+                past(
+                        ListKind.CONTAINERS,
+                        "tree,keeper,kind,since,description,litres",
+                        """
+                        Past one,KEEPER,nursery,2021-03-14,,5
+                        Past one,KEEPER,pot,2024-03-14,,5
+                        """);
+        assertThat(containers.faults())
+                .extracting(fault -> fault.line() + " " + fault.column())
+                .containsExactly("3 kind");
+        var id =
+                trees
+                        .list(group.instructor(), group.student().personId(), null, ALL)
+                        .items()
+                        .stream()
+                        .filter(tree -> tree.label().equals("Past one"))
+                        .findFirst()
+                        .orElseThrow()
+                        .id();
+        assertThat(earlierWorks.of(group.instructor(), id))
+                .extracting(told -> told.work().doneOn() + " " + told.work().work().technique())
+                .containsExactly("2023-03-01 half_bare_root", "2022-02-18 trunk_chop");
+        assertThat(branchBook.of(group.instructor(), id))
+                .singleElement()
+                .satisfies(
+                        branch -> {
+                            assertThat(branch.diameterMm()).isEqualTo(9.5);
+                            assertThat(branch.trunkAtNodeMm()).isEqualTo(41);
+                        });
+        assertThat(containerBook.of(group.instructor(), id))
+                .extracting(stay -> stay.since() + " " + stay.kind())
+                .containsExactly("2021-03-14 nursery");
+    }
+
+    /** The samples are what people begin with. */
+    @Test
+    void theSamplesHaveTheirKindsColumns() {
+        for (var kind : ListKind.values()) {
+            var columns = new ArrayList<>(kind.needed());
+            columns.addAll(kind.more());
+            assertThat(kind.sample().lines().findFirst().orElseThrow().split(",", -1))
+                    .as("%s", kind)
+                    .containsExactlyElementsOf(columns);
         }
     }
 }

@@ -40,9 +40,9 @@ import org.ripewood.records.NewSeries;
 import org.ripewood.records.NewWound;
 import org.ripewood.records.Observations;
 import org.ripewood.records.SeriesOutcome;
-import org.ripewood.records.WorkDone;
-import org.ripewood.records.WorksDone;
 import org.ripewood.records.Wounds;
+import org.ripewood.standing.EarlierWorks;
+import org.ripewood.standing.NewEarlierWork;
 
 /** What is written down about a tree; nothing in it is overwritten. */
 @Path("/api/v1")
@@ -57,7 +57,7 @@ class TreeRecordResource {
     private final Wounds wounds;
     private final Branches branches;
     private final Containers containers;
-    private final WorksDone worksDone;
+    private final EarlierWorks earlierWorks;
     private final CurrentUser user;
     private final Inputs inputs;
 
@@ -67,7 +67,7 @@ class TreeRecordResource {
             Wounds wounds,
             Branches branches,
             Containers containers,
-            WorksDone worksDone,
+            EarlierWorks earlierWorks,
             CurrentUser user,
             Inputs inputs) {
         this.observing = observing;
@@ -75,7 +75,7 @@ class TreeRecordResource {
         this.wounds = wounds;
         this.branches = branches;
         this.containers = containers;
-        this.worksDone = worksDone;
+        this.earlierWorks = earlierWorks;
         this.user = user;
         this.inputs = inputs;
     }
@@ -93,15 +93,33 @@ class TreeRecordResource {
     @POST
     @Idempotent
     @Path("trees/{id}/observations")
-    @Operation(summary = "Record something seen or measured, or correct an earlier entry")
+    @Operation(
+            summary = "Record something seen or measured, or correct an earlier entry",
+            description =
+                    "What looks odd, and a day before the tree came, is asked about: the answer lists"
+                            + " questions, and the same entry with their keys in confirmed is kept.")
     @APIResponseSchema(
             value = ObservationAnswer.class,
             responseCode = "201",
             responseDescription = "Recorded")
-    public RestResponse<ObservationAnswer> observe(
+    @APIResponse(
+            responseCode = "409",
+            description = "The value or the day looks odd; nothing was recorded",
+            content =
+                    @Content(
+                            mediaType = OddValues.MEDIA_TYPE,
+                            schema = @Schema(implementation = OddValues.class)))
+    @Produces({MediaType.APPLICATION_JSON, OddValues.MEDIA_TYPE})
+    public RestResponse<Object> observe(
             @PathParam("id") long id, @Nullable NewObservation observation) {
-        var seen = observing.observe(user.actor(), id, inputs.check(observation));
-        return Answers.created("trees/" + id + "/observations", ObservationAnswer.of(seen));
+        var path = "trees/%d/observations".formatted(id);
+        var outcome = measurementSeries.observe(user.actor(), id, inputs.check(observation));
+        if (outcome instanceof SeriesOutcome.Asked asked) {
+            return OddValues.answer(Answers.ROOT + path, asked.questions());
+        }
+        Object stored =
+                ObservationAnswer.of(((SeriesOutcome.Stored) outcome).observations().get(0));
+        return Answers.created(path, stored);
     }
 
     @POST
@@ -197,7 +215,26 @@ class TreeRecordResource {
     @GET
     @Path("trees/{id}/works")
     @Operation(summary = "Work done on the tree, latest first")
-    public List<WorkDone> works(@PathParam("id") long id) {
-        return worksDone.of(user.actor(), id);
+    public List<WorkAnswer> works(@PathParam("id") long id) {
+        return earlierWorks.of(user.actor(), id).stream().map(WorkAnswer::of).toList();
+    }
+
+    @POST
+    @Idempotent
+    @Path("trees/{id}/works")
+    @Operation(
+            summary = "Enter work that was done without a step, such as before the tree came",
+            description =
+                    "It loads the tree and starts its clocks as signed-off work does. A share left out"
+                            + " counts as what the technique usually takes. Only an instructor may say"
+                            + " that the technique counts as done from then on.")
+    @APIResponseSchema(
+            value = WorkAnswer.class,
+            responseCode = "201",
+            responseDescription = "Entered")
+    public RestResponse<WorkAnswer> enterWork(
+            @PathParam("id") long id, @Nullable NewEarlierWork work) {
+        var entered = earlierWorks.enter(user.actor(), id, inputs.check(work));
+        return Answers.created("trees/" + id + "/works", WorkAnswer.of(entered));
     }
 }

@@ -95,6 +95,11 @@ public record FormState(
         return orFresh(other, fresh(other));
     }
 
+    /** All that a field holds; none when it was left out. */
+    public List<String> several(String field) {
+        return values.getOrDefault(field, List.of());
+    }
+
     public boolean refused() {
         return problem != null;
     }

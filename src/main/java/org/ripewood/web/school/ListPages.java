@@ -14,6 +14,7 @@ import jakarta.ws.rs.core.Response;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.util.Arrays;
 import java.util.List;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
@@ -100,7 +101,9 @@ class ListPages {
         var kinds =
                 user.actor().is(Role.REGISTRAR)
                         ? List.of(ListKind.values())
-                        : List.of(ListKind.TREES, ListKind.READINGS);
+                        : Arrays.stream(ListKind.values())
+                                .filter(kind -> kind != ListKind.PEOPLE)
+                                .toList();
         return Templates.lists(kinds, typed, outcome);
     }
 

@@ -14,13 +14,18 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.Map;
 import java.util.Objects;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.problems.Fault;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.platform.problems.Problem;
+import org.ripewood.platform.problems.Refused;
+import org.ripewood.records.MeasurementSeries;
 import org.ripewood.records.NewObservation;
-import org.ripewood.records.Observations;
+import org.ripewood.records.Question;
+import org.ripewood.records.SeriesOutcome;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.OnceForms;
@@ -35,10 +40,15 @@ class ObservationPages {
         static native TemplateInstance observations(ObservationPageModel sheet);
     }
 
+    /** Keys of the questions the form comes back with. */
+    private static final String ASKED_KEYS = "askedKeys";
+
+    private static final int ASKED = 409;
+
     private final CurrentUser user;
     private final ObservationPageAssembler desk;
     private final TreePageAssembler treeDesk;
-    private final Observations observing;
+    private final MeasurementSeries measurementSeries;
     private final Inputs inputs;
     private final OnceForms onceForms;
 
@@ -46,13 +56,13 @@ class ObservationPages {
             CurrentUser user,
             ObservationPageAssembler desk,
             TreePageAssembler treeDesk,
-            Observations observing,
+            MeasurementSeries measurementSeries,
             Inputs inputs,
             OnceForms onceForms) {
         this.user = user;
         this.desk = desk;
         this.treeDesk = treeDesk;
-        this.observing = observing;
+        this.measurementSeries = measurementSeries;
         this.inputs = inputs;
         this.onceForms = onceForms;
     }
@@ -69,11 +79,15 @@ class ObservationPages {
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response observe(long id, MultivaluedMap<String, String> form) {
+        form.remove(ASKED_KEYS);
         return onceForms.to(
                 form,
                 () -> {
                     var seen = inputs.read(form, NewObservation.class);
-                    observing.observe(user.actor(), id, seen);
+                    if (measurementSeries.observe(user.actor(), id, seen)
+                            instanceof SeriesOutcome.Asked asked) {
+                        throw askedBack(form, asked.questions());
+                    }
                     return back(id, form);
                 },
                 problem -> again(id, form, problem));
@@ -82,6 +96,22 @@ class ObservationPages {
     /** Where on the tree's page a form stands, by its name. */
     private static final Map<String, String> BACK_TO =
             Map.of("reading", "#wounds", "stage", "#stage");
+
+    /** The form comes back with what is odd beside the field, and a box to say that it is so. */
+    private static Refused askedBack(
+            MultivaluedMap<String, String> form, List<Question> questions) {
+        form.put(ASKED_KEYS, questions.stream().map(Question::key).toList());
+        return new Refused(
+                new Problem(
+                        ASKED,
+                        "odd-values",
+                        "Look once more",
+                        "This looks odd. Nothing is saved yet: correct it, or tick that it is so.",
+                        null,
+                        questions.stream()
+                                .map(asked -> new Fault(asked.field(), asked.question()))
+                                .toList()));
+    }
 
     private static FormState blank(@Nullable Long corrects) {
         var blank = FormState.fresh("observation");

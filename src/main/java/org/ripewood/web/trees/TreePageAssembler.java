@@ -1,11 +1,14 @@
 package org.ripewood.web.trees;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.condition.Closing;
+import org.ripewood.course.Technique;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.standing.Standings;
@@ -78,7 +81,10 @@ class TreePageAssembler {
                 PictureFormat.of(sheet -> TreeDrawings.trunk(tree, trunk, wounds, branches, sheet)),
                 branches,
                 look.containers(),
-                works(look),
+                works(actor, look),
+                inForce.techniques().values().stream()
+                        .sorted(Comparator.comparing(Technique::title))
+                        .toList(),
                 departures(actor, tree),
                 earlier(look.reached()),
                 typed);
@@ -97,13 +103,26 @@ class TreePageAssembler {
                 .toList();
     }
 
-    private static List<TreePageModel.WorkLine> works(TreeLook look) {
+    /** Who entered work that nobody signed off is named as on the rest of the record. */
+    private List<TreePageModel.WorkLine> works(Actor actor, TreeLook look) {
         var techniques = look.day().content().techniques();
-        return look.works().stream()
+        var told = look.worksTold();
+        var entered =
+                told.stream()
+                        .filter(work -> !work.signedOff())
+                        .map(work -> work.work().byId())
+                        .collect(Collectors.toSet());
+        var names =
+                entered.isEmpty()
+                        ? Map.<Long, String>of()
+                        : trees.names(actor, look.tree().id(), entered);
+        return told.stream()
                 .map(
-                        done ->
+                        work ->
                                 new TreePageModel.WorkLine(
-                                        done, StepLine.title(techniques, done.work().technique())))
+                                        work.work(),
+                                        StepLine.title(techniques, work.work().work().technique()),
+                                        work.signedOff() ? null : names.get(work.work().byId())))
                 .toList();
     }
 

@@ -7,9 +7,11 @@ import org.ripewood.condition.Closing;
 import org.ripewood.condition.Trunk;
 import org.ripewood.course.Species;
 import org.ripewood.course.Stage;
+import org.ripewood.course.Technique;
 import org.ripewood.records.Branch;
 import org.ripewood.records.BranchRole;
 import org.ripewood.records.ContainerStay;
+import org.ripewood.records.WorkDone;
 import org.ripewood.records.Wound;
 import org.ripewood.standing.TechniqueStanding;
 import org.ripewood.standing.TreeStanding;
@@ -47,12 +49,17 @@ public record TreePageModel(
         List<Branch> branches,
         List<ContainerStay> containers,
         List<WorkLine> works,
+        List<Technique> techniques,
         List<Departure> departures,
         List<EarlierLine> earlier,
         FormState typed) {
 
-    /** Work done and what it is called. */
-    record WorkLine(org.ripewood.records.WorkDone work, String title) {}
+    /**
+     * Work done and what it is called.
+     *
+     * @param enteredBy who entered it; null when it was signed off
+     */
+    record WorkLine(WorkDone work, String title, @Nullable String enteredBy) {}
 
     /** Words that others have replaced, and who said them. */
     record EarlierLine(EarlierWords said, String by) {}
@@ -92,6 +99,10 @@ public record TreePageModel(
 
     public FormState branch() {
         return typed.orFresh("branch", FormState.fresh("branch"));
+    }
+
+    public FormState work() {
+        return typed.orFresh("work", FormState.fresh("work"));
     }
 
     public FormState container() {

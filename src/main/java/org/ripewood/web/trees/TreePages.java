@@ -18,6 +18,8 @@ import org.ripewood.records.NewBranch;
 import org.ripewood.records.NewContainer;
 import org.ripewood.records.NewWound;
 import org.ripewood.records.Wounds;
+import org.ripewood.standing.EarlierWorks;
+import org.ripewood.standing.NewEarlierWork;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.OnceForms;
@@ -39,6 +41,7 @@ class TreePages {
     private final Containers containers;
     private final Inputs inputs;
     private final OnceForms onceForms;
+    private final EarlierWorks earlierWorks;
 
     TreePages(
             CurrentUser user,
@@ -47,7 +50,8 @@ class TreePages {
             Branches branches,
             Containers containers,
             Inputs inputs,
-            OnceForms onceForms) {
+            OnceForms onceForms,
+            EarlierWorks earlierWorks) {
         this.user = user;
         this.desk = desk;
         this.wounds = wounds;
@@ -55,6 +59,7 @@ class TreePages {
         this.containers = containers;
         this.inputs = inputs;
         this.onceForms = onceForms;
+        this.earlierWorks = earlierWorks;
     }
 
     @GET
@@ -99,6 +104,19 @@ class TreePages {
                     return "/trees/" + id + "#containers";
                 },
                 problem -> page(id, FormState.refused("container", form, problem)));
+    }
+
+    @POST
+    @Path("works")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response enterWork(long id, MultivaluedMap<String, String> form) {
+        return onceForms.to(
+                form,
+                () -> {
+                    earlierWorks.enter(user.actor(), id, inputs.read(form, NewEarlierWork.class));
+                    return "/trees/" + id + "#works";
+                },
+                problem -> page(id, FormState.refused("work", form, problem)));
     }
 
     private TemplateInstance page(long id, FormState typed) {
