@@ -148,7 +148,7 @@ class HouseRulesTest {
         // What trees could do meets who comes and what is in stock: above all three.
         PLAN.put("classday", with(TREE_ROOMS, "materials", "sessions", "boards"));
         // A list's rows are entered through the rooms they are of.
-        PLAN.put("lists", with(TREE_ROOMS, "accounts"));
+        PLAN.put("lists", with(TREE_ROOMS, "accounts", "standing"));
         // The record as a file follows from what the rooms say of their tables; it asks the two who
         // say whom a person and a tree is shown to.
         PLAN.put("archive", with(TREE_ROOMS, "audit"));
