@@ -531,7 +531,8 @@ final class Samples {
                                         null,
                                         21,
                                         "a note that names Stan Student"),
-                                "Cut branches back hard"),
+                                "Cut branches back hard",
+                                true),
                         new Passport.Worked(
                                 new WorkDone(
                                         2,
@@ -540,7 +541,8 @@ final class Samples {
                                         null,
                                         21,
                                         null),
-                                "Feed for growth")),
+                                "Feed for growth",
+                                true)),
                 List.of(careTask("Keep out of full sun.", CareState.DUE)));
     }
 

@@ -22,9 +22,11 @@ import org.ripewood.core.season.StageRange;
 public final class Rulebook {
 
     private final Map<String, SpeciesRules> bySpecies;
+    private final List<StageRule> stages;
 
-    private Rulebook(Map<String, SpeciesRules> bySpecies) {
+    private Rulebook(Map<String, SpeciesRules> bySpecies, List<StageRule> stages) {
         this.bySpecies = bySpecies;
+        this.stages = stages;
     }
 
     /** Compiles rules of techniques alone, without stages. */
@@ -51,7 +53,7 @@ public final class Rulebook {
         for (var traits : species) {
             bySpecies.put(traits.species(), SpeciesRules.compile(ordered, stages, traits));
         }
-        return new Rulebook(Map.copyOf(bySpecies));
+        return new Rulebook(Map.copyOf(bySpecies), List.copyOf(stages));
     }
 
     /**
@@ -80,9 +82,8 @@ public final class Rulebook {
     }
 
     /**
-     * How far a tree is through each stage on a day, the first stage first.
-     *
-     * @throws IllegalArgumentException when the species is not in the rulebook
+     * How far a tree is through each stage on a day, the first stage first; a species that is not
+     * in the rulebook has no overrides.
      */
     public List<StageStanding> stages(Subject subject, LocalDate on) {
         return rulesFor(subject).stages(subject, on);
@@ -90,7 +91,7 @@ public final class Rulebook {
 
     private SpeciesRules rulesFor(Subject subject) {
         var rules = bySpecies.get(subject.traits().species());
-        return rules == null ? SpeciesRules.compile(List.of(), subject.traits()) : rules;
+        return rules == null ? SpeciesRules.compile(List.of(), stages, subject.traits()) : rules;
     }
 
     private static void requireMaterialFirst(List<TechniqueRule> ordered) {
