@@ -179,7 +179,7 @@ class JudgementResource {
             @QueryParam("from") @Nullable String from,
             @QueryParam("until") @Nullable String until,
             @QueryParam("unswayed") @Nullable String unswayed) {
-        var last = Asked.day("until", until, today.date());
+        var last = Asked.day("until", until, today.last());
         var first = Asked.day("from", from, last.minusYears(2));
         return agreements
                 .between(user.actor(), first, last, Asked.yes("unswayed", unswayed))

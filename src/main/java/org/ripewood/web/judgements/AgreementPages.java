@@ -58,7 +58,7 @@ class AgreementPages {
             @QueryParam("from") @Nullable LocalDate from,
             @QueryParam("until") @Nullable LocalDate until,
             @QueryParam("unswayed") @DefaultValue("false") boolean unswayed) {
-        var last = requireNonNullElse(RecordDays.asked("until", until), today.date());
+        var last = requireNonNullElse(RecordDays.asked("until", until), today.last());
         var first =
                 requireNonNullElse(
                         RecordDays.asked("from", from), last.minusYears(YEARS_UNLESS_ASKED));
