@@ -17,8 +17,8 @@ class SiteRows implements PanacheRepositoryBase<SiteEntity, Long> {
         return find(WITH_MONTHS, Sort.by("s.name").and("s.id")).list();
     }
 
-    List<String> zones(String which, Object... parameters) {
-        return find("select distinct s.zone from SiteEntity s where " + which, parameters)
+    List<String> groundZones() {
+        return find("select distinct s.zone from SiteEntity s where s.schoolGround = true")
                 .project(String.class)
                 .list();
     }

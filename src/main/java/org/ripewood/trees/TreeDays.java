@@ -39,7 +39,7 @@ public class TreeDays {
 
     /** The day at a tree's site. */
     public LocalDate at(long treeId) {
-        return latest(ofTree(treeId));
+        return latest(zonesIn(trees.zoneAt(treeId)));
     }
 
     /** The day at a site; the server's where there is no such site. */
@@ -81,9 +81,14 @@ public class TreeDays {
     }
 
     private List<ZoneId> where(Collection<Long> keeperIds) {
-        return keeperIds.isEmpty() ? List.of() : zones.of(trees.sitesOf(keeperIds));
+        return keeperIds.isEmpty() ? List.of() : zonesIn(trees.zonesOf(keeperIds));
     }
 
+    private static List<ZoneId> zonesIn(List<String> names) {
+        return names.stream().map(ZoneId::of).toList();
+    }
+
+    /** Asked row by row where lists come in, so tree and site are those of the transaction. */
     private List<ZoneId> ofTree(long treeId) {
         var tree = trees.findById(treeId);
         return tree == null ? List.of() : zones.of(tree.siteId);

@@ -18,6 +18,10 @@ class TreeRows implements PanacheRepositoryBase<TreeEntity, Long> {
     /** Of the whole school they are found by their departures, which are few. */
     static final String ALL_LEFT = LEFT + " and id in (select d.treeId from DepartureEntity d)";
 
+    /** A site's zone is read here as a tree's, and nothing else of the site. */
+    private static final String ZONES =
+            "select distinct s.zone from TreeEntity t join SiteEntity s on s.id = t.siteId where ";
+
     /** Read-only, so that nothing is compared again when the transaction ends. */
     List<Tree> read(String query, Object... parameters) {
         return find(query, parameters)
@@ -37,6 +41,22 @@ class TreeRows implements PanacheRepositoryBase<TreeEntity, Long> {
                                 Long.class)
                         .setParameter("keepers", keepers)
                         .getResultList());
+    }
+
+    /** The zone at a tree's site, in one query for pages; none when there is no such tree. */
+    List<String> zoneAt(long treeId) {
+        return getEntityManager()
+                .createQuery(ZONES + "t.id = :tree", String.class)
+                .setParameter("tree", treeId)
+                .getResultList();
+    }
+
+    /** The zones in which trees of these keepers stand, each once. */
+    List<String> zonesOf(Collection<Long> keepers) {
+        return getEntityManager()
+                .createQuery(ZONES + "t.keeperId in :keepers", String.class)
+                .setParameter("keepers", keepers)
+                .getResultList();
     }
 
     Set<Long> sitesTaken() {

@@ -15,6 +15,7 @@ import jakarta.ws.rs.core.UriInfo;
 import org.ripewood.boards.BoardMaker;
 import org.ripewood.course.CourseContent;
 import org.ripewood.people.Courses;
+import org.ripewood.people.Person;
 import org.ripewood.platform.CsvText;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
@@ -114,7 +115,12 @@ class CoursePages {
     private TemplateInstance page(long id, BoardFilter filter, FormState asked, FormState typed) {
         var actor = user.actor();
         var roster = schoolCourses.roster(actor, id);
-        var board = boardMaker.make(roster, treeDays.ofCourse(id), filter.asked(), filter.rows());
+        var board =
+                boardMaker.make(
+                        roster,
+                        treeDays.ofKeepers(roster.students().stream().map(Person::id).toList()),
+                        filter.asked(),
+                        filter.rows());
         return Templates.course(
                 new CoursePageModel(
                         roster.course(),

@@ -55,6 +55,6 @@ class ChecklistPages {
                         look.tree(),
                         list,
                         care.lay(actor, look, list.care(), FormState.fresh("none")),
-                        FormState.fresh("report").with("doneOn", treeDays.at(id))));
+                        FormState.fresh("report").with("doneOn", look.on())));
     }
 }
