@@ -80,6 +80,8 @@ public record Species(
                 NOTHING_SAID,
                 null,
                 null,
+                USUAL_SHOOTS,
+                NOTHING_SAID,
                 List.of(),
                 "The course content does not have this kind, or no longer. So no technique is judged or"
                         + " proposed for the tree, its wounds are forecast at a moderate pace and its"
@@ -90,6 +92,9 @@ public record Species(
 
     /** What many woody plants of cool winters start growing at (common practice). */
     private static final double USUAL_BASE_CELSIUS = 5;
+
+    /** Between those of slow conifers and of quick broad-leaved trees (common practice). */
+    private static final ShootLengths USUAL_SHOOTS = new ShootLengths(50, 120, 250, 500);
 
     public String code() {
         return traits.species();

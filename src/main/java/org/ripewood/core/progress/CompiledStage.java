@@ -28,7 +28,8 @@ final class CompiledStage {
                         .map(
                                 one ->
                                         new Asked(
-                                                CompiledCriterion.compile(one.criterion(), traits, 0),
+                                                CompiledCriterion.compile(
+                                                        one.criterion(), traits, 0),
                                                 one.when()))
                         .toList();
         return new CompiledStage(rule.code(), asked, development);

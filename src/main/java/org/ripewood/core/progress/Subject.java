@@ -35,7 +35,9 @@ public record Subject(
         skills = skills == null ? null : Set.copyOf(skills);
     }
 
-    /** A tree of which no year is known: it grows every day, at a place of which nothing is known. */
+    /**
+     * A tree of which no year is known: it grows every day, at a place of which nothing is known.
+     */
     public Subject(
             Traits traits,
             Facts facts,
