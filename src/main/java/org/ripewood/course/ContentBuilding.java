@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.core.progress.Ages;
+import org.ripewood.core.progress.Criterion.Ages;
 import org.ripewood.core.progress.Criterion;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Rulebook;

@@ -1,6 +1,6 @@
 package org.ripewood.course;
 
-import org.ripewood.core.progress.Ages;
+import org.ripewood.core.progress.Criterion.Ages;
 
 /**
  * How a fact is called and measured.

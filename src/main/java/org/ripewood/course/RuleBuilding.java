@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import org.ripewood.core.progress.Ages;
+import org.ripewood.core.progress.Criterion.Ages;
 import org.ripewood.core.progress.Condition;
 import org.ripewood.core.progress.Criterion;
 import org.ripewood.core.progress.Fact;

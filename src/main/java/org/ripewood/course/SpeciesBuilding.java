@@ -3,7 +3,7 @@ package org.ripewood.course;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.growth.ShootLengths;
-import org.ripewood.core.progress.RecoveryPace;
+import org.ripewood.core.progress.Recovery;
 import org.ripewood.core.progress.Traits;
 import org.ripewood.core.season.Habit;
 
@@ -64,7 +64,7 @@ final class SpeciesBuilding {
                 Habit.valueOf(species.requireText("habit").toUpperCase(Locale.ROOT)),
                 CrossReferences.groupsOf(species),
                 species.at("maxRootShare").number("value"),
-                RecoveryPace.valueOf(
+                Recovery.Pace.valueOf(
                         species.at("recovery").requireText("pace").toUpperCase(Locale.ROOT)),
                 clocks.of(species));
     }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.core.progress.Ages;
+import org.ripewood.core.progress.Criterion.Ages;
 import org.ripewood.core.progress.DoseRule;
 import org.ripewood.core.progress.Evidence;
 import org.ripewood.core.progress.Fact;

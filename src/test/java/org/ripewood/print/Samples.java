@@ -27,7 +27,7 @@ import org.ripewood.core.growth.ClosureForecast;
 import org.ripewood.core.growth.ShootLengths;
 import org.ripewood.core.growth.TaperProfile;
 import org.ripewood.core.growth.Thickening;
-import org.ripewood.core.progress.Ages;
+import org.ripewood.core.progress.Criterion.Ages;
 import org.ripewood.core.progress.Evidence;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.SeasonRule;

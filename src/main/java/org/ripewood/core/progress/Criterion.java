@@ -1,6 +1,7 @@
 package org.ripewood.core.progress;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -28,6 +29,25 @@ public record Criterion(
         List<Variant> overrides,
         String why,
         Ages ages) {
+
+    /** By what evidence of a fact grows old. */
+    public enum Ages {
+        /** By growing days: what changes as the tree grows, and not while it rests. */
+        GROWTH,
+        /** By days of the calendar: what comes and goes whatever the tree does. */
+        DAYS,
+        /** Not at all: plans, wishes, and what the record itself knows. */
+        NEVER;
+
+        /** Days that count since something was seen; 0 when that was not before {@code on}. */
+        public long between(LocalDate seenOn, LocalDate on, GrowingDays growing) {
+            return switch (this) {
+                case GROWTH -> growing.between(seenOn, on);
+                case DAYS -> Math.max(0, ChronoUnit.DAYS.between(seenOn, on));
+                case NEVER -> 0;
+            };
+        }
+    }
 
     /** Another requirement for some species. */
     public record Variant(Set<String> species, Set<String> groups, Requirement requirement) {

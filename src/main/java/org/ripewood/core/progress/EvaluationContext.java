@@ -88,9 +88,9 @@ final class EvaluationContext {
      *
      * @param seen what the tree's facts hold, so that each fact is counted once
      */
-    long age(Facts.Seen seen, Ages ages) {
-        if (ages != Ages.GROWTH) {
-            return ages == Ages.DAYS ? ageDays(seen) : 0;
+    long age(Facts.Seen seen, Criterion.Ages ages) {
+        if (ages != Criterion.Ages.GROWTH) {
+            return ages == Criterion.Ages.DAYS ? ageDays(seen) : 0;
         }
         var evidence = seen.evidence();
         int fact = evidence.fact().ordinal();

@@ -18,6 +18,24 @@ import org.ripewood.core.season.GrowthDays;
  */
 public record Recovery(GrowthDays time, double pace) {
 
+    /** How fast a kind of tree recovers from work, against the rest. Common practice, no source. */
+    public enum Pace {
+        SLOW(0.8),
+        USUAL(1),
+        FAST(1.2);
+
+        private final double factor;
+
+        Pace(double factor) {
+            this.factor = factor;
+        }
+
+        /** By what the pace of recovery is multiplied. */
+        double factor() {
+            return factor;
+        }
+    }
+
     /** Days of the calendar at pace 1, for trees at places without temperatures. */
     public static final Recovery PLAIN = new Recovery(GrowthDays.plain(), 1);
 
@@ -35,7 +53,7 @@ public record Recovery(GrowthDays time, double pace) {
      * The recovery of a tree.
      *
      * <p>{@code pace = vigour / 75}, held between 1/3 (a tree of 25 or weaker) and 4/3 (100); times
-     * the factor of the species' {@link RecoveryPace}. Common practice, no source.
+     * the factor of the species' {@link Pace}. Common practice, no source.
      *
      * @param vigourIndex 0 to 100; NaN, not known, counts as strong, since load is then held
      *     against no budget anyway

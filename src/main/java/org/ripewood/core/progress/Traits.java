@@ -17,7 +17,7 @@ public record Traits(
         Habit habit,
         Set<String> groups,
         double maxRootShare,
-        RecoveryPace recovery,
+        Recovery.Pace recovery,
         Clocks clocks) {
 
     public Traits {
@@ -30,7 +30,7 @@ public record Traits(
 
     /** Traits of a kind that recovers as most do, of whose seasons nothing is said. */
     public Traits(String species, Habit habit, Set<String> groups, double maxRootShare) {
-        this(species, habit, groups, maxRootShare, RecoveryPace.USUAL, Clocks.NONE);
+        this(species, habit, groups, maxRootShare, Recovery.Pace.USUAL, Clocks.NONE);
     }
 
     boolean isAnyOf(Set<String> wantedSpecies, Set<String> wantedGroups) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.ripewood.core.progress.Criterion.Ages;
 import org.ripewood.core.season.GrowingDays;
 import org.ripewood.core.season.Habit;
 import org.ripewood.core.season.StageDays;

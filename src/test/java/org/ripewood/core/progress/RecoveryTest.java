@@ -30,7 +30,7 @@ class RecoveryTest {
         return new WorkLedger(List.of(works), 50, new Recovery(time, pace));
     }
 
-    private static Traits species(RecoveryPace pace) {
+    private static Traits species(Recovery.Pace pace) {
         return new Traits("any", Habit.DECIDUOUS, Set.of(), 0.3, pace);
     }
 
@@ -87,7 +87,7 @@ class RecoveryTest {
         "75, FAST, 1.2",
         "75, SLOW, 0.8"
     })
-    void theWeakAndTheSlowRecoverLater(double vigour, RecoveryPace kind, double pace) {
+    void theWeakAndTheSlowRecoverLater(double vigour, Recovery.Pace kind, double pace) {
         var recovery = Recovery.of(SummerGrowth.NORTH, vigour, species(kind));
         assertThat(recovery.pace()).isCloseTo(pace, within(1e-4));
     }
@@ -162,7 +162,7 @@ class RecoveryTest {
     }
 
     private static LocalDate recovered(List<Work> works, double vigour, LocalDate from) {
-        var recovery = Recovery.of(SummerGrowth.NORTH, vigour, species(RecoveryPace.USUAL));
+        var recovery = Recovery.of(SummerGrowth.NORTH, vigour, species(Recovery.Pace.USUAL));
         return new WorkLedger(works, 50, recovery).dayWithLoadAtMost(1, from).orElseThrow();
     }
 }
