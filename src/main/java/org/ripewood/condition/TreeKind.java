@@ -2,6 +2,7 @@ package org.ripewood.condition;
 
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.ripewood.core.growth.ShootLengths;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.season.GrowingDays;
@@ -12,13 +13,13 @@ import org.ripewood.sites.TreeSeason;
 /**
  * What facts of a tree are derived by beside its record.
  *
- * @param shoots what its species makes in a season
+ * @param shoots what its species makes in a season; null for one the content does not have
  * @param growing days on which it grows at its site
  * @param leastWoundMm first width from which a cut counts as a wound
  * @param unsettled by technique: facts its work leaves to be measured again
  */
 record TreeKind(
-        ShootLengths shoots,
+        @Nullable ShootLengths shoots,
         GrowingDays growing,
         double leastWoundMm,
         Map<String, Set<Fact>> unsettled) {

@@ -39,7 +39,7 @@ public record Species(
         String baseCelsiusSource,
         @Nullable Double rootKillCelsius,
         @Nullable String rootKillSource,
-        ShootLengths shoots,
+        @Nullable ShootLengths shoots,
         String shootsSource,
         List<Toxicity> toxicity,
         String text) {
@@ -80,7 +80,7 @@ public record Species(
                 NOTHING_SAID,
                 null,
                 null,
-                USUAL_SHOOTS,
+                null,
                 NOTHING_SAID,
                 List.of(),
                 "The course content does not have this kind, or no longer. So no technique is judged or"
@@ -92,9 +92,6 @@ public record Species(
 
     /** What many woody plants of cool winters start growing at (common practice). */
     private static final double USUAL_BASE_CELSIUS = 5;
-
-    /** Between those of slow conifers and of quick broad-leaved trees (common practice). */
-    private static final ShootLengths USUAL_SHOOTS = new ShootLengths(50, 120, 250, 500);
 
     public String code() {
         return traits.species();

@@ -61,7 +61,7 @@ class SeasonSheetPagesTest {
         var south =
                 sites.enter(
                         group.instructor(),
-                        new NewSite("South", -43., 147., "Australia/Hobart", null, null, false));
+                        new NewSite("South", -43., 147., "Australia/Hobart", false, null, null));
         var sheet = sheets.of(group.instructor(), "acer_palmatum", south.id());
         assertThat(sheet.months()).startsWith("Jul", "Aug");
         assertThat(sheet.withoutWinter()).isFalse();
@@ -73,9 +73,9 @@ class SeasonSheetPagesTest {
                                 47.,
                                 9.,
                                 "Europe/Zurich",
+                                false,
                                 Collections.nCopies(12, 15.),
-                                Collections.nCopies(12, 22.),
-                                false));
+                                Collections.nCopies(12, 22.)));
         assertThat(sheets.of(group.instructor(), "ficus_retusa", house.id()).withoutWinter())
                 .isTrue();
     }

@@ -26,7 +26,7 @@ record SpeciesAnswer(
         Graded defoliation,
         Figure baseCelsius,
         @Nullable Figure rootKillCelsius,
-        Shoots shoots,
+        @Nullable Shoots shoots,
         @Nullable Double shelterBelowCelsius,
         Map<String, List<Open>> clocks,
         List<String> bleeding,
@@ -123,8 +123,11 @@ record SpeciesAnswer(
                 species.repottingSource());
     }
 
-    private static Shoots shoots(Species species) {
+    private static @Nullable Shoots shoots(Species species) {
         var shoots = species.shoots();
+        if (shoots == null) {
+            return null;
+        }
         return new Shoots(
                 shoots.weak(),
                 shoots.fair(),

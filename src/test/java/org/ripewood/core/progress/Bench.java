@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.season.GrowingDays;
 import org.ripewood.core.season.Habit;
+import org.ripewood.core.season.PlaceYear;
 import org.ripewood.core.season.StageClock;
 import org.ripewood.core.season.StageRange;
 
@@ -118,6 +119,7 @@ final class Bench {
                     signedOff,
                     skills,
                     stages,
+                    PlaceYear.ANY,
                     forecasts,
                     growing);
         }

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.core.progress.Bench.RuleOf;
 import org.ripewood.core.season.Climate;
+import org.ripewood.core.season.GrowingDays;
 import org.ripewood.core.season.Habit;
 import org.ripewood.core.season.NormalYear;
 import org.ripewood.core.season.Outlook;
@@ -57,7 +58,7 @@ class SeasonWeatherTest {
                             List.of(21., 22., 24., 26., 27., 29., 31., 30., 27., 24., 22., 21.)));
 
     private static Traits traits(Habit habit, Clocks clocks) {
-        return new Traits("pine", habit, Set.of("conifer"), 0.25, clocks);
+        return new Traits("pine", habit, Set.of("conifer"), 0.25, Recovery.Pace.USUAL, clocks);
     }
 
     private static Subject tree(Climate climate, Traits traits) {
@@ -75,7 +76,8 @@ class SeasonWeatherTest {
                 null,
                 model,
                 model.place(),
-                Forecasts.NONE);
+                Forecasts.NONE,
+                GrowingDays.EVERY_DAY);
     }
 
     private static SeasonRule rule(
