@@ -31,7 +31,7 @@ class RecoveryTest {
     }
 
     private static Traits species(Recovery.Pace pace) {
-        return new Traits("any", Habit.DECIDUOUS, Set.of(), 0.3, pace);
+        return new Traits("any", Habit.DECIDUOUS, Set.of(), 0.3, pace, Clocks.NONE);
     }
 
     /**

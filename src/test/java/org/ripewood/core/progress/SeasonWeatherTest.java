@@ -243,7 +243,7 @@ class SeasonWeatherTest {
                         List.of(),
                         List.of(StageRange.parse("03-10")),
                         null);
-        var apricot = new Traits("pine", Habit.DECIDUOUS, Set.of(), 0.3, clocks);
+        var apricot = new Traits("pine", Habit.DECIDUOUS, Set.of(), 0.3, Recovery.Pace.USUAL, clocks);
         var rule = rule(WorkClock.SMALL_CUTS, SeasonRule.Weather.ANY);
         var winter = judge(CONTINENTAL, apricot, rule, LocalDate.of(2024, 11, 30));
         assertThat(winter.verdict()).isEqualTo(Verdict.SEASON);
