@@ -9,16 +9,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.ripewood.core.progress.Fact;
-import org.ripewood.core.progress.Facts;
-import org.ripewood.core.progress.Recovery;
-import org.ripewood.core.season.StageClock;
 import org.ripewood.course.Content;
 import org.ripewood.course.CourseContent;
 import org.ripewood.records.RecordsUnchecked;
 import org.ripewood.records.TreeRecord;
 import org.ripewood.sites.Seasons;
-import org.ripewood.sites.TreeSeason;
 import org.ripewood.trees.Days;
 import org.ripewood.trees.ReachedTree;
 import org.ripewood.trees.Tree;
@@ -75,36 +70,11 @@ public class StatesUnchecked {
 
     private TreeState state(TreeRecord record, Content content) {
         var species = content.kindOf(record.tree().species());
-        var season = seasons.of(record.site(), species);
-        var kind = TreeKind.of(content, species, season);
-        var onDay = new FactsOnDay(record, kind);
-        var growth = season.growth();
-        var recovery = Recovery.of(growth, onDay.vigour(), species.traits());
-        var ledger = record.ledger(recovery, content.renewing());
-        var facts = onDay.all(ledger, growth);
-        var forecasts =
-                new TreeForecasts(
-                        record,
-                        fact -> content.text(fact).title(),
-                        closedWounds.of(species),
-                        facts,
-                        growth,
-                        kind.leastWoundMm());
-        return new TreeState(
+        return TreeState.of(
                 record,
-                facts,
-                ledger,
-                stages(season, facts),
-                season.place(),
-                forecasts,
-                season.growing());
-    }
-
-    /** The year of the species at the site, put right by what somebody saw last. */
-    private static StageClock stages(TreeSeason season, Facts facts) {
-        var seen = facts.find(Fact.GROWTH_STAGE);
-        return seen == null
-                ? season.usual()
-                : season.from((int) facts.number(Fact.GROWTH_STAGE), seen.observedOn());
+                content,
+                species,
+                seasons.of(record.site(), species),
+                closedWounds.of(species));
     }
 }

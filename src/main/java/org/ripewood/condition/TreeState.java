@@ -3,17 +3,22 @@ package org.ripewood.condition;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.core.growth.RateBelief;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Facts;
 import org.ripewood.core.progress.Forecasts;
+import org.ripewood.core.progress.Recovery;
 import org.ripewood.core.progress.WorkLedger;
 import org.ripewood.core.season.GrowingDays;
 import org.ripewood.core.season.PlaceYear;
 import org.ripewood.core.season.StageClock;
+import org.ripewood.course.Content;
+import org.ripewood.course.Species;
 import org.ripewood.records.TreeRecord;
 import org.ripewood.records.WorkDone;
 import org.ripewood.records.Wound;
 import org.ripewood.sites.Site;
+import org.ripewood.sites.TreeSeason;
 import org.ripewood.trees.Tree;
 
 /** A tree on a day, derived from its record as it stood in force. */
@@ -42,6 +47,50 @@ public final class TreeState {
         this.place = place;
         this.forecasts = forecasts;
         this.growing = growing;
+    }
+
+    /**
+     * Derives a tree on the day of its record.
+     *
+     * @param season the year of its species at its site
+     * @param closing what is believed of how its species closes wounds
+     */
+    public static TreeState of(
+            TreeRecord record,
+            Content content,
+            Species species,
+            TreeSeason season,
+            RateBelief closing) {
+        var kind = TreeKind.of(content, species, season);
+        var onDay = new FactsOnDay(record, kind);
+        var growth = season.growth();
+        var recovery = Recovery.of(growth, onDay.vigour(), species.traits());
+        var ledger = record.ledger(recovery, content.renewing());
+        var facts = onDay.all(ledger, growth);
+        var forecasts =
+                new TreeForecasts(
+                        record,
+                        fact -> content.text(fact).title(),
+                        closing,
+                        facts,
+                        growth,
+                        kind.leastWoundMm());
+        return new TreeState(
+                record,
+                facts,
+                ledger,
+                stages(season, facts),
+                season.place(),
+                forecasts,
+                season.growing());
+    }
+
+    /** The year of the species at the site, put right by what somebody saw last. */
+    private static StageClock stages(TreeSeason season, Facts facts) {
+        var seen = facts.find(Fact.GROWTH_STAGE);
+        return seen == null
+                ? season.usual()
+                : season.from((int) facts.number(Fact.GROWTH_STAGE), seen.observedOn());
     }
 
     /** What it follows from. */

@@ -6,11 +6,12 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.ripewood.core.season.Climate;
 import org.ripewood.core.season.GrowthTime;
 import org.ripewood.core.season.Habit;
+import org.ripewood.core.season.NormalYear;
 import org.ripewood.core.season.SeasonModel;
 import org.ripewood.core.season.StageDays;
 
 /** The years of one site by its temperatures, for every kind of tree asked for so far. */
-final class SiteYears {
+public final class SiteYears {
 
     private record Kind(Habit habit, double baseCelsius) {}
 
@@ -27,7 +28,18 @@ final class SiteYears {
         this.last = last;
     }
 
-    TreeSeason of(Habit habit, double baseCelsius) {
+    /**
+     * Years by monthly means alone.
+     *
+     * @param site whose means are known
+     */
+    public static SiteYears ofMeans(Site site, LocalDate first, LocalDate last) {
+        var normal = NormalYear.of(site.meanMinimaCelsius(), site.meanMaximaCelsius());
+        return new SiteYears(new Climate(site.latitude(), normal), first, last);
+    }
+
+    /** The year of one kind of tree. */
+    public TreeSeason of(Habit habit, double baseCelsius) {
         return seasons.computeIfAbsent(
                 new Kind(habit, baseCelsius), kind -> once(habit, baseCelsius));
     }

@@ -151,7 +151,12 @@ public class SubjectGatherer {
         return new TreeOnDay(content, state, subject, openings, open);
     }
 
-    private static Subject subject(
+    /**
+     * A tree as the engine sees it.
+     *
+     * @param skills of its keeper; null when the keeper is no student
+     */
+    public static Subject subject(
             Content content,
             TreeState state,
             Map<String, LocalDate> signedOff,
