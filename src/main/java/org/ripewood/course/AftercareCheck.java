@@ -49,7 +49,7 @@ final class AftercareCheck {
     private void checkFrost(Part care) {
         if ("frost_guard".equals(care.text("kind"))
                 && sound(care)
-                && AftercareBuilding.window(care).openWhereTreesNeverRest()) {
+                && TechniqueBuilding.window(care).openWhereTreesNeverRest()) {
             faults.add(
                     care.at("kind"),
                     "frost_guard in stage 35, in which trees of the tropics always are",

@@ -12,7 +12,14 @@ record Codes(String what, Set<String> known) {
 
     void check(Part at, Faults faults) {
         var code = at.text();
-        if (code != null && !known.contains(code)) {
+        if (code != null) {
+            check(at, code, faults);
+        }
+    }
+
+    /** Checks a code that is a part of the text. */
+    void check(Part at, String code, Faults faults) {
+        if (!known.contains(code)) {
             faults.add(
                     at,
                     "\"%s\"".formatted(code),

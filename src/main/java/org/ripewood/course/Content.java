@@ -18,6 +18,7 @@ import org.ripewood.platform.problems.Refused;
  * @param techniques by code, in telling order (stage by stage, as far as what comes first allows)
  * @param lessons by code, by stage and order
  * @param pictures of lessons, by the name of their file
+ * @param cases what teachers say of trees, topic by topic, by which the rules can be tried
  */
 public record Content(
         String revision,
@@ -29,7 +30,11 @@ public record Content(
         Map<String, Lesson> lessons,
         Map<String, LessonPicture> pictures,
         Map<String, Rubric> rubrics,
+        List<JudgementCase> cases,
         Rulebook rulebook) {
+
+    /** A group of species that rules may name. */
+    public record Group(String code, String title, String note) {}
 
     public Content {
         stages = List.copyOf(stages);
@@ -40,6 +45,7 @@ public record Content(
         lessons = inOrder(lessons);
         pictures = inOrder(pictures);
         rubrics = inOrder(rubrics);
+        cases = List.copyOf(cases);
     }
 
     /** A copy nobody can change, in the same order. */

@@ -42,6 +42,7 @@ final class ContentBuilding {
                 lessons(stageOrders),
                 shelf.pictures(),
                 each(ContentKind.RUBRIC, ContentBuilding::rubric),
+                new CaseBuilding(shelf).cases(),
                 Rulebook.compile(
                         techniques.values().stream().map(Technique::rule).toList(),
                         stages.stream().map(Stage::rule).toList(),
@@ -61,12 +62,13 @@ final class ContentBuilding {
                 .toList();
     }
 
-    private Map<String, Group> groups() {
-        var groups = new LinkedHashMap<String, Group>();
+    private Map<String, Content.Group> groups() {
+        var groups = new LinkedHashMap<String, Content.Group>();
         for (var group : shelf.entries(ContentKind.GROUPS, "groups")) {
             var code = group.requireText("code");
             groups.put(
-                    code, new Group(code, group.requireText("title"), group.requireText("note")));
+                    code,
+                    new Content.Group(code, group.requireText("title"), group.requireText("note")));
         }
         return groups;
     }

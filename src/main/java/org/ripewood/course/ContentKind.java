@@ -11,7 +11,9 @@ enum ContentKind {
     SPECIES("species", "species/", ".yaml"),
     TECHNIQUE("technique", "techniques/", ".yaml"),
     LESSON("lesson", "lessons/", ".md"),
-    RUBRIC("rubric", "rubrics/", ".yaml");
+    RUBRIC("rubric", "rubrics/", ".yaml"),
+    CLIMATE("climate", "climates/", ".yaml"),
+    CASES("cases", "cases/", ".yaml");
 
     private final String schema;
     private final String start;

@@ -15,8 +15,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import org.flywaydb.core.api.configuration.FluentConfiguration;
 import org.jboss.logging.Logger;
+import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Markdown;
 import org.ripewood.platform.records.CodesInUse;
 
@@ -56,12 +58,25 @@ public class CourseContent {
         this.place = place;
         this.inUse = inUse;
         this.reading = new ContentReading(markdown::html);
-        var outcome = read();
+        var outcome = read(reading, place.folder());
         if (outcome.content() == null) {
             throw new FaultyContent(outcome.faults());
         }
         this.inForce = outcome.content();
         tell(inForce);
+    }
+
+    /**
+     * What came of reading content that is not to be put in force.
+     *
+     * @param content null when there are faults
+     */
+    public record Checked(@Nullable Content content, List<ContentFault> faults) {}
+
+    /** Reads the content of a folder without putting it in force. */
+    public static Checked check(Path folder) {
+        var outcome = read(new ContentReading(UnaryOperator.identity()), Optional.of(folder));
+        return new Checked(outcome.content(), outcome.faults());
     }
 
     /** The content in force; the same object until a faultless reading replaces it. */
@@ -75,7 +90,7 @@ public class CourseContent {
      * do not have is among them.
      */
     public synchronized List<ContentFault> renew() {
-        var outcome = read();
+        var outcome = read(reading, place.folder());
         var content = outcome.content();
         var faults =
                 content == null ? outcome.faults() : RecordedCodes.missing(content, inUse.get());
@@ -116,9 +131,8 @@ public class CourseContent {
         }
     }
 
-    private ContentReading.Outcome read() {
+    private static ContentReading.Outcome read(ContentReading reading, Optional<Path> folder) {
         var faults = new Faults();
-        var folder = place.folder();
         if (folder.isEmpty()) {
             return reading.read(ContentFiles.inJar(), faults);
         }

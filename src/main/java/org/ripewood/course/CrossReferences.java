@@ -40,6 +40,9 @@ final class CrossReferences {
         var lessons = new Codes("lesson", shelf.codes(ContentKind.LESSON));
         var rubricCheck = new RubricCheck(lessons, faults);
         shelf.all(ContentKind.RUBRIC).values().forEach(one -> rubricCheck.check(one.top()));
+        var caseCheck = new CaseCheck(shelf, faults);
+        shelf.all(ContentKind.CLIMATE).values().forEach(one -> caseCheck.checkClimate(one.top()));
+        shelf.all(ContentKind.CASES).values().forEach(one -> caseCheck.check(one.top()));
     }
 
     private void checkCodesOnce(ContentKind kind, String list) {

@@ -21,12 +21,7 @@ final class FaultyContent extends IllegalStateException {
     /** All faults, each on a line of its own. */
     static String told(String heading, List<ContentFault> faults) {
         return faults.stream()
-                .map(FaultyContent::line)
+                .map(ContentFault::told)
                 .collect(Collectors.joining("\n  ", heading + ":\n  ", ""));
-    }
-
-    private static String line(ContentFault fault) {
-        return "%s:%d: found %s; expected %s"
-                .formatted(fault.file(), fault.line(), fault.found(), fault.expected());
     }
 }

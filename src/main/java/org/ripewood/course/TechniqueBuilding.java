@@ -14,8 +14,12 @@ import org.ripewood.core.progress.DoseRule;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.TechniqueRule;
 import org.ripewood.core.progress.Value;
+import org.ripewood.core.season.CareWindow;
+import org.ripewood.core.season.LookRhythm;
+import org.ripewood.core.season.StageRange;
+import org.ripewood.course.Technique.Aftercare;
 
-/** Makes a technique of its file. */
+/** Makes a technique of its file, with its care afterwards. */
 final class TechniqueBuilding {
 
     private final Map<String, Integer> stageOrders;
@@ -61,7 +65,7 @@ final class TechniqueBuilding {
                 technique.texts("materials"),
                 technique.each("takes").stream().map(TechniqueBuilding::take).toList(),
                 technique.each("hazards").stream().map(TechniqueBuilding::hazard).toList(),
-                technique.each("aftercare").stream().map(AftercareBuilding::aftercare).toList(),
+                technique.each("aftercare").stream().map(TechniqueBuilding::aftercare).toList(),
                 technique.texts("evidence"),
                 technique.requireText("source"));
     }
@@ -161,5 +165,38 @@ final class TechniqueBuilding {
                 hazard.requireText("signal"),
                 hazard.requireText("hazard"),
                 hazard.requireText("avoid"));
+    }
+
+    private static Aftercare aftercare(Part care) {
+        var kind = care.text("kind");
+        var ends = care.at("endsWhen");
+        return new Aftercare(
+                care.requireText("code"),
+                care.requireText("task"),
+                kind == null
+                        ? Aftercare.Kind.OTHER
+                        : Aftercare.Kind.valueOf(kind.toUpperCase(Locale.ROOT)),
+                window(care),
+                rhythm(care),
+                ends.isThere() ? effect(ends) : null);
+    }
+
+    static CareWindow window(Part care) {
+        return new CareWindow(
+                care.requireInt("fromDay"),
+                care.requireInt("days"),
+                care.has("waitDays") ? care.requireInt("waitDays") : CareWindow.A_YEAR_ROUND,
+                stages(care, "onlyStages"),
+                stages(care, "notStages"));
+    }
+
+    private static @Nullable LookRhythm rhythm(Part care) {
+        int inGrowth = care.has("everyDaysInGrowth") ? care.requireInt("everyDaysInGrowth") : 0;
+        int atRest = care.has("everyDaysAtRest") ? care.requireInt("everyDaysAtRest") : 0;
+        return inGrowth == 0 && atRest == 0 ? null : new LookRhythm(inGrowth, atRest);
+    }
+
+    private static List<StageRange> stages(Part care, String name) {
+        return care.texts(name).stream().map(StageRange::parse).toList();
     }
 }
