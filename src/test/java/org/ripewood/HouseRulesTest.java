@@ -69,6 +69,7 @@ class HouseRulesTest {
                     "sessions",
                     "steps",
                     "standing",
+                    "cases",
                     "boards",
                     "routes",
                     "photos",
@@ -141,6 +142,8 @@ class HouseRulesTest {
         PLAN.put("sessions", with(TREE_ROOMS, "materials"));
         PLAN.put("steps", with(TREE_ROOMS));
         PLAN.put("standing", with(TREE_ROOMS, "assess", "sessions", "steps"));
+        // What teachers say of trees is derived and judged as trees are.
+        PLAN.put("cases", with(TREE_ROOMS, "standing"));
         PLAN.put("boards", with(TREE_ROOMS, "assess", "sessions", "steps", "standing"));
         PLAN.put("routes", with(TREE_ROOMS, "steps", "standing", "boards"));
         // A photo may be evidence for a step, so it stands above the steps.
