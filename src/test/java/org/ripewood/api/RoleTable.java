@@ -200,6 +200,8 @@ final class RoleTable {
             GET  /content/species/{code}/season               | 303 | 200 200 | 200 200 | 200
             GET  /content/species/{code}/season/print         | 303 | 200 200 | 200 200 | 200
             GET  /content/species/{code}/season.pdf           | 303 | 200 200 | 200 200 | 200
+            GET  /content                                     | 303 | 403 403 | 200 200 | 200
+            POST /content/renew                               | 303 | 403 403 | 200 200 | 200
             GET  /trees/new                                   | 303 | 200 200 | 200 200 | 200
             POST /trees                                       | 303 | 303 404 | 303 404 | 303
             POST /trees/sites                                 | 303 | 403 403 | 303 303 | 303

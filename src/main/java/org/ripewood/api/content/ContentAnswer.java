@@ -11,7 +11,8 @@ record ContentAnswer(
         int species,
         int techniques,
         int lessons,
-        int rubrics) {
+        int rubrics,
+        int cases) {
 
     static ContentAnswer of(Content content) {
         return new ContentAnswer(
@@ -22,6 +23,7 @@ record ContentAnswer(
                 content.species().size(),
                 content.techniques().size(),
                 content.lessons().size(),
-                content.rubrics().size());
+                content.rubrics().size(),
+                content.cases().size());
     }
 }

@@ -16,6 +16,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.ripewood.cases.Cases;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Lesson;
@@ -29,9 +30,11 @@ import org.ripewood.course.Lesson;
 class ContentResource {
 
     private final CourseContent content;
+    private final Cases cases;
 
-    ContentResource(CourseContent content) {
+    ContentResource(CourseContent content, Cases cases) {
         this.content = content;
+        this.cases = cases;
     }
 
     @GET
@@ -104,6 +107,6 @@ class ContentResource {
     @Operation(summary = "Read the content files again; faulty files change nothing")
     public RenewalAnswer renew() {
         var faults = content.renew();
-        return new RenewalAnswer(content.inForce().revision(), faults);
+        return new RenewalAnswer(content.inForce().revision(), faults, cases.disagreeing());
     }
 }
