@@ -7,26 +7,26 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.ripewood.core.progress.Standing;
 import org.ripewood.core.progress.Verdict;
-import org.ripewood.course.Content;
 import org.ripewood.course.JudgementCase;
 import org.ripewood.standing.ReasonText;
 import org.ripewood.standing.ReasonView;
+import org.ripewood.standing.TreeOnDay;
 
 /** Holds what the rules say of a case against what its teacher says. */
 final class CaseComparison {
 
     private final JudgementCase told;
+    private final TreeOnDay tree;
     private final Standing standing;
-    private final Content content;
     private final List<ReasonView> against;
     private final List<String> differences = new ArrayList<>();
 
-    CaseComparison(JudgementCase told, Standing standing, Content content) {
+    CaseComparison(JudgementCase told, TreeOnDay tree) {
         this.told = told;
-        this.standing = standing;
-        this.content = content;
+        this.tree = tree;
+        this.standing = tree.find(told.technique()).orElseThrow();
         this.against =
-                new ReasonText(content, content.species(told.species()).traits())
+                new ReasonText(tree.content(), tree.subject().traits())
                         .tell(standing).stream().filter(reason -> !reason.met()).toList();
     }
 
@@ -34,12 +34,13 @@ final class CaseComparison {
         compareVerdict();
         compareReasons();
         compareWaivable();
+        compareStage();
         return new CaseOutcome(
                 told.code(),
                 told.title(),
                 told.file(),
                 told.line(),
-                content.titleOf(told.technique()),
+                tree.content().titleOf(told.technique()),
                 told.verdicts().stream().sorted().toList(),
                 standing.verdict(),
                 against.stream().map(CaseComparison::sentence).toList(),
@@ -117,6 +118,14 @@ final class CaseComparison {
                     wanted
                             ? "expected that an instructor may let it pass; found that nobody may"
                             : "expected that nobody may let it pass; found that an instructor may");
+        }
+    }
+
+    private void compareStage() {
+        var stage = tree.stage().code();
+        if (!told.stages().isEmpty() && !told.stages().contains(stage)) {
+            var expected = told.stages().stream().sorted().collect(Collectors.joining(" or "));
+            differences.add("expected in the stage %s; found %s".formatted(expected, stage));
         }
     }
 }

@@ -8,13 +8,12 @@ import java.util.Locale;
 import java.util.Map;
 import org.ripewood.condition.TreeState;
 import org.ripewood.core.growth.CallusPace;
-import org.ripewood.core.progress.Standing;
-import org.ripewood.core.progress.Subject;
 import org.ripewood.course.Content;
 import org.ripewood.course.JudgementCase;
 import org.ripewood.sites.Site;
 import org.ripewood.sites.SiteYears;
 import org.ripewood.standing.SubjectGatherer;
+import org.ripewood.standing.TreeOnDay;
 
 /**
  * Plays judgement cases by the rules of a content, without a database: the record each case tells
@@ -56,17 +55,7 @@ public final class CaseRun {
 
     /** What the rules say of a case, held against what its teacher says. */
     public CaseOutcome play(JudgementCase told) {
-        return new CaseComparison(told, standing(told, told.technique()), content).outcome();
-    }
-
-    /** How any technique stands for a case's tree on its day. */
-    public Standing standing(JudgementCase told, String technique) {
-        return content.rulebook().standing(subject(told), technique, dayOf(told));
-    }
-
-    /** How all techniques stand for a case's tree on its day. */
-    public List<Standing> standings(JudgementCase told) {
-        return content.rulebook().standings(subject(told), dayOf(told));
+        return new CaseComparison(told, tree(told)).outcome();
     }
 
     /** The day a case is played on. */
@@ -78,7 +67,8 @@ public final class CaseRun {
         return told.day().atYear(year);
     }
 
-    private Subject subject(JudgementCase told) {
+    /** A case's tree on its day, judged. */
+    public TreeOnDay tree(JudgementCase told) {
         var on = dayOf(told);
         var place = places.computeIfAbsent(told.climate(), this::place);
         var species = content.species(told.species());
@@ -88,8 +78,11 @@ public final class CaseRun {
                         content,
                         place.years().of(species.traits().habit(), species.baseCelsius()),
                         CallusPace.valueOf(species.callusPace().toUpperCase(Locale.ROOT)).belief());
-        return SubjectGatherer.subject(
-                content, state, CaseRecord.signedOff(told, on), told.skills());
+        var subject =
+                SubjectGatherer.subject(
+                        content, state, CaseRecord.signedOff(told, on), told.skills());
+        var openings = content.rulebook().openings(subject, on);
+        return new TreeOnDay(content, state, subject, openings, Map.of());
     }
 
     private Place place(JudgementCase.Climate climate) {

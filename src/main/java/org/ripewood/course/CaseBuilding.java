@@ -68,6 +68,7 @@ final class CaseBuilding {
                 reasons(one, "against"),
                 reasons(one, "notAgainst"),
                 waivable.isThere() ? (Boolean) waivable.value().booleanValue() : null,
+                Set.copyOf(one.texts("stages")),
                 one.requireText("why"),
                 one.requireText("source"));
     }

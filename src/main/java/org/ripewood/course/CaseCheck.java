@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Fact;
 
@@ -21,6 +22,7 @@ final class CaseCheck {
     private final Codes lessons;
     private final Codes climates;
     private final Codes facts;
+    private final Codes stages;
     private final Codes reasons;
     private final FactCheck values;
     private final Faults faults;
@@ -30,6 +32,12 @@ final class CaseCheck {
         this.techniques = new Codes("technique", shelf.codes(ContentKind.TECHNIQUE));
         this.lessons = new Codes("lesson", shelf.codes(ContentKind.LESSON));
         this.climates = new Codes("climate", shelf.codes(ContentKind.CLIMATE));
+        this.stages =
+                new Codes(
+                        "stage",
+                        shelf.entries(ContentKind.STAGES, "stages").stream()
+                                .flatMap(stage -> Stream.ofNullable(stage.text("code")))
+                                .collect(Collectors.toSet()));
         this.facts = new Codes("fact", factCodes());
         this.reasons = new Codes("reason", reasonCodes(techniques.known()));
         this.values = new FactCheck(faults);
@@ -94,6 +102,7 @@ final class CaseCheck {
             faults.add(one, "no climate", "the code of a climate, here or at the topic's tree");
         }
         one.each("unknown").forEach(code -> facts.check(code, faults));
+        one.each("stages").forEach(stage -> stages.check(stage, faults));
         one.each("against").forEach(this::checkReason);
         one.each("notAgainst").forEach(this::checkReason);
         if (one.has("against") && one.texts("verdicts").equals(List.of("READY"))) {

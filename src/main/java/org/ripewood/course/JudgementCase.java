@@ -22,6 +22,7 @@ import org.ripewood.core.progress.Verdict;
  * @param notAgainst what must not be told against it
  * @param waivable whether an instructor must be able to let all pass that is against it; null where
  *     it does not matter
+ * @param stages the stages the tree may be said to be in, by code; empty where it does not matter
  * @param why the teacher's reason
  */
 public record JudgementCase(
@@ -40,6 +41,7 @@ public record JudgementCase(
         List<Set<String>> against,
         List<Set<String>> notAgainst,
         @Nullable Boolean waivable,
+        Set<String> stages,
         String why,
         String source) {
 
@@ -52,6 +54,7 @@ public record JudgementCase(
         verdicts = Set.copyOf(verdicts);
         against = List.copyOf(against);
         notAgainst = List.copyOf(notAgainst);
+        stages = Set.copyOf(stages);
     }
 
     /** Topic and name, which name it among all cases. */

@@ -57,7 +57,7 @@ class DevelopmentFirstTest {
             for (int i = 0; i < TREES_OF_A_SPECIES; i++) {
                 var tree = DrawnTree.draw(dice, CONTENT, species, point);
                 trees++;
-                for (var standing : RUN.standings(tree)) {
+                for (var standing : RUN.tree(tree).standings()) {
                     if (STYLING.contains(standing.technique())
                             && standing.verdict() == Verdict.READY) {
                         ready.found(standing, tree);

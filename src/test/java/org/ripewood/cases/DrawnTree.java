@@ -46,12 +46,14 @@ final class DrawnTree {
     private final double baseMm;
     private final double heightMm;
 
-    private DrawnTree(SplittableRandom dice, Content content, Point point) {
+    private DrawnTree(SplittableRandom dice, Content content, String species, Point point) {
         this.dice = dice;
         this.content = content;
         this.point = point;
         double targetMm = between(40, 120);
-        this.baseMm = targetMm * (point == Point.BASE_SHARE ? between(0.1, 0.8) : between(1, 1.2));
+        // Conifers may be bent at a base of six tenths, since they thicken on while they bend.
+        double thin = content.species(species).traits().groups().contains("conifer") ? 0.55 : 0.85;
+        this.baseMm = targetMm * (point == Point.BASE_SHARE ? between(0.1, thin) : between(1, 1.2));
         this.heightMm = baseMm * between(4.5, 6.5);
         put(Fact.TRUNK_BASE_MM, baseMm);
         put(Fact.TRUNK_TARGET_MM, targetMm);
@@ -59,7 +61,7 @@ final class DrawnTree {
     }
 
     static JudgementCase draw(SplittableRandom dice, Content content, String species, Point point) {
-        return new DrawnTree(dice, content, point).drawn(species);
+        return new DrawnTree(dice, content, species, point).drawn(species);
     }
 
     private JudgementCase drawn(String species) {
@@ -94,6 +96,7 @@ final class DrawnTree {
                 List.of(),
                 List.of(),
                 null,
+                Set.of(),
                 "",
                 "");
     }

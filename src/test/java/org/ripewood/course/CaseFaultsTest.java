@@ -100,6 +100,7 @@ class CaseFaultsTest {
                     verdicts: [HELD] | verdicts: [HOLD] | 25 | "HOLD" | one of READY, HELD
                     verdicts: [HELD] | verdicts: [READY] | 26 | reasons against what is to be READY | no reasons, or another verdict
                     vigour_index or load, | vigour_index or lode, | 26 | "lode" | the code of a reason.
+                    verdicts: [HELD] | stages: [styl] | 25 | "styl" | the code of a stage.
                     daysAgo: 50 | daysAgo: 150 | 23 | a reading 150 days ago | no reading before the wound was made
                     eye: student | eye: teacher | 18 | "teacher" | one of instructor, student
                     source: common practice, no source | source: it is common practice | 28 | it is common practice | short citation
