@@ -96,6 +96,7 @@ class PagesTest {
                         "/sessions/" + session.id());
         ofTeachers =
                 List.of(
+                        "/content",
                         "/agreement",
                         "/agreement?from=2020-01-01&unswayed=true",
                         "/courses/" + group.course().id(),
