@@ -143,7 +143,7 @@ class HouseRulesTest {
         PLAN.put("steps", with(TREE_ROOMS));
         PLAN.put("standing", with(TREE_ROOMS, "assess", "sessions", "steps"));
         // What teachers say of trees is derived and judged as trees are.
-        PLAN.put("cases", with(TREE_ROOMS, "standing"));
+        PLAN.put("cases", with(TREE_ROOMS, "steps", "standing"));
         PLAN.put("boards", with(TREE_ROOMS, "assess", "sessions", "steps", "standing"));
         PLAN.put("routes", with(TREE_ROOMS, "steps", "standing", "boards"));
         // A photo may be evidence for a step, so it stands above the steps.

@@ -22,6 +22,7 @@ import org.ripewood.records.TreeRecord;
 import org.ripewood.records.WorkDone;
 import org.ripewood.records.Wound;
 import org.ripewood.sites.Site;
+import org.ripewood.steps.TechniqueWork;
 import org.ripewood.trees.Tree;
 
 /** Writes the record a tree would have had if everything a case tells had been entered. */
@@ -126,7 +127,12 @@ final class CaseRecord {
 
     private void work(JudgementCase.Done done) {
         var technique = content.technique(done.technique());
-        var work = technique.work(day(done.daysAgo()), done.foliageShare(), done.rootShare());
+        var work =
+                TechniqueWork.of(
+                        technique,
+                        day(done.daysAgo()),
+                        done.foliageShare(),
+                        done.rootShare());
         works.add(new WorkDone(entry++, TREE, work, technique.startsClock(), INSTRUCTOR, null));
     }
 

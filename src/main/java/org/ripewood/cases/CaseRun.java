@@ -76,6 +76,7 @@ public final class CaseRun {
                 TreeState.of(
                         CaseRecord.of(told, content, place.site(), on),
                         content,
+                        species,
                         place.years().of(species.traits().habit(), species.baseCelsius()),
                         CallusPace.valueOf(species.callusPace().toUpperCase(Locale.ROOT)).belief());
         var subject =
