@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Rulebook;
 import org.ripewood.core.progress.TechniqueRule;
+import org.ripewood.core.route.Durations;
 import org.ripewood.platform.problems.Refused;
 
 /**
@@ -19,6 +20,7 @@ import org.ripewood.platform.problems.Refused;
  * @param lessons by code, by stage and order
  * @param pictures of lessons, by the name of their file
  * @param cases what teachers say of trees, topic by topic, by which the rules can be tried
+ * @param durations how long things take on a tree's route
  */
 public record Content(
         String revision,
@@ -31,6 +33,7 @@ public record Content(
         Map<String, LessonPicture> pictures,
         Map<String, Rubric> rubrics,
         List<JudgementCase> cases,
+        Durations durations,
         Rulebook rulebook) {
 
     /** A group of species that rules may name. */

@@ -13,6 +13,7 @@ import org.ripewood.core.progress.Criterion.Ages;
 import org.ripewood.core.progress.Criterion;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Rulebook;
+import org.ripewood.core.route.Durations;
 
 /** Makes content of files that were found faultless. */
 final class ContentBuilding {
@@ -43,10 +44,18 @@ final class ContentBuilding {
                 shelf.pictures(),
                 each(ContentKind.RUBRIC, ContentBuilding::rubric),
                 new CaseBuilding(shelf).cases(),
+                durations(),
                 Rulebook.compile(
                         techniques.values().stream().map(Technique::rule).toList(),
                         stages.stream().map(Stage::rule).toList(),
                         species.values().stream().map(Species::traits).toList()));
+    }
+
+    private Durations durations() {
+        return shelf.all(ContentKind.DURATIONS).values().stream()
+                .map(file -> RuleBuilding.durations(file.top()))
+                .findFirst()
+                .orElse(Durations.NONE);
     }
 
     private List<Stage> stages(Map<Fact, FactText> facts) {

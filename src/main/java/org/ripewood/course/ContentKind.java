@@ -8,6 +8,7 @@ enum ContentKind {
     GROUPS("groups", "groups.yaml", ""),
     STAGES("stages", "stages.yaml", ""),
     FACTS("facts", "facts.yaml", ""),
+    DURATIONS("durations", "durations.yaml", ""),
     SPECIES("species", "species/", ".yaml"),
     TECHNIQUE("technique", "techniques/", ".yaml"),
     LESSON("lesson", "lessons/", ".md"),

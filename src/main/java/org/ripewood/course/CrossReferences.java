@@ -35,6 +35,7 @@ final class CrossReferences {
                 .values()
                 .forEach(one -> techniqueCheck.checkStages(one.top()));
         new ClockCheck(shelf, faults).check();
+        checkDurations(species, techniques);
         TechniqueOrder.of(shelf).refuseCircles(faults);
         new LessonCheck(shelf, techniques, faults).check();
         var lessons = new Codes("lesson", shelf.codes(ContentKind.LESSON));
@@ -101,6 +102,37 @@ final class CrossReferences {
                     unit,
                     "\"%s\"".formatted(found),
                     "\"%s\", in which the rules reckon".formatted(fact.unit()));
+        }
+    }
+
+    /** How long things take, held against the techniques and the species there are. */
+    private void checkDurations(Codes species, Codes techniques) {
+        shelf.entries(ContentKind.DURATIONS, "changes")
+                .forEach(entry -> checkChange(entry, species, techniques));
+    }
+
+    private void checkChange(Part entry, Codes species, Codes techniques) {
+        entry.each("after").forEach(code -> techniques.check(code, faults));
+        entry.each("species").forEach(code -> species.check(code, faults));
+        var fact = FactCheck.fact(entry);
+        if (fact != null && entry.has("each") && fact.kind() != Fact.Kind.NUMBER) {
+            faults.add(
+                    entry.at("each"),
+                    "each for %s, which is no number".formatted(fact.code()),
+                    "no each, since it is so or not");
+        }
+        checkOrder(entry.at("seasons"));
+    }
+
+    private void checkOrder(Part seasons) {
+        double low = seasons.number("low");
+        double usual = seasons.number("usual");
+        double high = seasons.number("high");
+        if (low > usual || usual > high) {
+            faults.add(
+                    seasons,
+                    "low %s, usual %s, high %s".formatted(low, usual, high),
+                    "low at most usual, and usual at most high");
         }
     }
 

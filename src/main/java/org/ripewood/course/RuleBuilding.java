@@ -14,9 +14,13 @@ import org.ripewood.core.progress.SeasonRule;
 import org.ripewood.core.progress.StageRule;
 import org.ripewood.core.progress.Strength;
 import org.ripewood.core.progress.WorkClock;
+import org.ripewood.core.route.Durations;
+import org.ripewood.core.route.Seasons;
+import org.ripewood.core.route.SlowChange;
+import org.ripewood.core.route.Spread;
 import org.ripewood.core.season.StageRange;
 
-/** Makes conditions, criteria and seasons of what a technique's file says. */
+/** Makes conditions, criteria, seasons and durations of what files say. */
 final class RuleBuilding {
 
     private RuleBuilding() {}
@@ -127,5 +131,34 @@ final class RuleBuilding {
 
     private static Fact fact(Part test) {
         return Fact.find(test.requireText("fact")).orElseThrow();
+    }
+
+    /** How long things take on a route. */
+    static Durations durations(Part file) {
+        return new Durations(
+                file.each("changes").stream().map(RuleBuilding::change).toList(),
+                spread(file.at("spread")));
+    }
+
+    private static SlowChange change(Part entry) {
+        return new SlowChange(
+                fact(entry),
+                Set.copyOf(entry.texts("after")),
+                Set.copyOf(entry.texts("species")),
+                Set.copyOf(entry.texts("groups")),
+                entry.has("each") ? entry.number("each") : 0,
+                seasons(entry.at("seasons")));
+    }
+
+    private static Seasons seasons(Part seasons) {
+        return new Seasons(seasons.number("low"), seasons.number("usual"), seasons.number("high"));
+    }
+
+    private static Spread spread(Part spread) {
+        return new Spread(
+                spread.number("seasonDays"),
+                spread.number("recovery"),
+                spread.number("missed"),
+                spread.number("lateDays"));
     }
 }

@@ -3,15 +3,11 @@ package org.ripewood.routes;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
-import java.util.HashMap;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.core.progress.Fact;
 import org.ripewood.core.route.Route;
 import org.ripewood.core.route.TreeRoute;
 import org.ripewood.course.Content;
 import org.ripewood.course.Stage;
-import org.ripewood.course.Technique;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.platform.problems.Suggestion;
@@ -26,9 +22,6 @@ import org.ripewood.standing.TreeOnDay;
  */
 @ApplicationScoped
 public class RouteMaker {
-
-    /** As course content names clocks, without what their facts have in front. */
-    private static final String CLOCK = "days_since_";
 
     private static final int MOST_SHOWN = 40;
 
@@ -51,8 +44,7 @@ public class RouteMaker {
         var route =
                 TreeRoute.simulate(
                         content.rulebook(),
-                        content.techniques().values().stream().map(Technique::rule).toList(),
-                        clocks(content),
+                        RouteRulesOfContent.of(content),
                         tree.subject(),
                         on,
                         stage.order(),
@@ -66,17 +58,7 @@ public class RouteMaker {
         return 31L * content.revision().hashCode() + treeId;
     }
 
-    private static Map<String, Fact> clocks(Content content) {
-        var clocks = new HashMap<String, Fact>();
-        for (var technique : content.techniques().values()) {
-            var clock = technique.startsClock();
-            if (clock != null) {
-                Fact.find(CLOCK + clock).ifPresent(fact -> clocks.put(technique.code(), fact));
-            }
-        }
-        return clocks;
-    }
-
+    /** The goal nobody has asked for another: the stage after the tree's own. */
     private static Stage next(TreeOnDay tree) {
         int next = tree.stage().order() + 1;
         var stages = tree.content().stages();

@@ -479,7 +479,28 @@ class ContentFaultsTest {
                         "code: tropical\n",
                         "\u0001",
                         "\"tropical\" a second time",
-                        "each code once"));
+                        "each code once"),
+                new Edit(
+                        "durations.yaml",
+                        "after: [wiring_primary, guy_wiring]",
+                        "after: [wiring_primari, guy_wiring]",
+                        "after: [wiring_primari,",
+                        "\"wiring_primari\"",
+                        "the code of a technique. Maybe “wiring_primary”."),
+                new Edit(
+                        "durations.yaml",
+                        "seasons: {low: 1, usual: 1.5, high: 2.5}",
+                        "seasons: {low: 2, usual: 1.5, high: 2.5}",
+                        "seasons: {low: 2,",
+                        "low 2.0, usual 1.5, high 2.5",
+                        "low at most usual, and usual at most high"),
+                new Edit(
+                        "durations.yaml",
+                        "    after: [heavy_bending]\n",
+                        "    after: [heavy_bending]\n    each: 1\n",
+                        "each: 1",
+                        "each for branches_hold, which is no number",
+                        "no each, since it is so or not"));
     }
 
     /** One answer to each when: clocks stand once, and techniques keep to them. */

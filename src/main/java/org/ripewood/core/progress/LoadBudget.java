@@ -33,7 +33,7 @@ public final class LoadBudget {
      *
      * @param load up to {@link #MOST}
      */
-    static double vigourFor(double load) {
+    public static double vigourFor(double load) {
         return load <= LEAST ? 0 : MIDDLING_VIGOUR + (load - MIDDLE) / PER_VIGOUR;
     }
 }

@@ -68,4 +68,9 @@ public record Subject(
             StageClock stages) {
         this(traits, facts, ledger, signedOff, skills, stages, Forecasts.NONE);
     }
+
+    /** The same tree, were its facts these. */
+    public Subject with(Facts changed) {
+        return new Subject(traits, changed, ledger, signedOff, skills, stages, forecasts, growing);
+    }
 }

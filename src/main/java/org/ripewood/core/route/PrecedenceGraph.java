@@ -10,6 +10,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.season.Outlook;
 
@@ -78,7 +79,34 @@ final class PrecedenceGraph {
                 }
             }
         }
+        arrows.addAll(stageByStage(turns));
         return new PrecedenceGraph(List.copyOf(turns), List.copyOf(arrows));
+    }
+
+    /**
+     * From every turn that takes its place in the order of the stages to those of the next such
+     * stage; through them it holds for later stages too. What {@code after} has put the other way
+     * round stays so.
+     */
+    private static List<Arrow> stageByStage(List<Turn> turns) {
+        var byStage = new TreeMap<Integer, List<Integer>>();
+        for (int i = 0; i < turns.size(); i++) {
+            var step = turns.get(i).step();
+            if (step.inTurn()) {
+                byStage.computeIfAbsent(step.stageOrder(), any -> new ArrayList<>()).add(i);
+            }
+        }
+        var arrows = new ArrayList<Arrow>();
+        List<Integer> before = List.of();
+        for (var stage : byStage.values()) {
+            for (int from : before) {
+                stage.stream()
+                        .filter(to -> from < to && turns.get(to).number() == 1)
+                        .forEach(to -> arrows.add(new Arrow(from, to, 0, null)));
+            }
+            before = stage;
+        }
+        return arrows;
     }
 
     /** A step's own waits, and what is left of time that already runs since work done before. */

@@ -23,7 +23,11 @@ final class RandomDraw {
     private final double[] normal;
     private final boolean[] ofLag;
 
-    RandomDraw(PrecedenceGraph network, YearsAhead terrain, long seed) {
+    /** What years and people are like. */
+    final YearsOfDraw years;
+
+    RandomDraw(PrecedenceGraph network, YearsAhead terrain, Spread spread, long seed) {
+        years = new YearsOfDraw(network, terrain, spread, seed);
         firstWait = new int[network.turns.size() + 1];
         for (int i = 0; i < network.turns.size(); i++) {
             waits.addAll(network.turns.get(i).waits());
@@ -74,6 +78,7 @@ final class RandomDraw {
 
     /** Draws anew. */
     void next(int draw) {
+        years.next(draw);
         for (int i = 0; i < streams.length; i++) {
             uniform[i] = Chance.uniform(streams[i], draw);
             normal[i] = ofLag[i] ? Chance.normal(uniform[i]) : 0;

@@ -33,6 +33,7 @@ final class RecoveryState {
     private final double[] loadStress;
     private final double[] loadRecovery;
     private final int[] loadBy;
+    private double drawnPace = 1;
     private int loads;
     private final double pace;
     private int lastHeavyDay;
@@ -72,11 +73,16 @@ final class RecoveryState {
         heavyBy = new int[terrain.seasons()];
         taken = new double[KINDS * terrain.seasons()];
         takenBy = new int[taken.length];
-        clear();
+        clear(1);
     }
 
-    /** Back to the first day of the route. */
-    void clear() {
+    /**
+     * Back to the first day of the route.
+     *
+     * @param recovery how fast the tree recovers this time against what is usual, above 0
+     */
+    void clear(double recovery) {
+        drawnPace = recovery;
         loads = pastLoads;
         lastHeavyDay = pastHeavyDay;
         lastHeavyGrowth = pastHeavyGrowth;
@@ -177,10 +183,10 @@ final class RecoveryState {
             double load = 0;
             double slope = 0;
             for (int i = 0; i < loads; i++) {
-                double share = 1 - (growth - loadAt[i]) / loadRecovery[i];
+                double share = 1 - drawnPace * (growth - loadAt[i]) / loadRecovery[i];
                 if (share > 0) {
                     load += loadStress[i] * share;
-                    slope += loadStress[i] / loadRecovery[i];
+                    slope += drawnPace * loadStress[i] / loadRecovery[i];
                 }
             }
             if (load <= room + LOAD_SLACK) {
@@ -195,7 +201,7 @@ final class RecoveryState {
     int loadedBy(int day) {
         double growth = terrain.growth(day);
         for (int i = loads - 1; i >= 0; i--) {
-            if (growth - loadAt[i] < loadRecovery[i]) {
+            if (drawnPace * (growth - loadAt[i]) < loadRecovery[i]) {
                 return loadBy[i];
             }
         }

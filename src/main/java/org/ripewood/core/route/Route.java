@@ -1,6 +1,7 @@
 package org.ripewood.core.route;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -89,10 +90,12 @@ public record Route(
      * Something taken for granted.
      *
      * @param code of the step
+     * @param fact what is waited for, as {@link Wait} names it
      * @param key of the wait
      * @param because why nothing can be said
      */
-    public record Unsaid(String code, String key, String because, Wait.Assumption assumption) {}
+    public record Unsaid(
+            String code, String fact, String key, String because, Wait.Assumption assumption) {}
 
     public Route {
         steps = List.copyOf(steps);
@@ -137,7 +140,7 @@ public record Route(
         }
         var network = PrecedenceGraph.towards(goalStageOrder, steps);
         var terrain = new YearsAhead(start);
-        var draw = new RandomDraw(network, terrain, seed);
+        var draw = new RandomDraw(network, terrain, start.spread(), seed);
         var walk = new SimulationRun(start, network, terrain, draw);
         var tally = new Tally(network, draw, draws);
         for (int number = 0; number < draws; number++) {
@@ -145,6 +148,13 @@ public record Route(
             tally.count(walk, number);
         }
         return new RouteSummary(network, terrain, draw, tally).route(goalStageOrder, draws, seed);
+    }
+
+    /** The same with more that was taken for granted. */
+    Route alsoUnsaid(List<Unsaid> more) {
+        var all = new ArrayList<>(unsaid);
+        all.addAll(more);
+        return new Route(from, goalStageOrder, goal, steps, chain, waitings, all, draws, seed);
     }
 
     /** The next turn of a step, if it is still ahead. */

@@ -13,13 +13,20 @@ import org.ripewood.core.season.StageClock;
  * @param loadBudget the load the tree may carry at once; a step that asks for more by itself is let
  *     through alone, since the tree's strength has to rise for it first
  * @param stages the tree's growth stage by day
+ * @param spread how much years, recovery and people differ from what is usual
  */
-public record RouteStart(LocalDate on, WorkLedger ledger, double loadBudget, StageClock stages) {
+public record RouteStart(
+        LocalDate on, WorkLedger ledger, double loadBudget, StageClock stages, Spread spread) {
 
     public RouteStart {
         if (!(loadBudget > 0 && Double.isFinite(loadBudget))) {
             throw new IllegalArgumentException(
                     "the load budget must be above 0, found " + loadBudget);
         }
+    }
+
+    /** A route on which all years are alike and everything is done on its first day. */
+    public RouteStart(LocalDate on, WorkLedger ledger, double loadBudget, StageClock stages) {
+        this(on, ledger, loadBudget, stages, Spread.NONE);
     }
 }

@@ -25,6 +25,8 @@ import org.ripewood.core.progress.TechniqueRule;
  * @param doneOn the day it was last signed off; null when it never was
  * @param turns how often it has yet to be done; 0 when it is done or not needed
  * @param repeatAfterDays days between its turns
+ * @param inTurn whether it takes its place in the order of the stages: it does not begin before all
+ *     such steps of earlier stages that are ahead are done, and those of later stages wait for it
  */
 public record RouteStep(
         String code,
@@ -39,7 +41,8 @@ public record RouteStep(
         List<Lag> lags,
         @Nullable LocalDate doneOn,
         int turns,
-        int repeatAfterDays) {
+        int repeatAfterDays,
+        boolean inTurn) {
 
     /** All growth stages: no season is better than another. */
     public static final Set<Integer> ANY_TIME =
@@ -88,7 +91,8 @@ public record RouteStep(
                 List.of(),
                 null,
                 1,
-                0);
+                0,
+                false);
     }
 
     boolean heavy() {

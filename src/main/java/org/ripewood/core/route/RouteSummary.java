@@ -190,6 +190,7 @@ final class RouteSummary {
                     unsaid.add(
                             new Route.Unsaid(
                                     turn.step().code(),
+                                    wait.fact(),
                                     wait.key(),
                                     nothing.because(),
                                     wait.ifUnsaid()));

@@ -17,6 +17,7 @@ final class SimulationRun {
     private final YearsAhead terrain;
     private final RandomDraw draw;
     private final RecoveryState toll;
+    private final WindowsOfDraw windows;
     private final RouteStep[] steps;
     private final boolean[] heavy;
     private final int[][] nextOpen;
@@ -51,6 +52,7 @@ final class SimulationRun {
     SimulationRun(RouteStart start, PrecedenceGraph network, YearsAhead terrain, RandomDraw draw) {
         this.terrain = terrain;
         this.draw = draw;
+        windows = new WindowsOfDraw(terrain, draw.years);
         steps = network.turns.stream().map(PrecedenceGraph.Turn::step).toArray(RouteStep[]::new);
         int n = steps.length;
         toll = new RecoveryState(start, terrain, n);
@@ -87,7 +89,7 @@ final class SimulationRun {
     /** Goes through the years once. */
     void go(int number) {
         draw.next(number);
-        toll.clear();
+        toll.clear(draw.years.recovery());
         done = 0;
         Arrays.fill(blockedUntil, 0);
         System.arraycopy(arrowsTo, 0, ahead, 0, ahead.length);
@@ -187,17 +189,27 @@ final class SimulationRun {
         }
     }
 
-    /** The first day a turn could be done on, as things stand. */
+    /** The day a turn is done on, as things stand; what decides it is noted. */
     private int soonest(int turn) {
-        var step = steps[turn];
         settle(turn, base[turn], baseCause[turn], baseBy[turn]);
-        int at = base[turn];
+        int first = free(turn, base[turn]);
+        if (first != YearsAhead.NEVER && draw.years.missed(turn)) {
+            first = free(turn, windows.shutAfter(nextOpen[turn], first));
+        }
+        return first == YearsAhead.NEVER
+                ? first
+                : windows.later(nextOpen[turn], first, draw.years.late(turn));
+    }
+
+    /** The first day from one on with an open window on which earlier works let a turn be. */
+    private int free(int turn, int from) {
+        int at = from;
         while (at < terrain.days) {
-            at = nextOpen[turn][at];
+            at = windows.open(nextOpen[turn], at);
             if (at == YearsAhead.NEVER) {
                 return at;
             }
-            int moved = held(turn, step, at);
+            int moved = held(turn, steps[turn], at);
             if (moved == at) {
                 return at;
             }

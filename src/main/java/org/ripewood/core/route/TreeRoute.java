@@ -1,130 +1,172 @@
 package org.ripewood.core.route;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.DoseRule;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.LoadBudget;
-import org.ripewood.core.progress.Opening;
-import org.ripewood.core.progress.Openings;
-import org.ripewood.core.progress.Reason;
-import org.ripewood.core.progress.Requirement;
 import org.ripewood.core.progress.Rulebook;
-import org.ripewood.core.progress.Standing;
+import org.ripewood.core.progress.StageStanding;
 import org.ripewood.core.progress.Subject;
-import org.ripewood.core.progress.TechniqueRule;
 import org.ripewood.core.progress.Truth;
-import org.ripewood.core.progress.Verdict;
 import org.ripewood.core.season.Outlook;
 
 /**
  * The route of a tree as the rulebook judges it today.
  *
- * <p>A criterion that is not met waits for its own outlook; what nobody has looked at lately is
- * assumed to be found met; what cannot be forecast, and skills, are assumed to be there at the
- * start of the next growing season. All of that is told in {@link Route#unsaid}. Order, load,
- * quiet, heavy works, doses and seasons are simulated. Criteria that are met today are taken to
- * stay so, but for clocks: days since a work that comes first on this route begin with it.
+ * <p>On it are the steps that are needed today and those their work makes needed. A step that
+ * changes a fact comes before those that need the fact, and no step begins while one of an earlier
+ * stage is ahead or has not had its effect. What growing brings waits for its forecast; what only
+ * work and time change takes the growing seasons that the content says, from the work on. What
+ * nobody has looked at lately is assumed to be found met, and a work not to be needed; what nothing
+ * is said of, and skills, to be there at the start of the next growing season. All of that is told
+ * in {@link Route#unsaid}. Load, quiet, heavy works, doses and seasons are simulated, and so are
+ * clocks: days since a work that comes first on this route begin with it.
  */
 public final class TreeRoute {
 
     /** The vigour taken for the budget of loads where it is not known: a middling tree. */
     private static final double MIDDLING_VIGOUR = 50;
 
-    private final Map<String, TechniqueRule> rules;
-    private final Map<String, Fact> clocks;
+    /** The key of the reason that asks whether a technique is needed. */
+    private static final String NEEDED = "needed";
+
+    private final RouteRules rules;
     private final Subject subject;
-    private final Openings openings;
+    private final LocalDate on;
+    private final List<StepAhead> ahead;
+    private final StepDemands demands;
+    private final FactWorks works;
+    private final StepOrder order;
 
     private TreeRoute(
-            Collection<TechniqueRule> techniques,
-            Map<String, Fact> clocks,
+            RouteRules rules,
             Subject subject,
-            Openings openings) {
-        this.rules =
-                techniques.stream()
-                        .collect(Collectors.toMap(TechniqueRule::code, Function.identity()));
-        this.clocks = clocks;
+            LocalDate on,
+            List<StageStanding> stages,
+            List<StepAhead> ahead) {
+        this.rules = rules;
         this.subject = subject;
-        this.openings = openings;
+        this.on = on;
+        this.ahead = ahead;
+        demands = new StepDemands(subject, on, stages, ahead);
+        works = new FactWorks(rules.durations(), subject.traits());
+        order = new StepOrder(ahead);
+        putInOrder();
     }
 
     /**
      * Simulates a tree's way to a goal stage; see {@link Route#simulate} for method and limits.
      *
-     * @param techniques those the rulebook was compiled from
-     * @param clocks technique code to the fact whose days its work begins anew
      * @throws IllegalArgumentException when the species is not in the rulebook, or draws are out of
      *     range
      */
     public static Route simulate(
             Rulebook rulebook,
-            Collection<TechniqueRule> techniques,
-            Map<String, Fact> clocks,
+            RouteRules rules,
             Subject subject,
             LocalDate on,
             int goalStageOrder,
             int draws,
             long seed) {
         var openings = rulebook.openings(subject, on);
-        var tree = new TreeRoute(techniques, clocks, subject, openings);
+        var all = StepsAhead.of(rulebook, rules, subject, on, openings);
+        var spared =
+                all.stream().filter(step -> StepsAhead.isTakenNotToBeNeeded(step, all)).toList();
+        var ahead = all.stream().filter(step -> !spared.contains(step)).toList();
+        var tree = new TreeRoute(rules, subject, on, openings.stages(), ahead);
         double vigour = subject.facts().number(Fact.VIGOUR_INDEX);
         double budget = LoadBudget.of(Double.isNaN(vigour) ? MIDDLING_VIGOUR : vigour);
-        return Route.simulate(
-                new RouteStart(on, subject.ledger(), budget, subject.stages()),
-                tree.steps(),
-                goalStageOrder,
-                draws,
-                seed);
+        var start =
+                new RouteStart(
+                        on, subject.ledger(), budget, subject.stages(), rules.durations().spread());
+        var route = Route.simulate(start, tree.steps(), goalStageOrder, draws, seed);
+        return route.alsoUnsaid(
+                spared.stream()
+                        .filter(step -> step.stage() <= goalStageOrder)
+                        .map(TreeRoute::takenNotToBeNeeded)
+                        .toList());
+    }
+
+    private static Route.Unsaid takenNotToBeNeeded(StepAhead step) {
+        return new Route.Unsaid(
+                step.code(),
+                NEEDED,
+                NEEDED,
+                "Whether the tree needs it is not known.",
+                Wait.Assumption.MET_WHEN_LOOKED_AT);
+    }
+
+    /** What has to come about first, then what would be lost, then the rest. */
+    private void putInOrder() {
+        for (var pass : Pass.values()) {
+            for (var step : ahead) {
+                for (var demand : demands.of(step)) {
+                    ahead.stream()
+                            .filter(other -> pass.takes(demand, works.of(other, demand)))
+                            .filter(other -> !isBroughtBefore(demand, other, step))
+                            .forEach(other -> order.put(other, step));
+                }
+            }
+        }
+    }
+
+    /** What a step of an earlier stage brings need not wait for one of the same stage. */
+    private boolean isBroughtBefore(Demand demand, StepAhead other, StepAhead step) {
+        return other.stage() == step.stage()
+                && works.of(other, demand) == FactWorks.Kind.BRINGS
+                && ahead.stream()
+                        .filter(first -> first.stage() < step.stage())
+                        .anyMatch(first -> works.of(first, demand) == FactWorks.Kind.BRINGS);
+    }
+
+    private enum Pass {
+        UNMET,
+        LOST,
+        REST;
+
+        boolean takes(Demand demand, FactWorks.Kind does) {
+            return switch (this) {
+                case UNMET ->
+                        demand.truth() != Truth.YES
+                                && does != FactWorks.Kind.NOTHING
+                                && does != FactWorks.Kind.LOSES;
+                case LOST -> does == FactWorks.Kind.LOSES;
+                case REST -> does != FactWorks.Kind.NOTHING;
+            };
+        }
     }
 
     private List<RouteStep> steps() {
-        var steps = new ArrayList<RouteStep>();
-        for (var standing : openings.standings()) {
-            var rule = rules.get(standing.technique());
-            if (rule != null) {
-                steps.add(step(rule, standing));
-            }
-        }
-        return steps;
+        return ahead.stream().map(this::step).toList();
     }
 
-    private RouteStep step(TechniqueRule rule, Standing standing) {
-        var settled =
-                standing.verdict() == Verdict.DONE || standing.verdict() == Verdict.NOT_NEEDED;
-        var waits = new ArrayList<Wait>();
-        var lags = new ArrayList<Lag>();
+    private RouteStep step(StepAhead step) {
+        var rule = step.rule();
         var open = rule.season().openStages(subject.traits(), subject.place());
-        if (!settled) {
-            openings.of(rule.code())
-                    .ifPresent(opening -> opening.waits().forEach(wait -> add(waits, wait)));
-            lags.addAll(lags(rule, standing));
-            if (open.isEmpty()) {
-                waits.add(flowers());
-            }
+        var first = ahead.stream().filter(other -> order.precedes(other, step)).toList();
+        var found = new StepWaits(subject, on, rules.durations(), works, first, step);
+        demands.of(step).forEach(found::add);
+        found.addOthers();
+        if (open.isEmpty()) {
+            found.waits.add(flowers());
         }
         return new RouteStep(
                 rule.code(),
                 rule.stageOrder(),
-                rule.after(),
+                order.before(step),
                 open.isEmpty() ? RouteStep.ANY_TIME : open,
                 rule.stress(),
                 rule.recoveryDays(),
                 rule.quietDaysBefore(),
                 dose(rule.dose()),
-                waits,
-                lags,
-                subject.signedOff().get(rule.code()),
-                settled ? 0 : 1,
-                0);
+                found.waits,
+                found.lags,
+                null,
+                1,
+                0,
+                true);
     }
 
     private static Wait flowers() {
@@ -133,53 +175,6 @@ public final class TreeRoute {
                 "season",
                 new Outlook.Unsaid("Its season goes by the flowers, which are not forecast."),
                 Wait.Assumption.MET_NEXT_SEASON);
-    }
-
-    private static void add(List<Wait> waits, Opening.Wait wait) {
-        var reason = wait.reason();
-        var assumption =
-                reason.truth() == Truth.UNKNOWN
-                        ? Wait.Assumption.MET_WHEN_LOOKED_AT
-                        : Wait.Assumption.MET_NEXT_SEASON;
-        if (reason instanceof Reason.OfCriterion criterion) {
-            var fact = criterion.criterion().fact().code();
-            waits.add(new Wait(fact, reason.key(), wait.outlook(), assumption));
-        } else if (!(reason instanceof Reason.OfOrder)
-                && wait.outlook() instanceof Outlook.Unsaid) {
-            waits.add(new Wait(reason.key(), reason.key(), wait.outlook(), assumption));
-        }
-    }
-
-    /** Clocks that a technique before this one begins anew. */
-    private List<Lag> lags(TechniqueRule rule, Standing standing) {
-        var before = before(rule, new HashSet<>());
-        var lags = new ArrayList<Lag>();
-        for (var reason : standing.reasons()) {
-            if (reason instanceof Reason.OfCriterion criterion
-                    && criterion.required() instanceof Requirement.AtLeast least) {
-                for (var code : before) {
-                    if (clocks.get(code) == criterion.criterion().fact()) {
-                        int days = (int) Math.min(Lag.LONGEST_DAYS, Math.ceil(least.bound()));
-                        lags.add(
-                                Lag.sure(
-                                        code,
-                                        criterion.criterion().fact().code(),
-                                        Math.max(0, days)));
-                    }
-                }
-            }
-        }
-        return lags;
-    }
-
-    private Set<String> before(TechniqueRule rule, Set<String> found) {
-        for (var code : rule.after()) {
-            var other = rules.get(code);
-            if (found.add(code) && other != null) {
-                before(other, found);
-            }
-        }
-        return found;
     }
 
     /** A tree may bear less than the technique's own limit, or more. */

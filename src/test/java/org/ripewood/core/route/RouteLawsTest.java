@@ -69,6 +69,26 @@ class RouteLawsTest {
     }
 
     @Test
+    void noStepInTurnIsDoneBeforeOneOfAnEarlierStage() {
+        for (long seed = 0; seed < CASES; seed++) {
+            var random = new RandomWays(seed);
+            var steps = random.steps(20, true);
+            steps.forEach(step -> step.inTurn = random.random.nextInt(4) > 0);
+            var route = route(steps, DRAWS, seed);
+            for (var late : steps) {
+                for (var early : steps) {
+                    if (early.inTurn && late.inTurn && early.stageOrder < late.stageOrder) {
+                        assertNotEarlier(
+                                when(route, late.code),
+                                when(route, early.code),
+                                "seed %d: %s before %s".formatted(seed, late.code, early.code));
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
     void oneWaitMoreNeverMakesAStepEarlier() {
         for (long seed = 0; seed < CASES; seed++) {
             var random = new RandomWays(seed);

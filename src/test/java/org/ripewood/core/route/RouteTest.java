@@ -270,4 +270,32 @@ class RouteTest {
                                         Ways.MONTHS))
                 .hasMessageContaining("NaN");
     }
+
+    @Test
+    void laterStagesWaitForAllOfTheEarlierOnes() {
+        var chop = new StepOf("chop").open(5, 5);
+        var repot = new StepOf("repot").open(9, 9);
+        var wire = new StepOf("wire");
+        wire.stageOrder = 2;
+        var show = new StepOf("show");
+        show.stageOrder = 4;
+        var care = new StepOf("care");
+        care.stageOrder = 4;
+        List.of(chop, repot, wire, show).forEach(step -> step.inTurn = true);
+        var route = sure(show, wire, chop, repot, care);
+        assertThat(likely(route, "wire")).isEqualTo(day(2025, 9, 1));
+        assertThat(likely(route, "show")).isEqualTo(day(2025, 9, 1));
+        assertThat(likely(route, "care")).isEqualTo(DAY);
+    }
+
+    /** What {@code after} says the other way round stays so, and is no circle. */
+    @Test
+    void anOrderAgainstTheStagesStands() {
+        var early = new StepOf("early", "late");
+        var late = new StepOf("late").open(5, 5);
+        late.stageOrder = 2;
+        early.inTurn = true;
+        late.inTurn = true;
+        assertThat(likely(sure(early, late), "early")).isEqualTo(day(2025, 5, 1));
+    }
 }

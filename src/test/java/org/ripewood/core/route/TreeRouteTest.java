@@ -8,6 +8,7 @@ import static org.ripewood.core.route.Ways.likely;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -43,6 +44,9 @@ class TreeRouteTest {
     private final List<TechniqueRule> rules = new ArrayList<>();
     private final List<Evidence> evidence = new ArrayList<>();
     private final Map<String, LocalDate> signedOff = new HashMap<>();
+    private final Map<String, List<Effect>> effects = new HashMap<>();
+    private final Set<String> wounding = new HashSet<>();
+    private Durations durations = Durations.NONE;
 
     /** March and April, in the months the tests take for stages. */
     private static final SeasonRule SPRING =
@@ -99,8 +103,12 @@ class TreeRouteTest {
                         forecasts);
         return TreeRoute.simulate(
                 Rulebook.compile(rules, List.of(MAPLE)),
-                rules,
-                Map.of("repot", Fact.DAYS_SINCE_ROOT_WORK),
+                new RouteRules(
+                        rules,
+                        Map.of("repot", Fact.DAYS_SINCE_ROOT_WORK),
+                        effects,
+                        wounding,
+                        durations),
                 subject,
                 DAY,
                 3,
@@ -148,7 +156,8 @@ class TreeRouteTest {
                                 LocalDate.of(2027, 3, 1),
                                 LocalDate.of(2028, 3, 1),
                                 LocalDate.of(2030, 3, 1)));
-        assertThat(likely(route, "fine")).isEqualTo(LocalDate.of(2025, 3, 1));
+        // a later stage waits for all of the one before
+        assertThat(likely(route, "fine")).isEqualTo(LocalDate.of(2026, 3, 1));
         assertThat(route.unsaid())
                 .extracting(Route.Unsaid::code, Route.Unsaid::assumption)
                 .containsExactly(tuple("fine", Wait.Assumption.MET_WHEN_LOOKED_AT));
@@ -164,5 +173,91 @@ class TreeRouteTest {
         assertThat(likely(route, "wire")).isEqualTo(LocalDate.of(2026, 3, 1));
         assertThat(route.find("wire").orElseThrow().assumed()).isTrue();
         assertThat(route.unsaid().get(0).because()).contains("vigour_index");
+    }
+
+    /** Works that change nothing but what is said of them, one after the other in a stage. */
+    private void bulge() {
+        saw(Fact.VIGOUR_INDEX, 80);
+        evidence.add(
+                new Evidence(
+                        Fact.REVERSE_TAPER, Value.of(true), DAY, Source.INSTRUCTOR, "somebody", 2));
+        rule("a_wire", 1, 0, criterion(Fact.REVERSE_TAPER, new Requirement.Is(Value.of(false))));
+        rule("thin", 1, 0, criterion(Fact.VIGOUR_INDEX, new Requirement.AtLeast(60)));
+    }
+
+    @Test
+    void aWorkThatBringsAFactComesBeforeWhatNeedsIt() {
+        bulge();
+        effects.put("thin", List.of(new Effect(Fact.REVERSE_TAPER, Value.of(false))));
+        var route = route();
+        assertThat(route.steps()).extracting(Route.Step::code).containsExactly("thin", "a_wire");
+        assertThat(route.unsaid()).isEmpty();
+        assertThat(likely(route, "a_wire")).isEqualTo(LocalDate.of(2025, 3, 1));
+    }
+
+    @Test
+    void whatAWorkBringsInTimeTakesItsSeasons() {
+        bulge();
+        durations =
+                new Durations(
+                        List.of(
+                                new SlowChange(
+                                        Fact.REVERSE_TAPER,
+                                        Set.of("thin"),
+                                        Set.of(),
+                                        Set.of(),
+                                        0,
+                                        new Seasons(2, 2, 2))),
+                        Spread.NONE);
+        var route = route();
+        assertThat(likely(route, "thin")).isEqualTo(LocalDate.of(2025, 3, 1));
+        // 731 days later is 2 March 2027, in the window
+        assertThat(likely(route, "a_wire")).isEqualTo(LocalDate.of(2027, 3, 2));
+        assertThat(route.unsaid()).isEmpty();
+    }
+
+    /** Ten points of vigour a season, and two tens are missing. */
+    @Test
+    void strengthComesBackBySeasons() {
+        saw(Fact.VIGOUR_INDEX, 42);
+        rule("wire", 1, 0, criterion(Fact.VIGOUR_INDEX, new Requirement.AtLeast(60)));
+        durations =
+                new Durations(
+                        List.of(
+                                new SlowChange(
+                                        Fact.VIGOUR_INDEX,
+                                        Set.of(),
+                                        Set.of(),
+                                        Set.of(),
+                                        10,
+                                        new Seasons(1, 1, 1))),
+                        Spread.NONE);
+        var route = route();
+        // 731 days after New Year 2025 is New Year 2027; the window opens in March
+        assertThat(likely(route, "wire")).isEqualTo(LocalDate.of(2027, 3, 1));
+        assertThat(route.unsaid()).isEmpty();
+    }
+
+    @Test
+    void aWoundStillToBeMadeIsWaitedFor() {
+        saw(Fact.VIGOUR_INDEX, 80);
+        saw(Fact.LARGEST_OPENING_MM, 0);
+        rule("chop", 1, 7, criterion(Fact.VIGOUR_INDEX, new Requirement.AtLeast(60)));
+        rule("wire", 2, 0, criterion(Fact.LARGEST_OPENING_MM, new Requirement.AtMost(8)));
+        wounding.add("chop");
+        durations =
+                new Durations(
+                        List.of(
+                                new SlowChange(
+                                        Fact.LARGEST_OPENING_MM,
+                                        Set.of(),
+                                        Set.of(),
+                                        Set.of(),
+                                        0,
+                                        new Seasons(3, 3, 3))),
+                        Spread.NONE);
+        assertThat(likely(route(), "wire")).isEqualTo(LocalDate.of(2028, 3, 1));
+        wounding.clear();
+        assertThat(likely(route(), "wire")).isEqualTo(LocalDate.of(2025, 3, 1));
     }
 }

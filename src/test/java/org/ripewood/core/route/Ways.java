@@ -50,6 +50,7 @@ final class Ways {
         @Nullable LocalDate doneOn;
         int turns = 1;
         int repeatAfterDays;
+        boolean inTurn;
 
         StepOf(String code, String... after) {
             this.code = code;
@@ -90,7 +91,8 @@ final class Ways {
                     lags,
                     doneOn,
                     turns,
-                    repeatAfterDays);
+                    repeatAfterDays,
+                    inTurn);
         }
     }
 
