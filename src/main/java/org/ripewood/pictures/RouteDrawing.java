@@ -15,6 +15,7 @@ import org.ripewood.core.season.Outlook;
  * @param reached when the goal is likely to be reached
  * @param stages in the order they are passed
  * @param waitsLongestFor what holds the tree up longest, in words; empty when nothing does
+ * @param assumed whether {@code reached} hangs on something taken for granted
  */
 public record RouteDrawing(
         String tree,
@@ -23,7 +24,8 @@ public record RouteDrawing(
         LocalDate today,
         Outlook reached,
         List<Stage> stages,
-        String waitsLongestFor) {
+        String waitsLongestFor,
+        boolean assumed) {
 
     /** A stage and its steps, in the order they are told. */
     public record Stage(String title, List<Step> steps) {
@@ -38,8 +40,10 @@ public record RouteDrawing(
      * @param when already, when it is done
      * @param critical whether a delay of it delays the goal
      * @param waitsFor what it waits for, in words; empty when for nothing
+     * @param assumed whether it hangs on something taken for granted
      */
-    public record Step(String title, Outlook when, boolean critical, String waitsFor) {}
+    public record Step(
+            String title, Outlook when, boolean critical, String waitsFor, boolean assumed) {}
 
     public RouteDrawing {
         if (!(Math.abs(latitudeDegrees) <= 90)) {

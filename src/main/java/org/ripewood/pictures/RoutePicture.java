@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.ripewood.core.season.Outlook;
+import org.ripewood.core.season.SeasonOfYear;
 
 /** A tree's way to a goal as a timeline, each step from its earliest to its latest day. */
 public final class RoutePicture {
@@ -163,9 +164,9 @@ public final class RoutePicture {
         }
     }
 
-    /** The likeliest month, beside the bar on that side on which there is room. */
+    /** The likeliest season, beside the bar on that side on which there is room. */
     private void year(Outlook.Expected expected, double from, double to, double y) {
-        var words = Wording.monthOfYear(expected.likely());
+        var words = SeasonOfYear.of(expected.likely(), drawing.latitudeDegrees()).shortName();
         double room = XmlText.widthPx(words, Pen.LETTER_PX) + 8;
         if (to + room < days.endPx()) {
             pen.writeOver(to + 6, y + 4, Pen.Anchor.START, Ink.SOFT, words);
@@ -201,7 +202,7 @@ public final class RoutePicture {
     private double legend(double top) {
         var legend = new Legend(pen);
         legend.add(
-                "8 cases in 10, likeliest day",
+                "8 cases in 10, likeliest season",
                 (x, y) -> {
                     bar(Pen.path("M# #h18v10h-18z", x - 9, y - 5), false);
                     pen.line(x, y - 8, x, y + 8, Stroke.of(Ink.SHEET, 5));
@@ -237,11 +238,23 @@ public final class RoutePicture {
 
     private String description() {
         var waits = drawing.waitsLongestFor();
-        return "%s: %s.%s"
+        var granted = drawing.assumed() ? ", if what is taken for granted is so" : "";
+        return "%s: %s%s.%s"
                 .formatted(
                         drawing.goal(),
-                        Wording.outlook(drawing.reached()).replaceAll("\\.$", ""),
+                        told(drawing.reached(), drawing.assumed()).replaceAll("\\.$", ""),
+                        granted,
                         waits.isBlank() ? "" : " It waits longest for: " + waits + ".");
+    }
+
+    private String told(Outlook outlook, boolean assumed) {
+        if (!(outlook instanceof Outlook.Expected expected)) {
+            return Wording.outlook(outlook);
+        }
+        double latitude = drawing.latitudeDegrees();
+        return assumed
+                ? SeasonOfYear.toldWithCare(expected, latitude)
+                : SeasonOfYear.told(expected, latitude);
     }
 
     private TextTable table() {
@@ -252,7 +265,7 @@ public final class RoutePicture {
                         List.of(
                                 step.title(),
                                 stage.title(),
-                                Wording.outlook(step.when()),
+                                told(step.when(), step.assumed()),
                                 step.critical() ? "yes" : "no",
                                 step.waitsFor().isBlank() ? "nothing" : step.waitsFor()));
             }

@@ -73,7 +73,8 @@ class RoutePaperPages {
                 route.on(),
                 route.reached().outlook(),
                 route.stages().stream().map(RoutePaperPages::drawn).toList(),
-                route.longest());
+                route.longest(),
+                route.reached().assumed());
     }
 
     private static RouteDrawing.Stage drawn(RouteView.Stage stage) {
@@ -86,7 +87,8 @@ class RoutePaperPages {
                                                 step.title(),
                                                 step.when().outlook(),
                                                 step.onChain(),
-                                                step.waitsFor()))
+                                                step.waitsFor(),
+                                                step.assumed()))
                         .toList());
     }
 }

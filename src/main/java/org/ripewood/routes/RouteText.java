@@ -2,6 +2,7 @@ package org.ripewood.routes;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -11,9 +12,9 @@ import org.ripewood.core.route.Route;
 import org.ripewood.core.route.Wait;
 import org.ripewood.core.season.GrowingSeason;
 import org.ripewood.core.season.Outlook;
+import org.ripewood.core.season.SeasonOfYear;
 import org.ripewood.course.Content;
 import org.ripewood.course.Stage;
-import org.ripewood.standing.OutlookWords;
 import org.ripewood.standing.TreeOnDay;
 import org.ripewood.steps.Wording;
 
@@ -40,7 +41,7 @@ final class RouteText {
                 goal.code(),
                 goal.title(),
                 latitude,
-                reached(goalOf(route), goal),
+                reached(route, goal),
                 steps(route),
                 chain(route),
                 route.waitings().stream().map(this::waiting).toList(),
@@ -48,40 +49,73 @@ final class RouteText {
                 route.draws());
     }
 
-    /** Of a kind without rules nothing is left to do, which says nothing. */
-    private Outlook goalOf(Route route) {
-        var species = tree.tree().species();
-        return content.species().containsKey(species)
-                ? route.goal()
-                : new Outlook.Unsaid(
-                        "No way can be worked out: %s."
-                                .formatted(content.kindOf(species).common()));
-    }
-
-    private static RouteView.When reached(Outlook outlook, Stage goal) {
-        if (outlook instanceof Outlook.Already) {
+    /** Whatever is taken for granted stands first, since nothing of it is a promise. */
+    private RouteView.When reached(Route route, Stage goal) {
+        if (!content.species().containsKey(tree.tree().species())) {
+            return when(unknownKind(), "", false);
+        }
+        if (route.goal() instanceof Outlook.Already) {
             return new RouteView.When(
                     true,
                     null,
                     null,
                     null,
-                    "Nothing is left to do up to “%s”; the tree has reached it."
-                            .formatted(goal.title()));
+                    already(route, goal),
+                    false,
+                    RouteView.When.Seasons.NONE);
         }
-        return when(outlook, "The tree could have “%s” behind it".formatted(goal.title()));
+        var before = "the tree could have “%s” behind it".formatted(goal.title());
+        var unsaid = restsOn(route);
+        return unsaid.isEmpty()
+                ? when(route.goal(), capital(before), false)
+                : when(
+                        route.goal(),
+                        "If %s, %s".formatted(words.turnOutWell(unsaid), before),
+                        true);
     }
 
-    private static RouteView.When when(Outlook outlook, String before) {
+    /** Of a kind without rules nothing is left to do, which says nothing. */
+    private Outlook unknownKind() {
+        return new Outlook.Unsaid(
+                "No way can be worked out: %s."
+                        .formatted(content.kindOf(tree.tree().species()).common()));
+    }
+
+    private String already(Route route, Stage goal) {
+        var unsaid = restsOn(route);
+        return unsaid.isEmpty()
+                ? "Nothing is left to do up to “%s”; the tree has reached it."
+                        .formatted(goal.title())
+                : "If %s, nothing is left to do up to “%s”."
+                        .formatted(words.turnOutWell(unsaid), goal.title());
+    }
+
+    /** What the goal hangs on of what was taken for granted, that of the usual chain first. */
+    private static List<Route.Unsaid> restsOn(Route route) {
+        var onChain = route.chain().stream().map(Route.Link::code).collect(Collectors.toSet());
+        return route.unsaid().stream()
+                .sorted(Comparator.comparing(unsaid -> !onChain.contains(unsaid.code())))
+                .toList();
+    }
+
+    private RouteView.When when(Outlook outlook, String before, boolean assumed) {
         if (outlook instanceof Outlook.Expected expected) {
+            var told =
+                    assumed
+                            ? SeasonOfYear.toldWithCare(expected, latitude)
+                            : SeasonOfYear.told(expected, latitude);
             return new RouteView.When(
                     false,
                     expected.earliest(),
                     expected.likely(),
                     expected.latest(),
-                    before + " " + OutlookWords.when(expected) + ".");
+                    before + " " + told + ".",
+                    assumed,
+                    RouteView.When.Seasons.of(expected, latitude));
         }
         var because = outlook instanceof Outlook.Unsaid unsaid ? unsaid.because() : "";
-        return new RouteView.When(false, null, null, null, because);
+        return new RouteView.When(
+                false, null, null, null, because, assumed, RouteView.When.Seasons.NONE);
     }
 
     private List<RouteView.Step> steps(Route route) {
@@ -93,7 +127,7 @@ final class RouteText {
 
     private RouteView.Step step(Route.Step step, boolean onChain) {
         var technique = content.technique(step.code());
-        var when = when(step.when(), "Could be done");
+        var when = when(step.when(), "Could be done", step.assumed());
         var likely = when.likely();
         var seasons =
                 step.shareBySeason().entrySet().stream()

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.season.Outlook;
+import org.ripewood.core.season.SeasonOfYear;
 
 /**
  * A tree's way to a goal stage, as people read it.
@@ -41,19 +42,47 @@ public record RouteView(
     }
 
     /**
-     * When something is likely to be done.
+     * When something is likely to be done. The days are what was counted; of years ahead no more
+     * than the seasons is known, which is what people are told.
      *
      * @param already nothing is left to do; then there are no days
      * @param earliest in one case of ten; null when nothing can be said
      * @param likely in every second case; null when nothing can be said
      * @param latest in nine cases of ten; null when that is out of sight
+     * @param assumed whether it hangs on something taken for granted: then it is not before {@code
+     *     earliest}, and nothing is promised
+     * @param seasons the three days as what is really known of them
      */
     public record When(
             boolean already,
             @Nullable LocalDate earliest,
             @Nullable LocalDate likely,
             @Nullable LocalDate latest,
-            String sentence) {
+            String sentence,
+            boolean assumed,
+            Seasons seasons) {
+
+        /**
+         * Seasons of a year, such as {@code "spring 2029"}; each null where its day is.
+         *
+         * @param earliest in one case of ten
+         * @param likely in every second case
+         * @param latest in nine cases of ten
+         */
+        public record Seasons(
+                @Nullable String earliest, @Nullable String likely, @Nullable String latest) {
+
+            /** Where nothing can be said, or nothing is left to be. */
+            public static final Seasons NONE = new Seasons(null, null, null);
+
+            static Seasons of(Outlook.Expected expected, double latitude) {
+                var latest = expected.latest();
+                return new Seasons(
+                        SeasonOfYear.of(expected.earliest(), latitude).name(),
+                        SeasonOfYear.of(expected.likely(), latitude).name(),
+                        latest == null ? null : SeasonOfYear.of(latest, latitude).name());
+            }
+        }
 
         /** The same without words. */
         public Outlook outlook() {

@@ -1,5 +1,7 @@
 package org.ripewood.routes;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -13,11 +15,17 @@ import org.ripewood.standing.OpeningText;
 import org.ripewood.standing.OpeningView;
 import org.ripewood.standing.ReasonText;
 import org.ripewood.standing.TreeOnDay;
+import org.ripewood.steps.Wording;
 
 /** What a step on the way waits for, in the titles of the content. */
 final class RouteWords {
 
     static final String SEASON = "the right growth stage";
+
+    private static final String NEEDED = "needed";
+
+    /** A headline is read at a glance; everything stands below it. */
+    private static final int MOST_NAMED = 3;
 
     private final Content content;
 
@@ -103,7 +111,24 @@ final class RouteWords {
     String unsaid(Route.Unsaid unsaid) {
         return find(unsaid.code(), unsaid.key())
                 .map(OpeningView.Wait::title)
-                .orElseGet(() -> content.text(Fact.FLOWER_STAGE).title());
+                .orElseGet(() -> thing(unsaid.code(), unsaid.fact()));
+    }
+
+    /** {@code "“Pests and disease”, “Front” and 3 more things turn out well"}. */
+    String turnOutWell(List<Route.Unsaid> unsaid) {
+        var things = unsaid.stream().map(this::inSentence).distinct().toList();
+        int more = things.size() - MOST_NAMED;
+        var named = new ArrayList<>(things.subList(0, Math.min(things.size(), MOST_NAMED)));
+        if (more > 0) {
+            named.add(Wording.counted(more, "more thing"));
+        }
+        return Wording.list(named, "and") + (things.size() == 1 ? " turns" : " turn") + " out well";
+    }
+
+    private String inSentence(Route.Unsaid unsaid) {
+        return unsaid.key().equals(NEEDED)
+                ? "the need of “%s”".formatted(titleOf(unsaid.code()))
+                : "“%s”".formatted(unsaid(unsaid));
     }
 
     /** Why it had to be. */

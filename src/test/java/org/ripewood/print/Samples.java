@@ -41,6 +41,7 @@ import org.ripewood.core.season.CareState;
 import org.ripewood.core.season.CareWindow;
 import org.ripewood.core.season.GrowthDays;
 import org.ripewood.core.season.Habit;
+import org.ripewood.core.season.SeasonOfYear;
 import org.ripewood.course.FactText;
 import org.ripewood.course.Lesson;
 import org.ripewood.course.Species;
@@ -437,7 +438,7 @@ final class Samples {
                 "show",
                 "Show",
                 51,
-                when(2, 3, 5, "The tree could have “Show” behind it by about April 2029."),
+                when(2, 3, 5, "The tree could have “Show” behind it about spring 2029."),
                 List.of(
                         routeStep("Feed for growth", "Establish", 0, ""),
                         routeStep("Chop the trunk", "Develop the trunk", 1, "Base against plan"),
@@ -468,7 +469,12 @@ final class Samples {
                 ON.plusYears(earliest),
                 ON.plusYears(likely),
                 ON.plusYears(latest),
-                sentence);
+                sentence,
+                false,
+                new RouteView.When.Seasons(
+                        SeasonOfYear.of(ON.plusYears(earliest), 51).name(),
+                        SeasonOfYear.of(ON.plusYears(likely), 51).name(),
+                        SeasonOfYear.of(ON.plusYears(latest), 51).name()));
     }
 
     private static RouteView.Step routeStep(

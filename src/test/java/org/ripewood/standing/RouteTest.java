@@ -72,10 +72,7 @@ class RouteTest {
                         .map(TechniqueStanding::technique)
                         .toList();
         assertThat(ready).contains(Elm.WIRING);
-        var now =
-                route("structure").steps().stream()
-                        .filter(step -> School.TODAY.equals(step.when().likely()))
-                        .toList();
+        var now = route("structure").steps().stream().filter(RouteTest::mayBeginNow).toList();
         assertThat(now).extracting(RouteView.Step::technique).contains(Elm.WIRING);
         assertThat(now)
                 .filteredOn(step -> !step.assumed())
@@ -83,15 +80,21 @@ class RouteTest {
                 .isSubsetOf(ready);
     }
 
+    /** In one case of ten a step that nothing holds up is done within days. */
+    private static boolean mayBeginNow(RouteView.Step step) {
+        var earliest = step.when().earliest();
+        return earliest != null && !earliest.isAfter(School.TODAY.plusDays(14));
+    }
+
     @Test
     void aWoundThatHasToCloseIsWaitedFor() {
-        assertThat(step(route("structure"), Elm.WIRING).when().likely()).isEqualTo(School.TODAY);
+        assertThat(step(route("structure"), Elm.WIRING)).matches(RouteTest::mayBeginNow);
         school.wound(instructor, tree, "first branch", 24);
         var wiring = step(route("structure"), Elm.WIRING);
         assertThat(wiring.when().earliest()).isAfter(School.TODAY);
         assertThat(wiring.waitsFor()).isEqualTo("Largest open wound");
         assertThat(wiring.season()).isIn(names(wiring));
-        assertThat(wiring.when().sentence()).startsWith("Could be done from ");
+        assertThat(wiring.when().sentence()).startsWith("Could be done ");
     }
 
     @Test

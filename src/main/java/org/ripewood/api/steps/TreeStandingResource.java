@@ -104,9 +104,13 @@ class TreeStandingResource {
             summary = "When each step to a goal stage is likely to be done, and what decides it",
             description =
                     "The years ahead are gone through many times, with everything that can be"
-                            + " forecast drawn anew each time; days are those by which a step is"
-                            + " done in 10, 50 and 90 % of them. goal is a stage's code; without it"
-                            + " the stage after the tree's own is taken.")
+                            + " forecast drawn anew each time, and with years and people that differ;"
+                            + " earliest, likely and latest are the days by which a step is done in"
+                            + " 10, 50 and 90 % of them, and seasons names what is really known of"
+                            + " such a day. Where assumed is true it hangs on something taken for"
+                            + " granted: it is not before earliest, and nothing is promised. goal is"
+                            + " a stage's code; without it the stage after the tree's own is"
+                            + " taken.")
     public RouteView route(
             @PathParam("id") long id,
             @QueryParam("goal") @Nullable String goal,

@@ -94,7 +94,8 @@ class RoutePages {
                 route.on(),
                 route.reached().outlook(),
                 route.stages().stream().map(RoutePages::drawn).toList(),
-                route.longest());
+                route.longest(),
+                route.reached().assumed());
     }
 
     private static RouteDrawing.Stage drawn(RouteView.Stage stage) {
@@ -107,7 +108,8 @@ class RoutePages {
                                                 step.title(),
                                                 step.when().outlook(),
                                                 step.onChain(),
-                                                step.waitsFor()))
+                                                step.waitsFor(),
+                                                step.assumed()))
                         .toList());
     }
 }
