@@ -1,0 +1,109 @@
+package org.ripewood.routes;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.ripewood.core.progress.Fact;
+import org.ripewood.core.progress.TechniqueRule;
+import org.ripewood.core.route.Route;
+import org.ripewood.core.season.Outlook;
+
+/** Laws of routes on random trees of all species by the content in the jar. */
+@Tag("fast")
+class RandomTreesTest {
+
+    private static final int CASES = 120;
+    private static final int DRAWS = 60;
+    private static final int SHOW = 5;
+    private static final List<String> SPECIES = List.copyOf(TypicalTree.CONTENT.species().keySet());
+
+    private static TypicalTree tree(long seed, double vigour, double baseShare) {
+        var random = new SplittableRandom(seed);
+        var tree =
+                new TypicalTree(SPECIES.get(random.nextInt(SPECIES.size())), 52)
+                        .is(Fact.VIGOUR_INDEX, vigour)
+                        .base(60 * baseShare, 60)
+                        .branching(random.nextBoolean(), 1 + random.nextInt(3))
+                        .is(Fact.REVERSE_TAPER, random.nextInt(3) == 0)
+                        .is(Fact.HEIGHT_TO_BASE, random.nextBoolean() ? 6 : 12)
+                        .is(Fact.LEADER_SHARE, random.nextBoolean() ? 0.8 : 0.3)
+                        .is(Fact.SURPLUS_BRANCH, random.nextInt(3) == 0)
+                        .is(Fact.SUBSTRATE_DRAINS, random.nextInt(4) > 0)
+                        .is(Fact.CIRCLING_TURN, random.nextInt(3) == 0 ? 0.5 : 0.1)
+                        .is(Fact.ROOT_FLARE_EXPOSED, random.nextInt(3) > 0)
+                        .is(Fact.PRIMARY_BRANCHES, 1 + random.nextInt(8))
+                        .gains(1 + 2 * random.nextDouble());
+        if (random.nextBoolean()) {
+            tree.done("root_check").done("front_marking");
+        }
+        return tree;
+    }
+
+    private static LocalDate likely(Outlook outlook) {
+        if (outlook instanceof Outlook.Expected expected) {
+            return expected.likely();
+        }
+        return outlook instanceof Outlook.Already ? LocalDate.MIN : LocalDate.MAX;
+    }
+
+    /**
+     * Weaker or thinner, a tree is not sooner. One heavy work a season may let another one in
+     * earlier when the first is late, as anomalies of lists go; so a season is let pass.
+     *
+     * <p>Source of the anomalies: Graham 1969, "Bounds on multiprocessing timing anomalies", SIAM
+     * Journal on Applied Mathematics 17(2).
+     */
+    private static void assertNotSooner(TypicalTree worse, TypicalTree better, String where) {
+        var late = likely(worse.route(SHOW, DRAWS).goal());
+        var soon = likely(better.route(SHOW, DRAWS).goal());
+        if (!soon.equals(LocalDate.MIN)) {
+            assertThat(late).as(where).isAfterOrEqualTo(soon.minusMonths(3));
+        }
+    }
+
+    @Test
+    void aWeakerTreeIsNeverSooner() {
+        for (long seed = 0; seed < CASES; seed++) {
+            assertNotSooner(tree(seed, 50, 0.8), tree(seed, 68, 0.8), "68 to 50, seed " + seed);
+            assertNotSooner(tree(seed, 68, 0.8), tree(seed, 85, 0.8), "85 to 68, seed " + seed);
+        }
+    }
+
+    @Test
+    void aThinnerTreeIsNeverSooner() {
+        for (long seed = 0; seed < CASES; seed++) {
+            assertNotSooner(tree(seed, 80, 0.3), tree(seed, 80, 0.6), "0.6 to 0.3, seed " + seed);
+            assertNotSooner(tree(seed, 80, 0.6), tree(seed, 80, 0.95), "0.95 to 0.6, seed " + seed);
+        }
+    }
+
+    @Test
+    void workOnTheMaterialAlwaysComesBeforeStyling() {
+        int pairs = 0;
+        for (long seed = 0; seed < CASES; seed++) {
+            var steps = tree(seed, 80, 0.5).route(SHOW, 1).steps();
+            for (var made : of(steps, TechniqueRule.Purpose.DEVELOPMENT)) {
+                for (var styled : of(steps, TechniqueRule.Purpose.STYLING)) {
+                    assertThat(likely(styled.when()))
+                            .as("%s before %s, seed %d", made.code(), styled.code(), seed)
+                            .isAfterOrEqualTo(likely(made.when()));
+                    pairs++;
+                }
+            }
+        }
+        assertThat(pairs).as("pairs looked at").isGreaterThan(CASES);
+    }
+
+    private static List<Route.Step> of(List<Route.Step> steps, TechniqueRule.Purpose purpose) {
+        return steps.stream()
+                .filter(
+                        step ->
+                                TypicalTree.CONTENT.technique(step.code()).rule().purpose()
+                                        == purpose)
+                .toList();
+    }
+}
