@@ -71,6 +71,7 @@ public record Subject(
 
     /** The same tree, were its facts these. */
     public Subject with(Facts changed) {
-        return new Subject(traits, changed, ledger, signedOff, skills, stages, place, forecasts, growing);
+        return new Subject(
+                traits, changed, ledger, signedOff, skills, stages, place, forecasts, growing);
     }
 }
