@@ -9,8 +9,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import org.ripewood.core.growth.CallusPace;
+import org.ripewood.core.growth.ClosingBelief;
 import org.ripewood.core.growth.ClosurePriors;
 import org.ripewood.core.growth.RateBelief;
+import org.ripewood.core.growth.YearEvidence;
+import org.ripewood.core.growth.YearSpread;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Species;
 import org.ripewood.platform.Today;
@@ -28,13 +31,24 @@ class ClosedWounds {
     private static final int MOST_TREES = 500;
     private static final long HOUR = TimeUnit.HOURS.toNanos(1);
 
-    private record Taught(Map<CallusPace, RateBelief> beliefs, long at) {}
+    /** What was learnt, of each kind and of how far years differ. */
+    record Beliefs(Map<CallusPace, RateBelief> rates, YearSpread years) {
+
+        static final Beliefs NONE = new Beliefs(Map.of(), YearSpread.UNKNOWN);
+
+        ClosingBelief of(CallusPace pace) {
+            var rate = rates.get(pace);
+            return new ClosingBelief(rate == null ? pace.belief() : rate, years);
+        }
+    }
+
+    private record Taught(Beliefs beliefs, long at) {}
 
     private final RecordsUnchecked records;
     private final CourseContent content;
     private final Seasons seasons;
     private final Today today;
-    private volatile Taught taught = new Taught(Map.of(), 0);
+    private volatile Taught taught = new Taught(Beliefs.NONE, 0);
 
     ClosedWounds(RecordsUnchecked records, CourseContent content, Seasons seasons, Today today) {
         this.records = records;
@@ -44,43 +58,46 @@ class ClosedWounds {
     }
 
     /** What is believed of how a species closes wounds. */
-    RateBelief of(Species species) {
-        var pace = pace(species);
-        var belief = beliefs().get(pace);
-        return belief == null ? pace.belief() : belief;
+    ClosingBelief of(Species species) {
+        return beliefs().of(pace(species));
     }
 
-    private Map<CallusPace, RateBelief> beliefs() {
+    private Beliefs beliefs() {
         // An import retells years gone by, when nothing of this was known yet.
         if (today.isRetold()) {
-            return Map.of();
+            return Beliefs.NONE;
         }
         var known = taught;
-        if (known.beliefs().isEmpty() || System.nanoTime() - known.at() > HOUR) {
+        if (known.beliefs().rates().isEmpty() || System.nanoTime() - known.at() > HOUR) {
             known = new Taught(learn(), System.nanoTime());
             taught = known;
         }
         return known.beliefs();
     }
 
-    Map<CallusPace, RateBelief> learn() {
+    Beliefs learn() {
         var inForce = content.inForce();
         var rates = new EnumMap<CallusPace, List<Double>>(CallusPace.class);
+        var years = new ArrayList<YearEvidence>();
         var trees = Set.copyOf(records.treesWithClosedWounds(MOST_TREES));
         for (var record : records.on(trees, today.date())) {
             var species = inForce.species().get(record.tree().species());
             if (species != null) {
-                collect(record, species, rates);
+                collect(record, species, rates, years);
             }
         }
         var beliefs = new EnumMap<CallusPace, RateBelief>(CallusPace.class);
         for (var pace : CallusPace.values()) {
             beliefs.put(pace, pace.belief().learn(rates.getOrDefault(pace, List.of())));
         }
-        return beliefs;
+        return new Beliefs(beliefs, YearSpread.UNKNOWN.learn(years));
     }
 
-    private void collect(TreeRecord record, Species species, Map<CallusPace, List<Double>> rates) {
+    private void collect(
+            TreeRecord record,
+            Species species,
+            Map<CallusPace, List<Double>> rates,
+            List<YearEvidence> years) {
         var season = seasons.of(record.site(), species);
         var vigour =
                 new FactsOnDay(record, TreeKind.of(content.inForce(), species, season)).vigour();
@@ -94,6 +111,7 @@ class ClosedWounds {
                             rate ->
                                     rates.computeIfAbsent(pace(species), any -> new ArrayList<>())
                                             .add(rate));
+            YearEvidence.of(wound.closure(), pace(species).belief(), growth).ifPresent(years::add);
         }
     }
 

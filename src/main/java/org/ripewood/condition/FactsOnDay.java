@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.ripewood.core.growth.ClosingBelief;
 import org.ripewood.core.progress.Evidence;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Facts;
@@ -53,11 +54,12 @@ public final class FactsOnDay {
      *
      * @param ledger of the tree's work
      * @param growth of its kind at its site
+     * @param closing what is believed of how its kind closes wounds
      */
-    public Facts all(WorkLedger ledger, GrowthDays growth) {
+    public Facts all(WorkLedger ledger, GrowthDays growth, ClosingBelief closing) {
         var evidence = new ArrayList<>(observed);
         evidence.addAll(TrunkFacts.of(record, seen));
-        evidence.addAll(WoundFacts.of(record, growth, kind.leastWoundMm()));
+        evidence.addAll(WoundFacts.of(record, growth, closing, kind.leastWoundMm()));
         evidence.addAll(BranchFacts.of(record));
         evidence.addAll(WireFacts.of(record));
         evidence.addAll(ContainerFacts.of(record));

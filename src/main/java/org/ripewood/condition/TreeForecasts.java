@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.core.growth.ClosingBelief;
 import org.ripewood.core.growth.Closure;
 import org.ripewood.core.growth.ClosureForecast;
-import org.ripewood.core.growth.RateBelief;
 import org.ripewood.core.growth.Thickening;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Facts;
@@ -27,7 +27,7 @@ final class TreeForecasts implements Forecasts {
 
     private final TreeRecord record;
     private final Function<Fact, String> titles;
-    private final RateBelief closing;
+    private final ClosingBelief closing;
     private final Facts facts;
     private final GrowthDays growth;
     private final List<Wound> wounds;
@@ -42,7 +42,7 @@ final class TreeForecasts implements Forecasts {
     TreeForecasts(
             TreeRecord record,
             Function<Fact, String> titles,
-            RateBelief closing,
+            ClosingBelief closing,
             Facts facts,
             GrowthDays growth,
             double leastWoundMm) {

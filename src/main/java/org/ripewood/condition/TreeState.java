@@ -3,7 +3,7 @@ package org.ripewood.condition;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.core.growth.RateBelief;
+import org.ripewood.core.growth.ClosingBelief;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Facts;
 import org.ripewood.core.progress.Forecasts;
@@ -60,13 +60,13 @@ public final class TreeState {
             Content content,
             Species species,
             TreeSeason season,
-            RateBelief closing) {
+            ClosingBelief closing) {
         var kind = TreeKind.of(content, species, season);
         var onDay = new FactsOnDay(record, kind);
         var growth = season.growth();
         var recovery = Recovery.of(growth, onDay.vigour(), species.traits());
         var ledger = record.ledger(recovery, content.renewing());
-        var facts = onDay.all(ledger, growth);
+        var facts = onDay.all(ledger, growth, closing);
         var forecasts =
                 new TreeForecasts(
                         record,

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
+import org.ripewood.core.growth.ClosingBelief;
 import org.ripewood.core.growth.Closure;
 import org.ripewood.core.progress.Evidence;
 import org.ripewood.core.progress.Fact;
@@ -21,6 +22,7 @@ final class WoundFacts {
     private static final double CLOSURE_FROM_MM = 10;
 
     private final GrowthDays growth;
+    private final ClosingBelief closing;
     private final List<Wound> wounds;
     private final List<Closure> closures;
     private final LocalDate on;
@@ -28,8 +30,10 @@ final class WoundFacts {
     private final Source source;
     private final String from;
 
-    private WoundFacts(TreeRecord record, GrowthDays growth, double leastMm) {
+    private WoundFacts(
+            TreeRecord record, GrowthDays growth, ClosingBelief closing, double leastMm) {
         this.growth = growth;
+        this.closing = closing;
         this.wounds = counted(record, leastMm);
         this.closures = wounds.stream().map(Wound::closure).toList();
         this.on = record.on();
@@ -45,10 +49,12 @@ final class WoundFacts {
     /**
      * What wounds say of a tree.
      *
+     * @param closing what is believed of how the tree's kind closes them
      * @param leastMm first width from which a cut counts
      */
-    static List<Evidence> of(TreeRecord record, GrowthDays growth, double leastMm) {
-        return new WoundFacts(record, growth, leastMm).all();
+    static List<Evidence> of(
+            TreeRecord record, GrowthDays growth, ClosingBelief closing, double leastMm) {
+        return new WoundFacts(record, growth, closing, leastMm).all();
     }
 
     /** Wounds that have to close: neither deadwood by design nor the small cuts of a year. */
@@ -81,7 +87,7 @@ final class WoundFacts {
                                 .orElse(100)),
                 Derived.flag(
                         Fact.WOUND_STALLED,
-                        closures.stream().anyMatch(closure -> closure.stalled(growth)),
+                        closures.stream().anyMatch(closure -> doesNotClose(closure)),
                         asOf,
                         source,
                         from),
@@ -92,6 +98,10 @@ final class WoundFacts {
                         on,
                         Source.DERIVED,
                         "days wounds were made"));
+    }
+
+    private boolean doesNotClose(Closure closure) {
+        return closure.open() && (closure.reopened() || closure.stalled(closing, growth));
     }
 
     private Evidence number(Fact fact, double amount) {

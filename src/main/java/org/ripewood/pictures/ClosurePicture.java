@@ -226,7 +226,7 @@ public final class ClosurePicture {
                 "closed enough: at most " + units.length(drawing.thresholdMm()),
                 (x, y) -> pen.line(x - 9, y, x + 9, y, Stroke.of(Ink.OCHRE, 1.8).dashed("8 4")));
         if (drawing.outlook() instanceof Outlook.Expected expected) {
-            legend.add("reached: " + months(expected), this::reached);
+            legend.add(reachedBy(expected), this::reached);
         }
         double end = legend.draw(4, top);
         if (drawing.outlook() instanceof Outlook.Unsaid unsaid) {
@@ -244,6 +244,13 @@ public final class ClosurePicture {
         pen.shape(Pen.path("M# #h-4v10h4", x - 5, y - 5), null, Stroke.of(Ink.OCHRE, 1.8));
         pen.shape(Pen.path("M# #h4v10h-4", x + 5, y - 5), null, Stroke.of(Ink.OCHRE, 1.8));
         pen.shape(Pen.path("M# #l4 4l-4 4l-4 -4z", x, y - 4), pen.plain(Ink.OCHRE), null);
+    }
+
+    private static String reachedBy(Outlook.Expected expected) {
+        var since = expected.likelySince();
+        return since == null
+                ? "reached: " + months(expected)
+                : "likely reached since %s: measure it".formatted(Wording.monthOfYear(since));
     }
 
     private static String months(Outlook.Expected expected) {

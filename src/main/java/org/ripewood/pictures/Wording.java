@@ -50,6 +50,10 @@ final class Wording {
     }
 
     private static String expected(Outlook.Expected expected) {
+        var since = expected.likelySince();
+        if (since != null) {
+            return "likely since %s, but nobody has looked: measure it".formatted(day(since));
+        }
         var latest = expected.latest();
         if (expected.earliest().equals(latest)) {
             return "on " + day(expected.likely());

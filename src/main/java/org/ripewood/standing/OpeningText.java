@@ -27,7 +27,7 @@ public final class OpeningText {
                     expected.earliest(),
                     expected.likely(),
                     expected.latest(),
-                    "Could be done " + OutlookWords.when(expected) + ".",
+                    "Could be done " + OutlookWords.when(expected) + "." + measure(opening),
                     waits);
         }
         var sentence = outlook instanceof Outlook.Already ? "Can be done now." : unsaid(waits);
@@ -44,9 +44,30 @@ public final class OpeningText {
                     expected.earliest(),
                     expected.likely(),
                     expected.latest(),
-                    "By itself " + OutlookWords.when(expected) + ".");
+                    byItself(expected));
         }
         return new OpeningView.Wait(reason.key(), title, null, null, null, because(wait, title));
+    }
+
+    private static String byItself(Outlook.Expected expected) {
+        var since = expected.likelySince();
+        return since == null
+                ? "By itself " + OutlookWords.when(expected) + "."
+                : "Likely so " + OutlookWords.unseen(since) + ".";
+    }
+
+    /** What has likely come about unseen has to be measured before anything is done. */
+    private String measure(Opening opening) {
+        var unseen =
+                opening.waits().stream()
+                        .filter(
+                                wait ->
+                                        wait.outlook() instanceof Outlook.Expected expected
+                                                && expected.likelySince() != null)
+                        .map(wait -> reasons.titleOf(wait.reason()))
+                        .distinct()
+                        .toList();
+        return unseen.isEmpty() ? "" : " Measure first: %s.".formatted(Wording.list(unseen, "and"));
     }
 
     /** The first thing that stands in the way, and how many more; each is told with its reason. */

@@ -1,5 +1,6 @@
 package org.ripewood.standing;
 
+import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import org.ripewood.core.season.Outlook;
 import org.ripewood.steps.Wording;
@@ -20,6 +21,12 @@ public final class OutlookWords {
     /** {@code "by about June 2028, between May 2027 and July 2030"}: by then it has come about. */
     public static String by(Outlook.Expected expected) {
         return "by " + around(expected);
+    }
+
+    /** {@code "since about May 2026, but nobody has looked: measure it"}. */
+    public static String unseen(LocalDate likelySince) {
+        return "since about %s, but nobody has looked: measure it"
+                .formatted(Wording.month(likelySince));
     }
 
     private static String around(Outlook.Expected expected) {

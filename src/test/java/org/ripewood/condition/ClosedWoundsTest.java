@@ -82,7 +82,7 @@ class ClosedWoundsTest {
     }
 
     private Map<CallusPace, RateBelief> learn() {
-        return QuarkusTransaction.requiringNew().call(closedWounds::learn);
+        return QuarkusTransaction.requiringNew().call(() -> closedWounds.learn().rates());
     }
 
     private long wound(double firstMm, double... openMm) {

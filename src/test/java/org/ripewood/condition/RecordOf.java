@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import org.ripewood.core.growth.CallusPace;
+import org.ripewood.core.growth.ClosingBelief;
 import org.ripewood.core.growth.ShootLengths;
 import org.ripewood.core.progress.Evidence;
 import org.ripewood.core.progress.Fact;
@@ -169,7 +171,10 @@ public final class RecordOf {
     Facts facts(TreeKind kind) {
         var record = record();
         return new FactsOnDay(record, kind)
-                .all(record.ledger(Recovery.PLAIN, Set.of()), GrowthDays.plain());
+                .all(
+                        record.ledger(Recovery.PLAIN, Set.of()),
+                        GrowthDays.plain(),
+                        ClosingBelief.of(CallusPace.MODERATE.belief()));
     }
 
     public Evidence evidence(Fact fact) {

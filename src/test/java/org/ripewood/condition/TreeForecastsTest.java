@@ -10,6 +10,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.core.growth.CallusPace;
+import org.ripewood.core.growth.ClosingBelief;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Recovery;
 import org.ripewood.core.progress.Requirement;
@@ -122,13 +123,14 @@ class TreeForecastsTest {
     private static Outlook when(RecordOf tree, Fact fact, Requirement required) {
         var record = tree.record();
         var growth = GrowthDays.plain();
+        var closing = ClosingBelief.of(CallusPace.MODERATE.belief());
         var facts =
                 new FactsOnDay(record, RecordOf.KIND)
-                        .all(record.ledger(Recovery.PLAIN, Set.of()), growth);
+                        .all(record.ledger(Recovery.PLAIN, Set.of()), growth, closing);
         return new TreeForecasts(
                         record,
                         asked -> "Title of " + asked,
-                        CallusPace.MODERATE.belief(),
+                        closing,
                         facts,
                         growth,
                         RecordOf.KIND.leastWoundMm())

@@ -99,10 +99,13 @@ class WoundFactsTest {
 
     @Test
     void oneStalledWoundIsEnough() {
+        var made = DAY.minusYears(3);
+        var before = look(DAY.minusDays(740), 16);
+        var then = look(DAY.minusDays(370), 12);
         var stalled =
                 treeOn(DAY)
-                        .wound(1, MADE, 20, INSTRUCTOR, look(DAY.minusDays(180), 12), look(DAY, 12))
-                        .wound(2, MADE, 20, INSTRUCTOR, look(DAY.minusDays(180), 12), look(DAY, 6));
+                        .wound(1, made, 20, INSTRUCTOR, before, then, look(DAY, 12))
+                        .wound(2, made, 20, INSTRUCTOR, before, then, look(DAY, 8));
         assertThat(stalled.evidence(Fact.WOUND_STALLED).value()).isEqualTo(Value.of(true));
     }
 

@@ -95,6 +95,22 @@ class ClosurePictureTest {
     }
 
     @Test
+    void whatIsLikelySoUnseenIsToBeMeasured() {
+        var chop = chop();
+        var unseen =
+                new ClosureDrawing(
+                        chop.wound(),
+                        chop.looks(),
+                        chop.errorMm(),
+                        chop.band(),
+                        chop.thresholdMm(),
+                        new Outlook.Expected(TODAY, TODAY, null, TODAY.minusYears(2)),
+                        TODAY);
+        assertThat(ClosurePicture.of(unseen, Sheet.PAGE).description())
+                .contains("likely since", "nobody has looked: measure it");
+    }
+
+    @Test
     void theTableHoldsEveryReadingAndTheForecast() {
         var table = ClosurePicture.of(chop(), Sheet.PAGE).table();
         assertThat(table.rows()).hasSizeGreaterThan(10);

@@ -12,21 +12,29 @@ import org.ripewood.core.season.Outlook;
  * @param likely in every second case
  * @param latest in nine cases of ten; null as well when that lies more than thirty years ahead
  * @param because why it cannot be said; null when it can
+ * @param likelySince the day since which it has likely come about without anybody having looked:
+ *     measure it; null when nothing was likely before today
  */
 public record OutlookAnswer(
         boolean already,
         @Nullable LocalDate earliest,
         @Nullable LocalDate likely,
         @Nullable LocalDate latest,
-        @Nullable String because) {
+        @Nullable String because,
+        @Nullable LocalDate likelySince) {
 
     public static OutlookAnswer of(Outlook outlook) {
         if (outlook instanceof Outlook.Expected expected) {
             return new OutlookAnswer(
-                    false, expected.earliest(), expected.likely(), expected.latest(), null);
+                    false,
+                    expected.earliest(),
+                    expected.likely(),
+                    expected.latest(),
+                    null,
+                    expected.likelySince());
         }
         return outlook instanceof Outlook.Unsaid unsaid
-                ? new OutlookAnswer(false, null, null, null, unsaid.because())
-                : new OutlookAnswer(true, null, null, null, null);
+                ? new OutlookAnswer(false, null, null, null, unsaid.because(), null)
+                : new OutlookAnswer(true, null, null, null, null, null);
     }
 }

@@ -1,18 +1,17 @@
 package org.ripewood.core.growth;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.Predicate;
+import java.util.OptionalInt;
 import org.ripewood.core.season.GrowthDays;
 
 /**
  * How a wound has closed so far.
  *
  * @param looks every width measured, the first width on the day the cut was made among them; any
- *     order in, oldest first out; of two on one day the last one handed over counts
+ *     order in, oldest first out; those of one day are one, their mean, off by less
  */
 public record Closure(List<Look> looks) {
 
@@ -22,24 +21,45 @@ public record Closure(List<Look> looks) {
     /** What a calliper may be off by across an opening. */
     public static final double ERROR_MM = 0.5;
 
-    /** A growing season, in which a wound has to narrow (common practice, no source). */
-    public static final int SEASON_DAYS = 180;
-
     /**
      * Share of a mean year's growth-time that counts as a whole growing season; a cool year brings
      * less than the mean (common practice, no source).
      */
-    public static final double SEASON_SHARE = 0.9;
+    public static final double SEASON_SHARE = 0.8;
 
-    /** One-sided 95 % of a difference of two readings, each off by {@link #ERROR_MM}. */
-    private static final double WIDER_MM = 1.645 * Math.sqrt(2) * ERROR_MM;
+    /** One-sided 99.9 % of a normal curve. */
+    private static final double CERTAIN_ERRORS = 3.09;
 
-    /** An open width on a day. */
-    public record Look(LocalDate on, double openMm) {
+    private static final double TOLD_FROM = 0.2;
+
+    /**
+     * An open width on a day.
+     *
+     * @param times how many readings it is the mean of
+     */
+    public record Look(LocalDate on, double openMm, int times) {
         public Look {
             if (!(openMm >= 0 && openMm < Double.POSITIVE_INFINITY)) {
                 throw new IllegalArgumentException("a width is not negative, found " + openMm);
             }
+            if (times < 1) {
+                throw new IllegalArgumentException("a look is one reading or more, found " + times);
+            }
+        }
+
+        /** One reading. */
+        public Look(LocalDate on, double openMm) {
+            this(on, openMm, 1);
+        }
+
+        /** What it may be off by. */
+        double errorMm() {
+            return ERROR_MM / Math.sqrt(times);
+        }
+
+        private Look and(Look other) {
+            int both = times + other.times;
+            return new Look(on, (times * openMm + other.times * other.openMm) / both, both);
         }
     }
 
@@ -50,7 +70,22 @@ public record Closure(List<Look> looks) {
         if (looks.isEmpty()) {
             throw new IllegalArgumentException("a wound has at least its first width");
         }
-        looks = looks.stream().sorted(Comparator.comparing(Look::on)).toList();
+        looks = oneADay(looks);
+    }
+
+    private static List<Look> oneADay(List<Look> looks) {
+        var inOrder = new ArrayList<>(looks);
+        inOrder.sort(Comparator.comparing(Look::on).thenComparingDouble(Look::openMm));
+        var days = new ArrayList<Look>();
+        for (var look : inOrder) {
+            int last = days.size() - 1;
+            if (last >= 0 && days.get(last).on().equals(look.on())) {
+                days.set(last, days.get(last).and(look));
+            } else {
+                days.add(look);
+            }
+        }
+        return List.copyOf(days);
     }
 
     /** The closure of a wound made on a day at a width and read later. */
@@ -92,71 +127,64 @@ public record Closure(List<Look> looks) {
     }
 
     /**
-     * Whether it has stopped closing or opened again, by plain days; for places whose temperatures
-     * nobody has given.
+     * Whether it has stood still over a growing season: likelier than not by all looks at it, and
+     * {@link #open}.
      *
-     * <p>Formula: it is {@link #open}, and the latest width is not smaller than the one last seen
-     * at least {@link #SEASON_DAYS} before it by more than {@link #ERROR_MM}.
+     * <p>Edge cases: no look lies {@link #SEASON_SHARE} of a mean year's growth-time before the
+     * latest, not stalled, since nobody can tell yet; winter's rest is no stalling; where nothing
+     * grows nothing stalls. Limits: one that closes by less in a season than readings are off by is
+     * told late; see {@link Standstill}.
      *
-     * <p>Edge cases: no look that long before, not stalled, since nobody can tell yet. Limits:
-     * counts plain days, so a look before and one after winter may call a resting wound stalled.
-     * Source: common practice, no source.
+     * @param belief what is believed of its kind
      */
-    public boolean stalled() {
-        var now = latest();
-        return stalled(before -> ChronoUnit.DAYS.between(before.on(), now.on()) >= SEASON_DAYS);
+    public boolean stalled(ClosingBelief belief, GrowthDays days) {
+        return open() && Standstill.probability(this, belief, days) > TOLD_FROM;
     }
 
-    /**
-     * Whether it has stopped closing or opened again, by growth-time: winter's rest is no stalling.
-     *
-     * <p>Formula: as {@link #stalled()}, but against the look last taken at least {@link
-     * #SEASON_SHARE} of a mean year's growth-time before the latest. Edge cases: {@link
-     * GrowthDays#plain()} counts as {@link #stalled()}; where nothing grows nothing stalls. Source:
-     * common practice, no source.
-     */
-    public boolean stalled(GrowthDays days) {
-        if (days == GrowthDays.plain()) {
-            return stalled();
-        }
-        double season = SEASON_SHARE * days.meanPerYear();
-        var now = latest();
-        return season > 0 && stalled(before -> days.between(before.on(), now.on()) >= season);
-    }
-
-    private boolean stalled(Predicate<Look> aSeasonBefore) {
-        if (!open()) {
-            return false;
-        }
-        for (int i = looks.size() - 2; i >= 0; i--) {
-            if (aSeasonBefore.test(looks.get(i))) {
-                return looks.get(i).openMm() - latest().openMm() <= ERROR_MM;
-            }
-        }
-        return false;
-    }
-
-    /**
-     * Whether the latest look found it wider than the look before, by more than both may be off by.
-     */
+    /** Whether the latest look found it wider than it was, for all but certain. */
     public boolean reopened() {
-        return looks.size() > 1 && wider(looks.size() - 1);
+        return looks.size() > 1 && sinceReopened().size() == 1;
+    }
+
+    /** How narrow it was before it was last found wider; the latest width when it never was. */
+    public double narrowestBeforeMm() {
+        int from = looks.size() - sinceReopened().size();
+        if (from == 0) {
+            return latest().openMm();
+        }
+        return narrowest(looks.subList(wider(from).orElse(0), from)).openMm();
     }
 
     /**
      * The looks since it was last found wider than before, the wider one among them; all looks when
      * it never was. What closed before it opened again says little of how it closes now.
+     *
+     * <p>Formula: wider than the narrowest look since it opened before, by more than {@value
+     * #CERTAIN_ERRORS} standard deviations of their difference: one wound in a thousand that stands
+     * still is found so by error.
      */
     public List<Look> sinceReopened() {
-        for (int i = looks.size() - 1; i > 0; i--) {
-            if (wider(i)) {
-                return looks.subList(i, looks.size());
-            }
-        }
-        return looks;
+        return looks.subList(wider(looks.size()).orElse(0), looks.size());
     }
 
-    private boolean wider(int look) {
-        return looks.get(look).openMm() - looks.get(look - 1).openMm() > WIDER_MM;
+    /** Where it was last found wider before a look; empty when it never was. */
+    private OptionalInt wider(int before) {
+        var found = OptionalInt.empty();
+        var narrowest = looks.get(0);
+        for (int i = 1; i < before; i++) {
+            var look = looks.get(i);
+            double error = Math.hypot(look.errorMm(), narrowest.errorMm());
+            if (look.openMm() - narrowest.openMm() > CERTAIN_ERRORS * error) {
+                found = OptionalInt.of(i);
+                narrowest = look;
+            } else if (look.openMm() <= narrowest.openMm()) {
+                narrowest = look;
+            }
+        }
+        return found;
+    }
+
+    private static Look narrowest(List<Look> some) {
+        return some.stream().min(Comparator.comparingDouble(Look::openMm)).orElseThrow();
     }
 }

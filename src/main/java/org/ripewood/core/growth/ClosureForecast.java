@@ -2,6 +2,7 @@ package org.ripewood.core.growth;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -63,16 +64,26 @@ public final class ClosureForecast {
      */
     public static ClosureForecast of(
             Closure closure,
-            RateBelief kind,
+            ClosingBelief kind,
             @Nullable Double vigour,
             @Nullable Increment trunk,
             GrowthDays days) {
-        var hindrance = hindrance(closure, days);
+        var hindrance = hindrance(closure, kind, days);
         if (hindrance != null) {
             return new ClosureForecast(closure, days, null, hindrance);
         }
         var prior = ClosurePriors.prior(kind, vigour, trunk, days);
         return new ClosureForecast(closure, days, learn(closure, prior, days), null);
+    }
+
+    /** The same in a place of whose years nothing is known. */
+    public static ClosureForecast of(
+            Closure closure,
+            RateBelief kind,
+            @Nullable Double vigour,
+            @Nullable Increment trunk,
+            GrowthDays days) {
+        return of(closure, ClosingBelief.of(kind), vigour, trunk, days);
     }
 
     /** A wound kept as deadwood, of which no closing is forecast. */
@@ -83,28 +94,34 @@ public final class ClosureForecast {
 
     private static ClosureModel learn(Closure closure, ClosurePrior prior, GrowthDays days) {
         var looks = closure.sinceReopened();
-        var cut = looks.get(0).on();
-        var readings = new ArrayList<ClosureReading>();
-        for (var look : looks) {
-            readings.add(
-                    new ClosureReading(Math.max(0, days.between(cut, look.on())), look.openMm()));
-        }
         boolean fromTheCut = looks.size() == closure.looks().size();
-        return ClosureModel.of(readings, fromTheCut ? prior : prior.withoutLag());
+        return ClosureModel.of(readings(looks, days), fromTheCut ? prior : prior.withoutLag());
     }
 
-    private static @Nullable String hindrance(Closure closure, GrowthDays days) {
+    /** Looks by the growth-time since the first of them, one that was read twice told twice. */
+    static List<ClosureReading> readings(List<Closure.Look> looks, GrowthDays days) {
+        var from = looks.get(0).on();
+        var readings = new ArrayList<ClosureReading>();
+        for (var look : looks) {
+            double x = Math.max(0, days.between(from, look.on()));
+            readings.addAll(
+                    Collections.nCopies(look.times(), new ClosureReading(x, look.openMm())));
+        }
+        return readings;
+    }
+
+    private static @Nullable String hindrance(
+            Closure closure, ClosingBelief kind, GrowthDays days) {
         if (!(days.meanPerYear() > 0)) {
             return "Nothing grows at this place by its temperatures: check them";
         }
         double nowMm = closure.latest().openMm();
         if (closure.reopened()) {
-            double beforeMm = closure.looks().get(closure.looks().size() - 2).openMm();
             return "The wound opened again, from %.1f to %.1f mm: find out why and read it again"
-                    .formatted(beforeMm, nowMm);
+                    .formatted(closure.narrowestBeforeMm(), nowMm);
         }
-        if (closure.stalled(days)) {
-            return "The wound has not narrowed over a growing season and stands at %.1f mm: see to"
+        if (closure.stalled(kind, days)) {
+            return "The wound seems not to have narrowed over a growing season and stands at %.1f mm: see to"
                             .formatted(nowMm)
                     + " its edge and the tree's strength and read it again";
         }
@@ -123,9 +140,10 @@ public final class ClosureForecast {
     /**
      * When the opening will be at most this wide.
      *
-     * <p>Edge cases: already when the latest look found it so; a day that lies behind today is told
-     * as today, since nobody has looked since; unsaid with the reason where nothing can be forecast
-     * or the likely day lies more than {@link Outlook#REACH_YEARS} years ahead.
+     * <p>Edge cases: already when the latest look found it so; where the likely day lies behind
+     * today and nobody has looked since, it says since when it is likely so, see {@link
+     * Outlook.Expected#likelySince}; unsaid with the reason where nothing can be forecast or the
+     * likely day lies more than {@link Outlook#REACH_YEARS} years ahead.
      *
      * @param openMm 0 or more
      * @throws IllegalArgumentException below 0, or NaN
@@ -140,7 +158,7 @@ public final class ClosureForecast {
         if (model == null || unsaid != null) {
             return new Outlook.Unsaid(String.valueOf(unsaid));
         }
-        return new Reached(looks.get(0).on(), today, days)
+        return new Reached(looks.get(0).on(), closure.latest().on(), today, days)
                 .outlook(
                         model.quantile(Reached.EARLY, openMm),
                         model.quantile(Reached.LIKELY, openMm),

@@ -4,15 +4,16 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * When a wound's opening reaches a width, by Bayesian linear regression on growth-time.
+ * When a wound's opening reaches a width, by Bayesian regression on growth-time.
  *
  * <p>The opening is {@code w = a − b x} with x the growth-time since the lips began to move and b
  * twice the rate of one lip: callus rolls in from both sides. a has a flat prior, b a normal one
- * cut off at 0 (a wound that is forecast closes), readings a known error. Beyond the last reading
- * the rate may differ from the rate so far by the season's spread.
+ * cut off at 0 (a wound that is forecast closes), readings a known error. How long the lips rest at
+ * first and by how much years differ is not known either: several of each are weighed by the
+ * readings, see {@link SteadyRate}.
  *
- * <p>With a flat prior on b and no spread the quantiles are the classical limits of inverse
- * regression (Fieller 1954, J. Royal Stat. Soc. B 16:175-185), as they have to be.
+ * <p>With a flat prior on b, no lag and years all alike the quantiles are the classical limits of
+ * inverse regression (Fieller 1954, J. Royal Stat. Soc. B 16:175-185), as they have to be.
  *
  * <p>All growth-times count from the cut.
  */
@@ -23,18 +24,17 @@ public final class ClosureModel {
             Comparator.comparingDouble(ClosureReading::growthTime)
                     .thenComparingDouble(ClosureReading::openMm);
 
-    private final double lag;
     private final SteadyRate steady;
 
-    private ClosureModel(double lag, SteadyRate steady) {
-        this.lag = lag;
+    private ClosureModel(SteadyRate steady) {
         this.steady = steady;
     }
 
     /**
      * Learns from readings.
      *
-     * @param readings at least one, the width when made among them; in any order
+     * @param readings at least one, the width when made among them; in any order; those of one
+     *     growth-time count as their mean, off by less
      * @throws IllegalArgumentException when there is none, or when one reading stands alone and the
      *     prior believes nothing
      */
@@ -42,24 +42,19 @@ public final class ClosureModel {
         if (readings.isEmpty()) {
             throw new IllegalArgumentException("the width when the wound was made is needed");
         }
-        var x = new double[readings.size()];
-        var openMm = new double[readings.size()];
-        var rising = readings.stream().sorted(BY_GROWTH_TIME).toList();
-        for (int i = 0; i < x.length; i++) {
-            x[i] = Math.max(0, rising.get(i).growthTime() - prior.lag());
-            openMm[i] = rising.get(i).openMm();
-        }
         // Two lips: twice the mean, twice the spread.
+        var believed = new SeasonShare.Believed(2 * prior.rateMm(), 2 * prior.rateSdMm());
         return new ClosureModel(
-                prior.lag(),
-                new SteadyRate(
-                        x,
-                        openMm,
-                        2 * prior.rateMm(),
-                        2 * prior.rateSdMm(),
-                        prior.measuringSdMm(),
-                        new SteadyRate.Seasons(
-                                prior.seasonSpread(), 2 * prior.paceMm(), prior.year())));
+                new SteadyRate(inOrder(readings, prior), believed, prior.seasons(), prior.lags()));
+    }
+
+    /** The readings along growth-time, whatever order they come in. */
+    static Readings inOrder(List<ClosureReading> readings, ClosurePrior prior) {
+        var rising = readings.stream().sorted(BY_GROWTH_TIME).toList();
+        return Readings.of(
+                rising.stream().mapToDouble(ClosureReading::growthTime).toArray(),
+                rising.stream().mapToDouble(ClosureReading::openMm).toArray(),
+                prior.measuringSdMm());
     }
 
     /**
@@ -69,7 +64,7 @@ public final class ClosureModel {
      * @param thresholdMm width asked for
      */
     public double probabilityBy(double growthTime, double thresholdMm) {
-        return steady.probabilityAtMost(thresholdMm, moved(growthTime));
+        return steady.probabilityAtMost(thresholdMm, Math.max(0, growthTime));
     }
 
     /**
@@ -80,8 +75,7 @@ public final class ClosureModel {
      */
     public double quantile(double probability, double thresholdMm) {
         requireProbability(probability);
-        double x = steady.reaching(thresholdMm, probability);
-        return x == 0 ? 0 : x + lag;
+        return steady.reaching(thresholdMm, probability);
     }
 
     /**
@@ -91,11 +85,7 @@ public final class ClosureModel {
      */
     public double openMmAt(double growthTime, double probability) {
         requireProbability(probability);
-        return Math.max(0, steady.widthAt(moved(growthTime), probability));
-    }
-
-    private double moved(double growthTime) {
-        return Math.max(0, growthTime - lag);
+        return Math.max(0, steady.widthAt(Math.max(0, growthTime), probability));
     }
 
     private static void requireProbability(double probability) {

@@ -12,11 +12,11 @@ public final class ClosurePriors {
     /** A reading of an opening is off by this, mm (common practice, no source). */
     public static final double MEASURING_SD_MM = Closure.ERROR_MM;
 
-    /** Share of a mean year's growth-time before lips move (common practice, no source). */
-    public static final double LAG_SHARE = 0.06;
-
-    /** How far one season's rate strays from another's, as a share (common practice, no source). */
-    public static final double SEASON_SPREAD = 0.15;
+    /**
+     * Share of a mean year's growth-time before lips move, in the mean: one to four months of a
+     * year of growth (common practice, no source).
+     */
+    public static final double LAG_SHARE = 0.22;
 
     /**
      * A lip advances faster than the stem thickens: at least 1 (Neely 1988, J. Arboric.
@@ -57,7 +57,11 @@ public final class ClosurePriors {
      * @param trunk the trunk's own increment, or null when unknown
      */
     public static ClosurePrior prior(
-            RateBelief kind, @Nullable Double vigour, @Nullable Increment trunk, GrowthDays days) {
+            ClosingBelief belief,
+            @Nullable Double vigour,
+            @Nullable Increment trunk,
+            GrowthDays days) {
+        var kind = belief.rate();
         double year = days.meanPerYear();
         if (!(year > 0)) {
             throw new IllegalArgumentException("nothing grows here, found a mean year of " + year);
@@ -77,7 +81,7 @@ public final class ClosurePriors {
                 sd / year,
                 LAG_SHARE * year,
                 MEASURING_SD_MM,
-                SEASON_SPREAD,
+                belief.years(),
                 pace / year,
                 year);
     }

@@ -5,8 +5,13 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.core.season.GrowthDays;
 import org.ripewood.core.season.Outlook;
 
-/** Growth-times at which something is reached, told as days. */
-record Reached(LocalDate origin, LocalDate today, GrowthDays days) {
+/**
+ * Growth-times at which something is reached, told as days.
+ *
+ * @param origin growth-times count from here
+ * @param seen when somebody last looked and found it not reached
+ */
+record Reached(LocalDate origin, LocalDate seen, LocalDate today, GrowthDays days) {
 
     static final double EARLY = 0.1;
     static final double LIKELY = 0.5;
@@ -28,12 +33,17 @@ record Reached(LocalDate origin, LocalDate today, GrowthDays days) {
         if (middle == null) {
             return new Outlook.Unsaid(
                     "%s may come about from %s on, but more likely not within %d years"
-                            .formatted(what, earliest, Outlook.REACH_YEARS));
+                            .formatted(what, fromToday(earliest), Outlook.REACH_YEARS));
         }
-        return new Outlook.Expected(earliest, middle, day(late));
+        var latest = day(late);
+        return new Outlook.Expected(
+                fromToday(earliest),
+                fromToday(middle),
+                latest == null ? null : fromToday(latest),
+                middle.isBefore(today) ? middle : null);
     }
 
-    /** A day gone by without being seen counts as today: nobody has looked since. */
+    /** Not before somebody last looked and found it not reached. */
     private @Nullable LocalDate day(double growthTime) {
         if (!Double.isFinite(growthTime)) {
             return null;
@@ -42,6 +52,11 @@ record Reached(LocalDate origin, LocalDate today, GrowthDays days) {
         if (day == null || day.isAfter(today.plusYears(Outlook.REACH_YEARS))) {
             return null;
         }
+        return day.isBefore(seen) ? seen : day;
+    }
+
+    /** A day gone by without being seen counts as today: nobody has looked since. */
+    private LocalDate fromToday(LocalDate day) {
         return day.isBefore(today) ? today : day;
     }
 }

@@ -1,66 +1,116 @@
 package org.ripewood.core.growth;
 
 /**
- * What readings say of a rate when each year's strays from it by a known share: a normal curve of
- * the rate, and for each rate a level at the last reading.
- *
- * <p>Three walks tell all: level and straying are linear in the rate, the log-likelihood is a
- * parabola of it.
+ * What readings say of a rate, the pace and the share by which years stray taken as true: a normal
+ * curve of the rate cut off at 0, laid out over some rates, and for each a level at the last
+ * reading.
  */
 final class SeasonShare {
 
+    private static final int RATES = 25;
+    private static final double REACH_SDS = 4.2;
+
     private final double share;
-    private final SeasonWalk still;
-    private final SeasonWalk moving;
-    private final double unit;
-    private final double steep;
-    private final double bend;
+    private final SeasonWalk walk;
+    private final double[] rates = new double[RATES];
+    private final double[] weights = new double[RATES];
 
     /**
-     * @param unit a rate of the size to be expected, above 0
+     * @param believed what is believed of this width's rate
      */
-    SeasonShare(
-            double[] x, double[] y, double measuringSd, SteadyRate.Seasons seasons, double unit) {
-        double strayingSd = seasons.spread() * seasons.pace();
-        double year = seasons.year();
-        this.share = seasons.spread();
-        this.unit = unit;
-        this.still = SeasonWalk.along(x, y, measuringSd, 0, strayingSd, year);
-        this.moving = SeasonWalk.along(x, y, measuringSd, unit, strayingSd, year);
-        double twice =
-                SeasonWalk.along(x, y, measuringSd, 2 * unit, strayingSd, year).logLikelihood();
-        double once = moving.logLikelihood();
-        double none = still.logLikelihood();
-        this.bend = Math.min(0, (twice - 2 * once + none) / 2);
-        this.steep = once - none - bend;
+    SeasonShare(double share, SeasonWalk walk, Believed believed) {
+        this.share = share;
+        this.walk = walk;
+        layOut(believed);
     }
 
-    /** How precisely the readings alone say the rate: one over its variance. */
-    double precision() {
-        return -2 * bend / (unit * unit);
+    /** A normal belief about a rate; infinitely wide for none. */
+    record Believed(double rate, double sd) {
+        double precision() {
+            return 1 / (sd * sd);
+        }
     }
 
-    /** The rate by the readings alone, weighed by their precision. */
-    double weighed() {
-        return steep / unit;
+    /**
+     * Logarithm of how well a walk explains its readings when the rate is believed so, up to a
+     * constant of the belief.
+     */
+    static double logEvidence(SeasonWalk walk, Believed believed) {
+        double precision = believed.precision() + walk.precision();
+        double rate = (believed.precision() * believed.rate() + walk.weighed()) / precision;
+        return walk.logLikelihood(0)
+                + precision * rate * rate / 2
+                - Math.log(precision) / 2
+                + Math.log(Math.max(1e-300, NormalCurve.below(rate * Math.sqrt(precision))));
     }
 
-    /** Logarithm of how well this share explains the readings, whatever the rate. */
-    double logEvidence() {
-        return bend < 0
-                ? still.logLikelihood() - steep * steep / (4 * bend) - Math.log(-bend) / 2
-                : 0;
+    private void layOut(Believed believed) {
+        double precision = believed.precision() + walk.precision();
+        double rate = (believed.precision() * believed.rate() + walk.weighed()) / precision;
+        double rateSd = 1 / Math.sqrt(precision);
+        if (!Double.isFinite(rateSd)) {
+            throw new IllegalArgumentException(
+                    "one reading says nothing of the rate, and neither does the prior");
+        }
+        double low = Math.max(0, rate - REACH_SDS * rateSd);
+        double high = Math.max(rate + REACH_SDS * rateSd, low + REACH_SDS * rateSd);
+        // Far out on one side every weight may be too small for a double: take the first one's own.
+        double first = low + (high - low) * 0.5 / RATES;
+        double edge = rate < low ? (first - rate) / rateSd : 0;
+        double total = 0;
+        for (int i = 0; i < RATES; i++) {
+            rates[i] = low + (high - low) * (i + 0.5) / RATES;
+            double z = (rates[i] - rate) / rateSd;
+            weights[i] = Math.exp((edge - z) * (edge + z) / 2);
+            total += weights[i];
+        }
+        for (int i = 0; i < RATES; i++) {
+            weights[i] /= total;
+        }
     }
 
-    /** The level expected at x with this rate. */
-    double levelAt(double x, double rate) {
-        double atStill = still.levelAt(x);
-        return atStill + rate / unit * (moving.levelAt(x) - atStill);
+    /** Mean of the rate to a power, the cut at 0 regarded. */
+    double moment(int power) {
+        double moment = 0;
+        for (int i = 0; i < RATES; i++) {
+            moment += weights[i] * Math.pow(rates[i], power);
+        }
+        return moment;
     }
 
-    /** Its standard deviation. */
-    double sdAt(double x, double rate) {
-        double straying = share * rate;
-        return Math.sqrt(still.varianceAt(x) + straying * straying * still.varianceAheadPerUnit(x));
+    double middleRate() {
+        return rates[RATES / 2];
+    }
+
+    SeasonWalk.Ahead ahead(double x) {
+        return walk.ahead(x);
+    }
+
+    /** The probability that the width is at most {@code y} there. */
+    double probabilityAtMost(double y, SeasonWalk.Ahead there) {
+        double straying = share * share * there.aheadPerUnit();
+        double off = y - there.level();
+        double probability = 0;
+        for (int i = 0; i < RATES; i++) {
+            double rate = rates[i];
+            double sd = Math.sqrt(there.variance() + straying * rate * rate);
+            probability += weights[i] * NormalCurve.below((off - rate * there.perRate()) / sd);
+        }
+        return probability;
+    }
+
+    /** The lowest and the highest width to be looked for there. */
+    double[] reach(SeasonWalk.Ahead there, double sds) {
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (double rate : new double[] {rates[0], rates[RATES - 1]}) {
+            double middle = there.level() + rate * there.perRate();
+            double straying = share * rate;
+            double reach =
+                    sds * Math.sqrt(there.variance() + straying * straying * there.aheadPerUnit());
+            low = Math.min(low, middle - reach);
+            high = Math.max(high, middle + reach);
+        }
+        return new double[] {low, high};
     }
 }

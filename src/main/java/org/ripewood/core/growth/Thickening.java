@@ -11,11 +11,14 @@ import org.ripewood.core.season.Outlook;
 /**
  * How a trunk, root or branch thickens with growth-time, and when it reaches a diameter.
  *
- * <p>A straight line whose slope starts from the belief about the tree, as long as there are
- * readings of fewer than five days or the line leaves over no more than measuring explains; then
- * the best by AICc of the logistic, the Chapman–Richards curve and its form that slows from the
- * start. Limits: a chop, a move to a smaller container or a sacrifice branch taken off change the
- * pace; readings from before say little then and are better left out.
+ * <p>Its gain a year starts from the belief about the tree and strays with the seasons. Nobody
+ * knows beforehand whether a tree goes on at its pace or slows down, nor towards which end: paces
+ * that stay, that slow down from the start or later on, and that become faster are weighed by the
+ * readings, see {@link SteadyRate}, and all are kept. The band therefore widens with the way beyond
+ * the readings, and a diameter the tree may never reach is told so.
+ *
+ * <p>Limits: a chop, a move to a smaller container or a sacrifice branch taken off change the pace;
+ * readings from before say little then and are better left out.
  */
 public final class Thickening {
 
@@ -27,10 +30,44 @@ public final class Thickening {
      */
     public static final Increment IN_TRAINING = new Increment(1.5, 1.0);
 
+    /** A belief is never surer than this, mm of radius a year. */
+    private static final double LEAST_PRIOR_SD_MM = 0.05;
+
+    /** How widely a trunk's first pace lies about its gain so far, as a share. */
+    private static final double PACE_SPREAD = 1.5;
+
+    /** Over less time errors of reading hide what a trunk gains in a year. */
+    private static final double LEAST_YEARS = 0.8;
+
+    private static final double LEAST_GAIN_MM = 1;
+    private static final double MOST_GAIN_MM = 20;
+
+    /** From so sure on it is said that growth does not go on at one pace. */
+    private static final double SURE = 0.9;
+
+    /**
+     * Paces that may be, a year as 1: by which share of itself the gain falls each year, and of one
+     * that falls later on (common practice, no source).
+     */
+    private static final List<SteadyRate.Case> PACES =
+            List.of(
+                    new SteadyRate.Case(Pace.STEADY, 0.28),
+                    new SteadyRate.Case(Pace.slowing(0.025), 0.13),
+                    new SteadyRate.Case(Pace.slowing(0.05), 0.15),
+                    new SteadyRate.Case(Pace.slowing(0.1), 0.12),
+                    new SteadyRate.Case(Pace.slowing(0.2), 0.06),
+                    new SteadyRate.Case(Pace.slowing(0.4), 0.03),
+                    new SteadyRate.Case(Pace.bending(0.04), 0.05),
+                    new SteadyRate.Case(Pace.bending(0.08), 0.07),
+                    new SteadyRate.Case(Pace.bending(0.16), 0.05),
+                    new SteadyRate.Case(Pace.slowing(-0.05), 0.06));
+
     /** What the thickening of a trunk is told by. */
     public enum Form {
         NOTHING_READ,
+        /** It may go on at one pace. */
         STRAIGHT,
+        /** It slows down or becomes faster, for nearly sure. */
         CURVED
     }
 
@@ -47,14 +84,20 @@ public final class Thickening {
     /** What the diameter is likely to be on a day, mm; low and high hold in eight cases of ten. */
     public record Band(LocalDate on, double lowMm, double middleMm, double highMm) {}
 
+    /** Those of one day by diameter, so that the order they come in does not matter. */
+    private static final Comparator<Reading> IN_ORDER =
+            Comparator.comparing(Reading::on).thenComparingDouble(Reading::diameterMm);
+
     private final List<Reading> readings;
     private final Increment prior;
     private final GrowthDays days;
     private final double year;
-    private final @Nullable ThickeningCourse course;
+
+    /** Diameters below 0, since what is learnt falls; null when nothing was read or grows. */
+    private final @Nullable SteadyRate course;
 
     private Thickening(List<Reading> readings, Increment prior, GrowthDays days) {
-        this.readings = readings.stream().sorted(Comparator.comparing(Reading::on)).toList();
+        this.readings = readings.stream().sorted(IN_ORDER).toList();
         this.prior = prior;
         this.days = days;
         this.year = days.meanPerYear();
@@ -72,11 +115,28 @@ public final class Thickening {
         return new Thickening(readings, prior, days);
     }
 
-    private ThickeningCourse learn() {
-        var x = readings.stream().mapToDouble(reading -> years(reading.on())).toArray();
-        var y = readings.stream().mapToDouble(Reading::diameterMm).toArray();
-        int told = (int) readings.stream().map(Reading::on).distinct().count();
-        return ThickeningCourse.of(x, y, told, prior);
+    private SteadyRate learn() {
+        return new SteadyRate(
+                Readings.of(
+                        readings.stream().mapToDouble(reading -> years(reading.on())).toArray(),
+                        readings.stream().mapToDouble(reading -> -reading.diameterMm()).toArray(),
+                        MEASURING_SD_MM),
+                new SeasonShare.Believed(
+                        2 * prior.radialMm(), 2 * Math.max(LEAST_PRIOR_SD_MM, prior.sdMm())),
+                new SteadyRate.Seasons(
+                        YearSpread.OF_TRUNKS, gainSoFar(), PACE_SPREAD * gainSoFar(), 1),
+                PACES);
+    }
+
+    /** Diameter gained a year between the first reading and the last, within what trees do, mm. */
+    private double gainSoFar() {
+        var last = readings.get(readings.size() - 1);
+        double years = years(last.on());
+        if (years < LEAST_YEARS) {
+            return 2 * IN_TRAINING.radialMm();
+        }
+        double gain = (last.diameterMm() - readings.get(0).diameterMm()) / years;
+        return Math.max(LEAST_GAIN_MM, Math.min(MOST_GAIN_MM, gain));
     }
 
     private double years(LocalDate on) {
@@ -87,7 +147,7 @@ public final class Thickening {
         if (course == null) {
             return Form.NOTHING_READ;
         }
-        return course.curve().isPresent() ? Form.CURVED : Form.STRAIGHT;
+        return course.unsteady() > SURE ? Form.CURVED : Form.STRAIGHT;
     }
 
     /**
@@ -96,16 +156,15 @@ public final class Thickening {
      * <p>Edge cases: the belief itself when nothing was read or nothing grows here; never below 0.
      */
     public Increment increment() {
-        return course == null ? prior : course.increment();
+        return course == null ? prior : new Increment(course.rate() / 2, course.rateSd() / 2);
     }
 
     /**
      * When the diameter will be at least this.
      *
-     * <p>Formula: the growth-time at which the straight line's posterior, or the curve with its
-     * error by the delta method and Student's t, exceeds it with probability 0.1, 0.5 and 0.9; to
-     * days by the place's growth-time. Beyond the last reading a season may differ by {@link
-     * ClosurePriors#SEASON_SPREAD}.
+     * <p>Formula: the growth-time at which the diameter exceeds it with probability 0.1, 0.5 and
+     * 0.9, all paces regarded; to days by the place's growth-time. Seasons differ by {@link
+     * YearSpread#OF_TRUNKS}.
      *
      * <p>Edge cases: already when the latest reading found it so; unsaid when nothing was read,
      * nothing grows, or the likely day lies more than {@link Outlook#REACH_YEARS} years ahead.
@@ -126,11 +185,12 @@ public final class Thickening {
             return new Outlook.Unsaid(
                     "Nothing grows at this place by its temperatures: check them");
         }
-        return new Reached(readings.get(0).on(), today, days)
+        return new Reached(
+                        readings.get(0).on(), readings.get(readings.size() - 1).on(), today, days)
                 .outlook(
-                        year * course.reaching(diameterMm, Reached.EARLY),
-                        year * course.reaching(diameterMm, Reached.LIKELY),
-                        year * course.reaching(diameterMm, Reached.LATE),
+                        year * course.reaching(-diameterMm, Reached.EARLY),
+                        year * course.reaching(-diameterMm, Reached.LIKELY),
+                        year * course.reaching(-diameterMm, Reached.LATE),
                         "A diameter of %.0f mm".formatted(diameterMm));
     }
 
@@ -146,9 +206,9 @@ public final class Thickening {
                 band.add(
                         new Band(
                                 day,
-                                Math.max(0, course.diameterAt(x, Reached.EARLY)),
-                                Math.max(0, course.diameterAt(x, Reached.LIKELY)),
-                                Math.max(0, course.diameterAt(x, Reached.LATE))));
+                                Math.max(0, -course.widthAt(x, Reached.LATE)),
+                                Math.max(0, -course.widthAt(x, Reached.LIKELY)),
+                                Math.max(0, -course.widthAt(x, Reached.EARLY))));
             }
         }
         return List.copyOf(band);

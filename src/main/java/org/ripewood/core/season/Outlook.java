@@ -26,8 +26,15 @@ public sealed interface Outlook {
      * @param earliest day by which it has come about in one case of ten
      * @param likely in every second case
      * @param latest in nine cases of ten; null when that lies beyond reach
+     * @param likelySince the day from which on it has likely come about already, where that lies
+     *     behind and nobody has looked since: measuring tells, no later day does; else null. The
+     *     days before are then today
      */
-    record Expected(LocalDate earliest, LocalDate likely, @Nullable LocalDate latest)
+    record Expected(
+            LocalDate earliest,
+            LocalDate likely,
+            @Nullable LocalDate latest,
+            @Nullable LocalDate likelySince)
             implements Outlook {
 
         private static final double Z_OF_NINE_IN_TEN = 1.2815515655446004;
@@ -38,6 +45,16 @@ public sealed interface Outlook {
                         "earliest, likely and latest must follow each other, found %s, %s, %s"
                                 .formatted(earliest, likely, latest));
             }
+            if (likelySince != null && !likelySince.isBefore(likely)) {
+                throw new IllegalArgumentException(
+                        "what is likely so already has been since before today, found %s, %s"
+                                .formatted(likelySince, likely));
+            }
+        }
+
+        /** What lies ahead. */
+        public Expected(LocalDate earliest, LocalDate likely, @Nullable LocalDate latest) {
+            this(earliest, likely, latest, null);
         }
 
         /** A day that is sure. */
@@ -48,12 +65,24 @@ public sealed interface Outlook {
         private Expected orLater(Expected other) {
             var thisLatest = latest;
             var otherLatest = other.latest;
+            var laterLikely = later(likely, other.likely);
             return new Expected(
                     later(earliest, other.earliest),
-                    later(likely, other.likely),
+                    laterLikely,
                     thisLatest == null || otherLatest == null
                             ? null
-                            : later(thisLatest, otherLatest));
+                            : later(thisLatest, otherLatest),
+                    laterSince(other, laterLikely));
+        }
+
+        /** Of several, all have likely come about when the last of them has. */
+        private @Nullable LocalDate laterSince(Expected other, LocalDate laterLikely) {
+            var one = likely.equals(laterLikely) ? likelySince : null;
+            var another = other.likely.equals(laterLikely) ? other.likelySince : null;
+            if (one == null || another == null) {
+                return one == null ? another : one;
+            }
+            return later(one, another);
         }
 
         private static LocalDate later(LocalDate one, LocalDate other) {

@@ -20,9 +20,13 @@ final class ClosingFormat {
         if (closed instanceof Outlook.Already) {
             return "It has closed.";
         }
-        return closed instanceof Outlook.Expected expected
-                ? "It is likely to have closed over " + OutlookWords.by(expected) + "."
-                : sentence((Outlook.Unsaid) closed);
+        if (closed instanceof Outlook.Expected expected) {
+            var since = expected.likelySince();
+            return since == null
+                    ? "It is likely to have closed over " + OutlookWords.by(expected) + "."
+                    : "It has likely closed over " + OutlookWords.unseen(since) + ".";
+        }
+        return sentence((Outlook.Unsaid) closed);
     }
 
     /** What the forecast rests on; empty when there is none. */
@@ -51,10 +55,15 @@ final class ClosingFormat {
         if (outlook instanceof Outlook.Already) {
             return "Its base is as thick as planned, %s.".formatted(planned);
         }
-        return outlook instanceof Outlook.Expected expected
-                ? "Its base is likely to be as thick as planned, %s, %s."
-                        .formatted(planned, OutlookWords.by(expected))
-                : sentence((Outlook.Unsaid) outlook);
+        if (outlook instanceof Outlook.Expected expected) {
+            var since = expected.likelySince();
+            return since == null
+                    ? "Its base is likely to be as thick as planned, %s, %s."
+                            .formatted(planned, OutlookWords.by(expected))
+                    : "Its base has likely been as thick as planned, %s, %s."
+                            .formatted(planned, OutlookWords.unseen(since));
+        }
+        return sentence((Outlook.Unsaid) outlook);
     }
 
     private static String sentence(Outlook.Unsaid unsaid) {

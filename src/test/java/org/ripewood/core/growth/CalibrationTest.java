@@ -5,109 +5,193 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.SortedMap;
-import java.util.SplittableRandom;
-import java.util.TreeMap;
+import java.util.Locale;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.ripewood.core.season.GrowthDays;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Whether forecasts keep their promise, on trees drawn from what is believed of trees. The report
- * is kept at src/test/resources/calibration/growth.txt, renewed by -Dgolden.renew=true.
+ * Whether forecasts keep their promise, eight of ten, on wounds and trunks that grow in ways the
+ * model does not know of, see {@link Wounds} and {@link Trunks}. The report of the long run is kept
+ * at src/test/resources/calibration/growth.txt, renewed by -Dgolden.renew=true.
  *
- * <p>Coverage of 10,000 draws is known to 0.4 %, so 77 to 83 % is wide of chance.
+ * <p>No forecast can hold eight of ten truths in places of equal years and in places of very
+ * unequal ones as long as nothing tells it which place it is at: there it holds more in the one and
+ * fewer in the other. Where the school's own wounds have told, it has to hold it at each.
  */
 @Tag("fast")
 class CalibrationTest {
 
     private static final Path KEPT = Path.of("src/test/resources/calibration/growth.txt");
-    private static final int[] READINGS = {0, 1, 2, 3, 5, 10};
-    private static final int TREES = 10_000;
-    private static final int FEWER_TREES = 1_000;
-    private static final double YEAR = 1_900;
+    private static final List<Wounds> WOUNDS =
+            List.of(new Wounds.YearByYear(), new Wounds.WeekByWeek());
+    private static final double[] YEAR_SDS = {0, 0.25, 0.5};
+    private static final double[] PACES_MM = {3, 6, 13};
+    private static final int[] READINGS = {0, 1, 2, 4, 8};
+    private static final int[] TRUNK_READINGS = {1, 2, 3, 6, 12};
+    private static final int WOUNDS_OF_A_SCHOOL = 60;
+    private static final List<ThickeningTrials> TRUNKS =
+            List.of(
+                    new ThickeningTrials(new Trunks.Steady(), 0, 0.2),
+                    new ThickeningTrials(new Trunks.EqualArea(), 0, 0.2),
+                    new ThickeningTrials(new Trunks.TowardsAnEnd(), 1.1, 0.2),
+                    new ThickeningTrials(new Trunks.TowardsAnEnd(), 1.3, 0.2),
+                    new ThickeningTrials(new Trunks.TowardsAnEnd(), 1.7, 0.2),
+                    new ThickeningTrials(new Trunks.TowardsAnEnd(), 3, 0.2),
+                    new ThickeningTrials(new Trunks.Gompertz(), 1.1, 0.2),
+                    new ThickeningTrials(new Trunks.Gompertz(), 1.3, 0.2),
+                    new ThickeningTrials(new Trunks.Gompertz(), 1.7, 0.2));
 
-    /** Read well above the 5 mm of which the closing is forecast. */
-    private static final double STILL_OPEN_MM = 6;
-
-    /** How forecasts did, by how many readings they had. */
-    private record Tallies(
-            SortedMap<Integer, Tally> wounds,
-            SortedMap<Integer, Tally> straight,
-            SortedMap<Integer, Tally> curved) {
-
-        static Tallies of(int trees) {
-            var all = new Tallies(new TreeMap<>(), new TreeMap<>(), new TreeMap<>());
-            for (int readings : READINGS) {
-                all.wounds.put(readings, CalibrationTest.wounds(trees, readings, 11 + readings));
-                if (readings > 0) {
-                    all.straight.put(
-                            readings, CalibrationTest.straight(trees, readings, 23 + readings));
-                }
-                if (readings >= 5) {
-                    all.curved.put(
-                            readings, CalibrationTest.curved(trees, readings, 37 + readings));
-                }
-            }
-            all.curved.put(20, CalibrationTest.curved(trees, 20, 57));
-            return all;
-        }
-    }
+    private final StringBuilder report = new StringBuilder();
 
     @Test
     @Tag("calibration")
     void forecastsKeepTheirPromise() throws IOException {
-        var all = Tallies.of(TREES);
-        var report =
-                report("Closing to 5 mm, growth-time since the cut", all.wounds)
-                        + report("A trunk growing steadily, a third more than it has", all.straight)
-                        + report("A trunk slowing down, a sixth more than it has", all.curved);
-        keep(report);
-        check(all.wounds, 0.03);
-        check(all.straight, 0.03);
-        check(all.curved, 0.03);
-    }
-
-    /**
-     * The same with a tenth of the trees, before each change: coverage of 1,000 draws is known to
-     * 1.3 %, of the 200 trees that slow down to 2.8 %.
-     */
-    @Test
-    void forecastsOfFewerTreesKeepItNearly() {
-        var all = Tallies.of(FEWER_TREES);
-        for (var tallies : List.of(all.wounds, all.straight, all.curved)) {
-            tallies.forEach(
-                    (readings, tally) ->
-                            assertThat(tally.coverage())
-                                    .as(Tally.head("") + tally.line(readings))
-                                    .isBetween(0.74, 0.86));
-        }
-    }
-
-    private static void check(SortedMap<Integer, Tally> tallies, double mostBias) {
-        double before = Double.POSITIVE_INFINITY;
-        for (var entry : tallies.entrySet()) {
-            var tally = entry.getValue();
-            String what = Tally.head("") + tally.line(entry.getKey());
-            assertThat(tally.coverage()).as(what).isBetween(0.77, 0.83);
-            assertThat(tally.below()).as(what).isBetween(0.5 - mostBias, 0.5 + mostBias);
-            if (entry.getKey() > 0) {
-                assertThat(tally.bias()).as(what).isBetween(-mostBias, mostBias);
+        int many = 100;
+        for (boolean known : new boolean[] {false, true}) {
+            say("Closing to 5 mm, years %s: %% covered\n", known ? "learnt" : "not known");
+            say("%-11s %5s %5s %s\n", "", "years", "pace", heads(READINGS));
+            for (var mechanism : WOUNDS) {
+                for (double yearSd : YEAR_SDS) {
+                    var all = closing(mechanism, yearSd, known, many);
+                    // 1,500 forecasts: known to 1 %.
+                    assertThat(all.share())
+                            .as("%s, years %s, known %s", mechanism, yearSd, known)
+                            .isBetween(known ? 0.74 : 0.70, known ? 0.89 : 0.94);
+                }
             }
-            assertThat(tally.medianError()).as(what).isLessThan(before);
-            before = tally.medianError();
+        }
+        trunks(many);
+        standstill(many);
+        keep(report.toString());
+    }
+
+    private Coverage closing(Wounds mechanism, double yearSd, boolean known, int many) {
+        var all = new Coverage();
+        for (double pace : PACES_MM) {
+            var trials = new ClosingTrials(mechanism, pace, yearSd, Site.TEMPERATE);
+            var years = known ? trials.learnt(WOUNDS_OF_A_SCHOOL, 5) : YearSpread.UNKNOWN;
+            say("%-11s %5.2f %5.0f", mechanism.getClass().getSimpleName(), yearSd, pace);
+            for (int readings : READINGS) {
+                var one = trials.coverage(readings, many, years, 77 + readings);
+                say(" %6d", one.percent());
+                all.add(one);
+            }
+            say("\n");
+        }
+        say("%-24s %5d\n", "  together", all.percent());
+        return all;
+    }
+
+    private void trunks(int many) {
+        say("\nA trunk up to 1.4 times as thick, years 0.20: %% covered\n");
+        say("%-18s %5s %s\n", "", "end", heads(TRUNK_READINGS));
+        for (var trials : TRUNKS) {
+            say("%-18s %5.1f", trials.mechanism().getClass().getSimpleName(), trials.end());
+            var all = new Coverage();
+            for (int readings : TRUNK_READINGS) {
+                var one = trials.coverage(readings, many, 41 + readings);
+                say(" %6d", one.percent());
+                assertThat(one.share()).as("%s, %d", trials, readings).isGreaterThan(0.6);
+                all.add(one);
+            }
+            say("   together %d\n", all.percent());
+            assertThat(all.share()).as("%s", trials).isBetween(0.74, 0.97);
         }
     }
 
-    private static String report(String what, SortedMap<Integer, Tally> tallies) {
-        var text = new StringBuilder(Tally.head(what));
-        tallies.forEach((readings, tally) -> text.append(tally.line(readings)));
-        return text.append('\n').toString();
+    private void standstill(int many) {
+        say(
+                "\nStanding still, years 0.25: %% told after half years; %% told of those that close\n");
+        for (var mechanism : WOUNDS) {
+            for (double pace : new double[] {3, 5, 7, 13}) {
+                var trials = new ClosingTrials(mechanism, pace, 0.25, Site.TEMPERATE);
+                say("%-11s %5.0f", mechanism.getClass().getSimpleName(), pace);
+                for (int halfYears : new int[] {2, 3, 4, 6}) {
+                    double told = trials.standing(halfYears, many, 9).still();
+                    say("   +%d: %3.0f", halfYears, 100 * told);
+                    assertThat(told)
+                            .as("%s, %d", trials, halfYears)
+                            .isGreaterThan(pace < 4 ? 0.7 : 0.8);
+                }
+                for (int readings : new int[] {2, 3, 4, 6, 8}) {
+                    var told = trials.closing(readings, many, 19);
+                    say("   %d: %3.1f", readings, 100 * told.still());
+                    assertThat(told.still()).as("%s, %d", trials, readings).isLessThan(0.12);
+                    assertThat(told.opened()).as("%s, %d", trials, readings).isLessThan(0.03);
+                }
+                say("\n");
+            }
+        }
+    }
+
+    private static String heads(int[] readings) {
+        var heads = new StringBuilder();
+        IntStream.of(readings)
+                .forEach(each -> heads.append(String.format(Locale.ROOT, " %6s", each)));
+        return heads + " readings";
+    }
+
+    private void say(String format, Object... values) {
+        report.append(String.format(Locale.ROOT, format, values));
+    }
+
+    /** A smaller run before each change: of 160 forecasts coverage is known to 3.2 %. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 0.25, 0.5})
+    void fewerWoundsKeepItNearly(double yearSd) {
+        for (var mechanism : WOUNDS) {
+            var unknown = new Coverage();
+            var learnt = new Coverage();
+            for (double pace : new double[] {3, 13}) {
+                var trials = new ClosingTrials(mechanism, pace, yearSd, Site.TEMPERATE);
+                var years = trials.learnt(30, 5);
+                for (int readings : new int[] {1, 5}) {
+                    unknown.add(trials.coverage(readings, 40, YearSpread.UNKNOWN, 11 + readings));
+                    learnt.add(trials.coverage(readings, 40, years, 11 + readings));
+                }
+            }
+            assertThat(unknown.share()).as("%s, not known", mechanism).isBetween(0.68, 0.96);
+            assertThat(learnt.share()).as("%s, learnt", mechanism).isBetween(0.70, 0.91);
+        }
+    }
+
+    @Test
+    void fewerTrunksKeepItNearly() {
+        for (var trials : TRUNKS) {
+            var few = trials.coverage(2, 60, 3);
+            var many = trials.coverage(10, 60, 3);
+            assertThat(few.share()).as("%s, few", trials).isGreaterThan(0.62);
+            assertThat(many.share()).as("%s, many", trials).isGreaterThan(0.68);
+            few.add(many);
+            assertThat(few.share()).as("%s", trials).isBetween(0.70, 0.98);
+        }
+    }
+
+    /** A trunk that never gets there is told so in as many cases as are given no likely day. */
+    @Test
+    void whatATrunkNeverReachesIsNotPromised() {
+        var trials = new ThickeningTrials(new Trunks.TowardsAnEnd(), 0.95, 0.2);
+        assertThat(trials.coverage(12, 80, 17).unsaid()).isGreaterThan(0.5);
+        var steady = new ThickeningTrials(new Trunks.Steady(), 0, 0.2);
+        assertThat(steady.coverage(12, 80, 17).unsaid()).isLessThan(0.1);
+    }
+
+    @Test
+    void mostWoundsThatStandStillAreToldAndFewThatClose() {
+        for (var mechanism : WOUNDS) {
+            for (double pace : new double[] {5, 13}) {
+                var trials = new ClosingTrials(mechanism, pace, 0.25, Site.TEMPERATE);
+                assertThat(trials.standing(2, 100, 9).still()).as("%s", trials).isGreaterThan(0.82);
+                assertThat(trials.standing(4, 100, 9).still()).as("%s", trials).isGreaterThan(0.92);
+                var closing = trials.closing(5, 150, 19);
+                assertThat(closing.still()).as("%s", trials).isLessThan(0.05);
+                assertThat(closing.opened()).as("%s", trials).isLessThan(0.02);
+            }
+        }
     }
 
     private static void keep(String report) throws IOException {
@@ -116,140 +200,5 @@ class CalibrationTest {
             Files.writeString(KEPT, report);
         }
         assertThat(report).isEqualTo(Files.readString(KEPT));
-    }
-
-    /**
-     * Wounds of trees whose vigour is known, read whenever another twentieth would have closed at
-     * the believed rate, and not found closed at the last reading. When they are read must not
-     * follow the wound's true rate, which nobody knows.
-     */
-    private static Tally wounds(int trees, int readings, long seed) {
-        var dice = new SplittableRandom(seed);
-        var tally = new Tally(trees);
-        while (tally.seen() < trees) {
-            double vigour = dice.nextDouble(40, 100);
-            var prior =
-                    ClosurePriors.prior(
-                            CallusPace.MODERATE.belief(), vigour, null, new MeanYear(YEAR));
-            double rate = above0(dice, prior.rateMm(), prior.rateSdMm());
-            double first = dice.nextDouble(15, 40);
-            var seasons = new DrawnYears(dice, ClosurePriors.SEASON_SPREAD, YEAR);
-            double step = first / (2 * prior.rateMm()) / 20;
-            var looks = new ArrayList<ClosureReading>();
-            for (int k = 0; k <= readings; k++) {
-                double x = k * step;
-                double seen =
-                        first
-                                - 2 * rate * seasons.grown(x)
-                                + prior.measuringSdMm() * dice.nextGaussian();
-                looks.add(new ClosureReading(k == 0 ? 0 : x + prior.lag(), Math.max(0, seen)));
-            }
-            if (looks.get(readings).openMm() > STILL_OPEN_MM) {
-                double truth = prior.lag() + seasons.reaching((first - 5) / (2 * rate));
-                var model = ClosureModel.of(looks, prior);
-                tally.add(
-                        truth,
-                        model.quantile(0.1, 5),
-                        model.quantile(0.5, 5),
-                        model.quantile(0.9, 5));
-            }
-        }
-        return tally;
-    }
-
-    /** Trunks that gain what the belief says, read once a year, at any time of it. */
-    private static Tally straight(int trees, int readings, long seed) {
-        var dice = new SplittableRandom(seed);
-        var tally = new Tally(trees / 2);
-        var prior = Thickening.IN_TRAINING;
-        for (int i = 0; i < trees / 2; i++) {
-            double gain = 2 * above0(dice, prior.radialMm(), prior.sdMm());
-            double first = dice.nextDouble(15, 60);
-            var x = new double[readings];
-            var y = new double[readings];
-            var seasons = new DrawnYears(dice, ClosurePriors.SEASON_SPREAD, 1);
-            double start = dice.nextDouble();
-            for (int k = 0; k < readings; k++) {
-                x[k] = k;
-                y[k] =
-                        first
-                                + gain * (seasons.grown(start + k) - seasons.grown(start))
-                                + Thickening.MEASURING_SD_MM * dice.nextGaussian();
-            }
-            double target = (first + gain * x[readings - 1]) * 4 / 3;
-            double grown = seasons.grown(start) + (target - first) / gain;
-            double truth = seasons.reaching(grown) - start;
-            add(tally, ThickeningCourse.of(x, y, readings, prior), target, truth);
-        }
-        return tally;
-    }
-
-    /**
-     * Trunks that slow down towards their size, read until they have two thirds to four fifths of
-     * it.
-     */
-    private static Tally curved(int trees, int readings, long seed) {
-        var dice = new SplittableRandom(seed);
-        var tally = new Tally(trees / 5);
-        for (int i = 0; i < trees / 5; i++) {
-            double size = dice.nextDouble(60, 140);
-            double first = size * dice.nextDouble(0.1, 0.3);
-            double pace = dice.nextDouble(0.12, 0.25);
-            double stop = size * dice.nextDouble(0.66, 0.8);
-            double span = Math.log((size - first) / (size - stop)) / pace;
-            var x = new double[readings];
-            var y = new double[readings];
-            for (int k = 0; k < readings; k++) {
-                x[k] = span * k / (readings - 1);
-                y[k] =
-                        size
-                                - (size - first) * Math.exp(-pace * x[k])
-                                + Thickening.MEASURING_SD_MM * dice.nextGaussian();
-            }
-            double rise = stop / 6;
-            double needed = rise / season(dice);
-            double truth = Math.log((size - first) / (size - stop - needed)) / pace;
-            if (size - stop - needed <= 0) {
-                truth = Double.POSITIVE_INFINITY;
-            }
-            var course = ThickeningCourse.of(x, y, readings, Thickening.IN_TRAINING);
-            add(tally, course, stop + rise, truth);
-        }
-        return tally;
-    }
-
-    private static void add(Tally tally, ThickeningCourse course, double target, double truth) {
-        tally.add(
-                truth,
-                course.reaching(target, 0.1),
-                course.reaching(target, 0.5),
-                course.reaching(target, 0.9));
-    }
-
-    private static double season(SplittableRandom dice) {
-        return above0(dice, 1, ClosurePriors.SEASON_SPREAD);
-    }
-
-    private static double above0(SplittableRandom dice, double mean, double sd) {
-        double drawn;
-        do {
-            drawn = mean + sd * dice.nextGaussian();
-        } while (drawn <= 0);
-        return drawn;
-    }
-
-    /** A place of which only the mean year counts. */
-    private record MeanYear(double meanPerYear) implements GrowthDays {
-
-        @Override
-        public double between(LocalDate from, LocalDate to) {
-            return ChronoUnit.DAYS.between(from, to) * meanPerYear / PLAIN_DAYS_PER_YEAR;
-        }
-
-        @Override
-        public Optional<LocalDate> dayReaching(LocalDate from, double amount) {
-            return Optional.of(
-                    from.plusDays((long) Math.ceil(amount * PLAIN_DAYS_PER_YEAR / meanPerYear)));
-        }
     }
 }

@@ -15,7 +15,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.ripewood.core.growth.Closure.Look;
-import org.ripewood.core.season.GrowthDays;
 import org.ripewood.core.season.Outlook;
 
 @Tag("fast")
@@ -107,8 +106,8 @@ class ClosureForecastTest {
      */
     @Test
     void slowTreesCloseMorePerMillimetreOfGrowth() {
-        var slow = ClosurePriors.prior(MODERATE, 75.0, new Increment(1, 0), SITE);
-        var fast = ClosurePriors.prior(MODERATE, 75.0, new Increment(4, 0), SITE);
+        var slow = ClosurePriors.prior(ClosingBelief.of(MODERATE), 75.0, new Increment(1, 0), SITE);
+        var fast = ClosurePriors.prior(ClosingBelief.of(MODERATE), 75.0, new Increment(4, 0), SITE);
         assertThat(slow.rateMm() / 1).isGreaterThan(fast.rateMm() / 4);
         assertThat(slow.rateMm()).isLessThan(fast.rateMm());
     }
@@ -186,7 +185,7 @@ class ClosureForecastTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvSource({
-        "stood still for a year,        20, 20,   has not narrowed",
+        "stood still for a year,        20, 20,   seems not to have narrowed",
         "opened again,                  10, 14,   opened again"
     })
     void whatDoesNotCloseIsToldAndNotForecast(String what, double first, double now, String why) {
@@ -242,9 +241,7 @@ class ClosureForecastTest {
                         LocalDate.of(2020, 9, 20),
                         20,
                         List.of(new Look(LocalDate.of(2021, 4, 5), 20)));
-        assertThat(rested.stalled()).isTrue();
-        assertThat(rested.stalled(SITE)).isFalse();
-        assertThat(rested.stalled(GrowthDays.plain())).isTrue();
+        assertThat(rested.stalled(ClosingBelief.of(MODERATE), SITE)).isFalse();
         assertThat(ask(rested, 75.0, null)).isInstanceOf(Outlook.Expected.class);
     }
 
@@ -258,6 +255,34 @@ class ClosureForecastTest {
         var forecast = ClosureForecast.of(Closure.of(MADE, 30, looks), MODERATE, 75.0, null, SITE);
         assertThat(forecast.readings()).isEqualTo(1);
         assertThat(forecast.whenAtMost(5, MADE.plusDays(600))).isInstanceOf(Outlook.Expected.class);
+    }
+
+    /** Nobody has looked for six years: no later day is likely, and no three days are told. */
+    @Test
+    void whatHasLikelyClosedUnseenIsToBeMeasured() {
+        var looks = List.of(new Look(MADE.plusDays(230), 20), new Look(MADE.plusDays(600), 14));
+        var seen = MADE.plusDays(600);
+        var forecast = ClosureForecast.of(Closure.of(MADE, 24, looks), MODERATE, 75.0, null, SITE);
+        var then = expected(forecast.whenAtMost(5, seen));
+        assertThat(then.likelySince()).isNull();
+        var today = seen.plusYears(6);
+        var late = expected(forecast.whenAtMost(5, today));
+        assertThat(late.likelySince()).isEqualTo(then.likely());
+        assertThat(late.likely()).isEqualTo(today);
+        var reRead = new ArrayList<>(looks);
+        reRead.add(new Look(today, 5.2));
+        var again = ClosureForecast.of(Closure.of(MADE, 24, reRead), MODERATE, 75.0, null, SITE);
+        if (again.whenAtMost(5, today) instanceof Outlook.Expected expected) {
+            assertThat(expected.likelySince()).isNull();
+        }
+    }
+
+    @Test
+    void looksOfOneDayInAnyOrderForecastTheSame() {
+        var day = MADE.plusDays(457);
+        var up = Closure.of(MADE, 20, List.of(new Look(day, 12.0), new Look(day, 13.5)));
+        var down = Closure.of(MADE, 20, List.of(new Look(day, 13.5), new Look(day, 12.0)));
+        assertThat(expected(ask(up, 75.0, null))).isEqualTo(expected(ask(down, 75.0, null)));
     }
 
     @Test

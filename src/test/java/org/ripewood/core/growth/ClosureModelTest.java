@@ -19,7 +19,8 @@ class ClosureModelTest {
     private static final double Z90 = 1.2815515655446004;
 
     private static ClosurePrior prior(double rateSdMm, double seasonSpread) {
-        return new ClosurePrior(0.0018, rateSdMm, 100, 0.5, seasonSpread, 0.0018, 1_900);
+        return new ClosurePrior(
+                0.0018, rateSdMm, 0, 0.5, YearSpread.exactly(seasonSpread), 0.0018, 1_900);
     }
 
     private static List<ClosureReading> steady(double firstMm, double rateMm, int readings) {
@@ -27,7 +28,7 @@ class ClosureModelTest {
         list.add(new ClosureReading(0, firstMm));
         for (int i = 1; i <= readings; i++) {
             double x = 2_000.0 * i / readings;
-            list.add(new ClosureReading(100 + x, firstMm - 2 * rateMm * x));
+            list.add(new ClosureReading(x, firstMm - 2 * rateMm * x));
         }
         return list;
     }
@@ -42,9 +43,9 @@ class ClosureModelTest {
     void withoutBeliefTheLimitsAreFiellers(int readings) {
         var list = steady(30, 0.003, readings);
         var model = ClosureModel.of(list, prior(1e6, 0));
-        assertThat(model.quantile(0.1, 6) - 100).isCloseTo(fieller(list, 6, -1), within(0.5));
-        assertThat(model.quantile(0.9, 6) - 100).isCloseTo(fieller(list, 6, 1), within(0.5));
-        assertThat(model.quantile(0.5, 6) - 100).isCloseTo((30 - 6) / 0.006, within(0.5));
+        assertThat(model.quantile(0.1, 6)).isCloseTo(fieller(list, 6, -1), within(0.5));
+        assertThat(model.quantile(0.9, 6)).isCloseTo(fieller(list, 6, 1), within(0.5));
+        assertThat(model.quantile(0.5, 6)).isCloseTo((30 - 6) / 0.006, within(0.5));
     }
 
     private static double fieller(List<ClosureReading> readings, double threshold, int side) {
@@ -52,13 +53,13 @@ class ClosureModelTest {
         double meanX = 0;
         double meanW = 0;
         for (var reading : readings) {
-            meanX += Math.max(0, reading.growthTime() - 100) / n;
+            meanX += reading.growthTime() / n;
             meanW += reading.openMm() / n;
         }
         double sxx = 0;
         double sxw = 0;
         for (var reading : readings) {
-            double x = Math.max(0, reading.growthTime() - 100) - meanX;
+            double x = reading.growthTime() - meanX;
             sxx += x * x;
             sxw += x * (reading.openMm() - meanW);
         }
@@ -105,7 +106,8 @@ class ClosureModelTest {
     void aHigherRateNeverClosesLater() {
         double before = Double.POSITIVE_INFINITY;
         for (double rate = 0.0006; rate < 0.005; rate += 0.0002) {
-            var prior = new ClosurePrior(rate, rate / 2, 100, 0.5, 0.15, 0.0018, 1_900);
+            var prior =
+                    new ClosurePrior(rate, rate / 2, 300, 0.5, YearSpread.UNKNOWN, 0.0018, 1_900);
             double median = ClosureModel.of(steady(24, 1, 0), prior).quantile(0.5, 5);
             assertThat(median).isLessThanOrEqualTo(before);
             before = median;

@@ -36,18 +36,18 @@ class SeasonWalkTest {
             y[i] = NILE[i] - i;
         }
         double measuringSd = Math.sqrt(Math.exp(9.622361));
-        var walk = SeasonWalk.along(x, y, measuringSd, 1, straying, year);
+        var walk = SeasonWalk.along(Readings.of(x, y, measuringSd), Pace.STEADY, straying, year);
         double constants = (x.length - 1) * Math.log(2 * Math.PI) / 2;
-        assertThat(constants - walk.logLikelihood()).isCloseTo(632.5456, within(0.05));
+        assertThat(constants - walk.logLikelihood(1)).isCloseTo(632.5456, within(0.05));
     }
 
     /** Over n years the level strays by √n times as much as in one, within one by nearly a line. */
     @Test
     void aLevelStraysWithTheRootOfTheYears() {
-        var walk = SeasonWalk.along(new double[] {0}, new double[] {0}, 1e-9, 10, 2, 1);
-        assertThat(Math.sqrt(walk.varianceAheadPerUnit(25))).isCloseTo(5, within(0.1));
+        var walk = walk(new double[] {0}, new double[] {0}, 1e-9, 2);
+        assertThat(Math.sqrt(walk.ahead(25).aheadPerUnit())).isCloseTo(5, within(0.1));
         double soon = 0.01;
-        assertThat(walk.varianceAt(soon) + 4 * walk.varianceAheadPerUnit(soon))
+        assertThat(walk.ahead(soon).variance() + 4 * walk.ahead(soon).aheadPerUnit())
                 .isCloseTo(1.5 * 4 * soon * soon, within(1e-5));
     }
 
@@ -55,18 +55,57 @@ class SeasonWalkTest {
     void aSlowSeasonLastsALittleLonger() {
         double[] x = {0, 1, 2, 2.5};
         double[] y = {20, 16, 12, 11.2};
-        var walk = SeasonWalk.along(x, y, 0.1, 4, 1.2, 1);
-        assertThat(walk.levelAt(2.5) - walk.levelAt(2.75)).isLessThan(0.85);
-        assertThat(walk.levelAt(6) - walk.levelAt(7)).isCloseTo(4, within(0.01));
+        var walk = walk(x, y, 0.1, 1.2);
+        assertThat(levelAt(walk, 2.5, 4) - levelAt(walk, 2.75, 4)).isLessThan(0.85);
+        assertThat(levelAt(walk, 6, 4) - levelAt(walk, 7, 4)).isCloseTo(4, within(0.01));
     }
 
+    private static SeasonWalk walk(double[] x, double[] y, double measuringSd, double straying) {
+        return SeasonWalk.along(Readings.of(x, y, measuringSd), Pace.STEADY, straying, 1);
+    }
+
+    private static double levelAt(SeasonWalk walk, double x, double rate) {
+        var ahead = walk.ahead(x);
+        return ahead.level() + rate * ahead.perRate();
+    }
+
+    /** Least squares by hand: 20, 16, 12 at 0, 1, 2 fall by 4 and leave nothing over. */
     @Test
-    void theLevelIsLinearInTheRate() {
-        double[] x = {0, 0.3, 1.1, 2.5};
-        double[] y = {20, 18, 12, 11.2};
-        double at0 = SeasonWalk.along(x, y, 0.5, 0, 1.2, 1).levelAt(4);
-        double at3 = SeasonWalk.along(x, y, 0.5, 3, 1.2, 1).levelAt(4);
-        double at6 = SeasonWalk.along(x, y, 0.5, 6, 1.2, 1).levelAt(4);
-        assertThat(at3).isCloseTo((at0 + at6) / 2, within(1e-12));
+    void withoutStrayingItIsLeastSquares() {
+        var walk = walk(new double[] {0, 1, 2}, new double[] {20, 16, 12}, 0.5, 0);
+        assertThat(walk.weighed() / walk.precision()).isCloseTo(4, within(1e-9));
+        // Sxx is 2, so the rate is known to 0.5² / 2
+        assertThat(walk.precision()).isCloseTo(8, within(1e-9));
+        assertThat(levelAt(walk, 5, 4)).isCloseTo(0, within(1e-9));
+    }
+
+    /** What was read at one moment is one reading, off by less. */
+    @Test
+    void readingsOfOneMomentAreTheirMean() {
+        var twice = Readings.of(new double[] {0, 0, 1}, new double[] {20, 21, 16}, 0.5);
+        assertThat(twice.size()).isEqualTo(2);
+        assertThat(twice.y(0)).isEqualTo(20.5);
+        assertThat(twice.variance(0)).isCloseTo(0.125, within(1e-12));
+        assertThat(twice.variance(1)).isEqualTo(0.25);
+    }
+
+    /** A pace's growth adds up from its rate, whatever its form: the trapezium rule beside it. */
+    @Test
+    void whatHasGoneIsTheSumOfTheRate() {
+        for (var pace :
+                new Pace[] {
+                    Pace.STEADY,
+                    Pace.after(0.7),
+                    Pace.slowing(0.3),
+                    Pace.bending(0.2),
+                    Pace.slowing(-0.1)
+                }) {
+            double sum = 0;
+            double step = 0.001;
+            for (double x = pace.lag(); x < 6; x += step) {
+                sum += step * (pace.at(x) + pace.at(x + step)) / 2;
+            }
+            assertThat(pace.gone(6)).as("%s", pace).isCloseTo(sum, within(0.01));
+        }
     }
 }

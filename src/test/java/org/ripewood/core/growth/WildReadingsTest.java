@@ -24,7 +24,8 @@ class WildReadingsTest {
     private static final int TREES = 100;
 
     /** What wounds of the kind are believed to do: lag, rate and its spread from memory. */
-    private static final ClosurePrior PRIOR = new ClosurePrior(0.1, 3, 1, 0.5, 0.3, 3, 1);
+    private static final ClosurePrior PRIOR =
+            new ClosurePrior(3, 1, 0.1, 0.5, YearSpread.UNKNOWN, 3, 1);
 
     /** Years of good readings, then a point slipped by one place. */
     @Test

@@ -63,6 +63,22 @@ class OutlookTest {
         assertThat(((Outlook.Expected) Outlook.allOf(List.of(open, SKEWED))).latest()).isNull();
     }
 
+    /** Of several all have likely come about when the last of them has. */
+    @Test
+    void whatIsLikelySoUnseenStaysSoOnlyUntilSomethingLaterIsWaitedFor() {
+        var longAgo = new Outlook.Expected(TODAY, TODAY, null, TODAY.minusYears(3));
+        var lately = new Outlook.Expected(TODAY, TODAY, TODAY, TODAY.minusYears(1));
+        assertThat(Outlook.allOf(List.of(longAgo, new Outlook.Already()))).isEqualTo(longAgo);
+        var both = (Outlook.Expected) Outlook.allOf(List.of(longAgo, lately));
+        assertThat(both.likelySince()).isEqualTo(TODAY.minusYears(1));
+        var later = Outlook.Expected.on(TODAY.plusYears(1));
+        assertThat(((Outlook.Expected) Outlook.allOf(List.of(longAgo, later))).likelySince())
+                .isNull();
+        assertThatThrownBy(() -> new Outlook.Expected(TODAY, TODAY, TODAY, TODAY))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("since before today");
+    }
+
     @Test
     void daysOutOfOrderAreRefused() {
         var early = SKEWED.earliest();
