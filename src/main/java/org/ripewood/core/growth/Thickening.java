@@ -51,16 +51,16 @@ public final class Thickening {
      */
     private static final List<SteadyRate.Case> PACES =
             List.of(
-                    new SteadyRate.Case(Pace.STEADY, 0.28),
-                    new SteadyRate.Case(Pace.slowing(0.025), 0.13),
-                    new SteadyRate.Case(Pace.slowing(0.05), 0.15),
+                    new SteadyRate.Case(Pace.STEADY, 0.24),
+                    new SteadyRate.Case(Pace.slowing(0.025), 0.12),
+                    new SteadyRate.Case(Pace.slowing(0.05), 0.14),
                     new SteadyRate.Case(Pace.slowing(0.1), 0.12),
                     new SteadyRate.Case(Pace.slowing(0.2), 0.06),
                     new SteadyRate.Case(Pace.slowing(0.4), 0.03),
-                    new SteadyRate.Case(Pace.bending(0.04), 0.05),
-                    new SteadyRate.Case(Pace.bending(0.08), 0.07),
-                    new SteadyRate.Case(Pace.bending(0.16), 0.05),
-                    new SteadyRate.Case(Pace.slowing(-0.05), 0.06));
+                    new SteadyRate.Case(Pace.bending(0.04), 0.07),
+                    new SteadyRate.Case(Pace.bending(0.08), 0.10),
+                    new SteadyRate.Case(Pace.bending(0.16), 0.07),
+                    new SteadyRate.Case(Pace.slowing(-0.05), 0.05));
 
     /** What the thickening of a trunk is told by. */
     public enum Form {

@@ -164,8 +164,8 @@ class CalibrationTest {
         for (var trials : TRUNKS) {
             var few = trials.coverage(2, 60, 3);
             var many = trials.coverage(10, 60, 3);
-            assertThat(few.share()).as("%s, few", trials).isGreaterThan(0.62);
-            assertThat(many.share()).as("%s, many", trials).isGreaterThan(0.68);
+            assertThat(few.share()).as("%s, few", trials).isGreaterThan(0.6);
+            assertThat(many.share()).as("%s, many", trials).isGreaterThan(0.6);
             few.add(many);
             assertThat(few.share()).as("%s", trials).isBetween(0.70, 0.98);
         }
