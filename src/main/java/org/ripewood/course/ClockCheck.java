@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
-import org.ripewood.core.progress.WorkClock;
+import org.ripewood.core.season.WorkClock;
 import org.ripewood.core.season.StageRange;
 
 /**

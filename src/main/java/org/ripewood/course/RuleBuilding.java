@@ -1,5 +1,6 @@
 package org.ripewood.course;
 
+import org.ripewood.core.season.WeatherRule;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -13,11 +14,11 @@ import org.ripewood.core.progress.Requirement;
 import org.ripewood.core.progress.SeasonRule;
 import org.ripewood.core.progress.StageRule;
 import org.ripewood.core.progress.Strength;
-import org.ripewood.core.progress.WorkClock;
 import org.ripewood.core.route.Durations;
 import org.ripewood.core.route.Seasons;
 import org.ripewood.core.route.SlowChange;
 import org.ripewood.core.route.Spread;
+import org.ripewood.core.season.WorkClock;
 import org.ripewood.core.season.StageRange;
 
 /** Makes conditions, criteria, seasons and durations of what files say. */
@@ -115,13 +116,13 @@ final class RuleBuilding {
                 season.requireText("why"));
     }
 
-    private static SeasonRule.Weather weather(Part season) {
+    private static WeatherRule weather(Part season) {
         var frozen = season.text("notWhileFrozen");
-        return new SeasonRule.Weather(
+        return new WeatherRule(
                 season.has("growingDaysLeft") ? season.requireInt("growingDaysLeft") : 0,
                 frozen == null
-                        ? SeasonRule.Frozen.NOTHING
-                        : SeasonRule.Frozen.valueOf(frozen.toUpperCase(Locale.ROOT)),
+                        ? WeatherRule.Frozen.NOTHING
+                        : WeatherRule.Frozen.valueOf(frozen.toUpperCase(Locale.ROOT)),
                 season.has("nearDangerousCold"));
     }
 

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.core.progress.Clocks;
-import org.ripewood.core.progress.WorkClock;
+import org.ripewood.core.season.WorkClocks;
+import org.ripewood.core.season.WorkClock;
 import org.ripewood.core.season.StageRange;
 
 /**
@@ -55,26 +55,26 @@ final class SpeciesClocks {
     /**
      * All that is said of a species; ranges that are none are left out, the schema tells of them.
      */
-    Clocks of(Part species) {
-        var open = new EnumMap<WorkClock, List<Clocks.Stages>>(WorkClock.class);
+    WorkClocks of(Part species) {
+        var open = new EnumMap<WorkClock, List<WorkClocks.Stages>>(WorkClock.class);
         for (var clock : WorkClock.values()) {
             var stages = stages(species, clock);
             if (stages != null) {
-                open.put(clock, List.of(Clocks.Stages.of(ranges(stages))));
+                open.put(clock, List.of(WorkClocks.Stages.of(ranges(stages))));
             }
         }
         var late = species.at("repotting").at("lateSummer");
         if (late.isThere() && open.containsKey(WorkClock.ROOT_WORK)) {
             var both = new ArrayList<>(open.get(WorkClock.ROOT_WORK));
             both.add(
-                    new Clocks.Stages(
+                    new WorkClocks.Stages(
                             ranges(late.at("stages")),
                             late.requireInt("growingDaysLeft"),
                             late.number("notAboveCelsius")));
             open.put(WorkClock.ROOT_WORK, both);
         }
         var shelter = species.at("shelterBelowCelsius");
-        return new Clocks(
+        return new WorkClocks(
                 open,
                 bleeding(species),
                 ranges(species.at("flowering").at("fade")),

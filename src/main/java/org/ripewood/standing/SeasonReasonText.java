@@ -1,8 +1,9 @@
 package org.ripewood.standing;
 
+import org.ripewood.core.season.WeatherRule;
 import java.util.ArrayList;
 import java.util.List;
-import org.ripewood.core.progress.Clocks;
+import org.ripewood.core.season.WorkClocks;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Reason;
 import org.ripewood.core.progress.SeasonRule;
@@ -59,7 +60,7 @@ final class SeasonReasonText {
         return String.join(", ", words);
     }
 
-    private List<String> weather(SeasonRule.Weather weather) {
+    private List<String> weather(WeatherRule weather) {
         var words = new ArrayList<String>();
         if (weather.growingDaysLeft() > 0) {
             words.add("with " + daysLeft(weather.growingDaysLeft()));
@@ -80,7 +81,7 @@ final class SeasonReasonText {
         return "%d days of growth left before frost".formatted(days);
     }
 
-    private static String stages(Clocks.Stages stages) {
+    private static String stages(WorkClocks.Stages stages) {
         var told = stages(stages.ranges());
         if (stages.growingDaysLeft() > 0) {
             told += " with " + daysLeft(stages.growingDaysLeft());

@@ -12,8 +12,8 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.core.progress.Clocks;
-import org.ripewood.core.progress.WorkClock;
+import org.ripewood.core.season.WorkClocks;
+import org.ripewood.core.season.WorkClock;
 import org.ripewood.core.season.GrowingSeason;
 import org.ripewood.core.season.PlaceYear;
 import org.ripewood.core.season.Span;
@@ -159,7 +159,7 @@ public class SeasonSheets {
                 .collect(Collectors.joining("; "));
     }
 
-    private static List<SeasonSheet.Clock> clocks(Clocks clocks) {
+    private static List<SeasonSheet.Clock> clocks(WorkClocks clocks) {
         var told = new ArrayList<SeasonSheet.Clock>();
         for (var clock : WorkClock.values()) {
             var words = clocks.of(clock).stream().map(SeasonSheets::words);
@@ -194,7 +194,7 @@ public class SeasonSheets {
         };
     }
 
-    private static String words(Clocks.Stages stages) {
+    private static String words(WorkClocks.Stages stages) {
         return stages.growingDaysLeft() == 0
                 ? ranges(stages.ranges())
                 : "%s with %d days of growth left before frost"

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.ripewood.core.progress.WorkClock;
+import org.ripewood.core.season.WorkClock;
 import org.ripewood.core.season.StageRange;
 
 /**

@@ -1,5 +1,6 @@
 package org.ripewood.api.content;
 
+import org.ripewood.core.season.WeatherRule;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.Collection;
 import java.util.List;
@@ -163,7 +164,7 @@ record RuleTerms(
                                                     a.why()))
                             .toList(),
                     weather.growingDaysLeft() == 0 ? null : weather.growingDaysLeft(),
-                    frozen == SeasonRule.Frozen.NOTHING ? null : word(frozen),
+                    frozen == WeatherRule.Frozen.NOTHING ? null : word(frozen),
                     weather.nearDangerousCold(),
                     rule.why());
         }

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.core.progress.Clocks;
+import org.ripewood.core.season.WorkClocks;
 import org.ripewood.core.season.StageRange;
 import org.ripewood.course.Species;
 
@@ -85,7 +85,7 @@ record SpeciesAnswer(
                 species.text());
     }
 
-    private static Map<String, List<Open>> open(Clocks clocks) {
+    private static Map<String, List<Open>> open(WorkClocks clocks) {
         var open = new TreeMap<String, List<Open>>();
         clocks.open()
                 .forEach(

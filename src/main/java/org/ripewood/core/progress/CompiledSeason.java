@@ -1,5 +1,7 @@
 package org.ripewood.core.progress;
 
+import org.ripewood.core.season.WorkClocks;
+import org.ripewood.core.season.WeatherRule;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -28,8 +30,8 @@ final class CompiledSeason {
     private record Closed(BitSet stages, String why, boolean ofFlowers) {}
 
     /** Stages of the leaves and of the flowers that open it, while so many days are left. */
-    private record Part(BitSet leaves, BitSet flowers, Clocks.Stages asked) {
-        static Part of(Clocks.Stages stages) {
+    private record Part(BitSet leaves, BitSet flowers, WorkClocks.Stages asked) {
+        static Part of(WorkClocks.Stages stages) {
             var ranges = stages.ranges();
             var leaves = ranges.stream().filter(range -> !range.onFlowerTrack()).toList();
             var flowers = ranges.stream().filter(StageRange::onFlowerTrack).toList();
@@ -40,10 +42,10 @@ final class CompiledSeason {
         @Nullable String closedBecause(LocalDate day, PlaceYear place) {
             int left = place.growingDaysLeft(day);
             if (left < asked.growingDaysLeft()) {
-                return SeasonWeather.tooLate(left, asked.growingDaysLeft());
+                return WeatherRule.tooLate(left, asked.growingDaysLeft());
             }
             return place.maxCelsius(day) > asked.notAboveCelsius()
-                    ? SeasonWeather.tooHot(asked.notAboveCelsius())
+                    ? WeatherRule.tooHot(asked.notAboveCelsius())
                     : null;
         }
     }
@@ -52,7 +54,7 @@ final class CompiledSeason {
     private final List<Part> parts;
     private final List<Closed> closed;
     private final BitSet fade;
-    private final SeasonWeather weather;
+    private final @Nullable Double shelter;
     private final boolean opensByFlowers;
     private final boolean closesByFlowers;
 
@@ -67,12 +69,12 @@ final class CompiledSeason {
             List<Part> parts,
             List<Closed> closed,
             BitSet fade,
-            SeasonWeather weather) {
+            @Nullable Double shelter) {
         this.rule = rule;
         this.parts = parts;
         this.closed = closed;
         this.fade = fade;
-        this.weather = weather;
+        this.shelter = shelter;
         this.opensByFlowers = parts.stream().anyMatch(part -> !part.flowers().isEmpty());
         this.closesByFlowers = closed.stream().anyMatch(Closed::ofFlowers);
         this.free = new BitSet(100);
@@ -102,7 +104,7 @@ final class CompiledSeason {
                 rule.stagesOf(traits).stream().map(Part::of).toList(),
                 List.copyOf(closed),
                 Rulebook.stagesOf(traits.clocks().flowersFade()),
-                new SeasonWeather(rule.weather(), traits.clocks().shelterBelowCelsius()));
+                traits.clocks().shelterBelowCelsius());
     }
 
     /**
@@ -116,13 +118,17 @@ final class CompiledSeason {
         var because = closedBecause(moment.stage, flowers);
         var byStage = because == null ? byStage(moment, flowers, place) : Truth.NO;
         if (byStage != Truth.NO) {
-            because = weather.closedBecause(moment.on, place);
+            because = weather(moment.on, place);
         } else if (because == null) {
             because = weatherOfStage(moment, place);
         }
         var truth = because == null ? byStage : Truth.NO;
         var opensOn = truth == Truth.NO && tellWhen ? opensOn(moment) : null;
         return new Reason.OfSeason(moment.stage, rule, because, opensOn, truth);
+    }
+
+    private @Nullable String weather(LocalDate day, PlaceYear place) {
+        return rule.weather().closedBecause(day, place, shelter);
     }
 
     private Truth byStage(EvaluationContext moment, int flowers, PlaceYear place) {
@@ -238,7 +244,7 @@ final class CompiledSeason {
     /** Whether it is open in a stage on a day, flowers taken to fade when they usually do. */
     boolean isOpen(int stage, LocalDate day, PlaceYear place) {
         boolean byStage = neverRests(stage, place) || free.get(stage) || faded.get(stage);
-        return byStage && opens(stage, day, place) && weather.closedBecause(day, place) == null;
+        return byStage && opens(stage, day, place) && weather(day, place) == null;
     }
 
     private boolean opens(int stage, LocalDate day, PlaceYear place) {
@@ -251,7 +257,7 @@ final class CompiledSeason {
         var place = moment.subject.place();
         return closedBecause(moment.stage, NOBODY_LOOKED) == null
                 && openByLeaves(moment.stage, moment.on, place)
-                && weather.closedBecause(moment.on, place) == null;
+                && weather(moment.on, place) == null;
     }
 
     /** Whether it opens by the flowers alone, and nobody can tell beforehand when. */

@@ -1,5 +1,8 @@
 package org.ripewood.core.progress;
 
+import org.ripewood.core.season.WorkClock;
+import org.ripewood.core.season.WorkClocks;
+import org.ripewood.core.season.WeatherRule;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,7 +26,7 @@ public record SeasonRule(
         List<Window> windows,
         List<Avoid> avoid,
         @Nullable WorkClock clock,
-        Weather weather,
+        WeatherRule weather,
         String why) {
 
     /** Open stages; no groups and no species means everybody else. */
@@ -53,26 +56,6 @@ public record SeasonRule(
         }
     }
 
-    /** What of a tree must not be frozen while the work is done. */
-    public enum Frozen {
-        NOTHING,
-        WOOD,
-        BALL
-    }
-
-    /**
-     * What the usual weather of the place must be.
-     *
-     * @param growingDaysLeft days of growth that must be left before frost; 0 for none
-     * @param nearDangerousCold open only while nights come near the cold the species is sheltered
-     *     from
-     */
-    public record Weather(int growingDaysLeft, Frozen notWhileFrozen, boolean nearDangerousCold) {
-
-        /** Any weather will do. */
-        public static final Weather ANY = new Weather(0, Frozen.NOTHING, false);
-    }
-
     public SeasonRule {
         windows = List.copyOf(windows);
         avoid = List.copyOf(avoid);
@@ -80,7 +63,7 @@ public record SeasonRule(
 
     /** A season by stages alone; no windows means any time. */
     public SeasonRule(List<Window> windows, List<Avoid> avoid, String why) {
-        this(windows, avoid, null, Weather.ANY, why);
+        this(windows, avoid, null, WeatherRule.ANY, why);
     }
 
     /** Whether no stage is better than another, but for those to be avoided. */
@@ -89,9 +72,9 @@ public record SeasonRule(
     }
 
     /** The open stages of a species: its window's, or its clock's; empty when any stage will do. */
-    public List<Clocks.Stages> stagesOf(Traits traits) {
+    public List<WorkClocks.Stages> stagesOf(Traits traits) {
         return windowOf(traits)
-                .map(window -> List.of(Clocks.Stages.of(window.stages())))
+                .map(window -> List.of(WorkClocks.Stages.of(window.stages())))
                 .orElseGet(() -> clock == null ? List.of() : traits.clocks().of(clock));
     }
 

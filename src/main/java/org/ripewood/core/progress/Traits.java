@@ -1,5 +1,6 @@
 package org.ripewood.core.progress;
 
+import org.ripewood.core.season.WorkClocks;
 import java.util.Set;
 import org.ripewood.core.season.Habit;
 
@@ -18,7 +19,7 @@ public record Traits(
         Set<String> groups,
         double maxRootShare,
         Recovery.Pace recovery,
-        Clocks clocks) {
+        WorkClocks clocks) {
 
     public Traits {
         groups = Set.copyOf(groups);
@@ -30,7 +31,7 @@ public record Traits(
 
     /** Traits of a kind that recovers as most do, of whose seasons nothing is said. */
     public Traits(String species, Habit habit, Set<String> groups, double maxRootShare) {
-        this(species, habit, groups, maxRootShare, Recovery.Pace.USUAL, Clocks.NONE);
+        this(species, habit, groups, maxRootShare, Recovery.Pace.USUAL, WorkClocks.NONE);
     }
 
     boolean isAnyOf(Set<String> wantedSpecies, Set<String> wantedGroups) {

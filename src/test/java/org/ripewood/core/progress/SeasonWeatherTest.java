@@ -1,5 +1,8 @@
 package org.ripewood.core.progress;
 
+import org.ripewood.core.season.WorkClock;
+import org.ripewood.core.season.WorkClocks;
+import org.ripewood.core.season.WeatherRule;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
@@ -57,7 +60,7 @@ class SeasonWeatherTest {
                             List.of(15., 15., 16., 17., 18., 19., 20., 20., 18., 17., 16., 15.),
                             List.of(21., 22., 24., 26., 27., 29., 31., 30., 27., 24., 22., 21.)));
 
-    private static Traits traits(Habit habit, Clocks clocks) {
+    private static Traits traits(Habit habit, WorkClocks clocks) {
         return new Traits("pine", habit, Set.of("conifer"), 0.25, Recovery.Pace.USUAL, clocks);
     }
 
@@ -81,7 +84,7 @@ class SeasonWeatherTest {
     }
 
     private static SeasonRule rule(
-            @Nullable WorkClock clock, SeasonRule.Weather weather, String... stages) {
+            @Nullable WorkClock clock, WeatherRule weather, String... stages) {
         var ranges = List.of(stages).stream().map(StageRange::parse).toList();
         var windows =
                 ranges.isEmpty()
@@ -105,15 +108,15 @@ class SeasonWeatherTest {
                 .orElseThrow();
     }
 
-    private static SeasonRule.Weather days(int left) {
-        return new SeasonRule.Weather(left, SeasonRule.Frozen.NOTHING, false);
+    private static WeatherRule days(int left) {
+        return new WeatherRule(left, WeatherRule.Frozen.NOTHING, false);
     }
 
-    private static SeasonRule.Weather frozen(SeasonRule.Frozen what) {
-        return new SeasonRule.Weather(0, what, false);
+    private static WeatherRule frozen(WeatherRule.Frozen what) {
+        return new WeatherRule(0, what, false);
     }
 
-    private static final Traits PINE = traits(Habit.EVERGREEN_CONIFER, Clocks.NONE);
+    private static final Traits PINE = traits(Habit.EVERGREEN_CONIFER, WorkClocks.NONE);
     private static final LocalDate JUNE = LocalDate.of(2024, 6, 14);
 
     @Test
@@ -133,7 +136,7 @@ class SeasonWeatherTest {
 
     @Test
     void frozenWoodIsNotWired() {
-        var rule = rule(null, frozen(SeasonRule.Frozen.WOOD), "91-03");
+        var rule = rule(null, frozen(WeatherRule.Frozen.WOOD), "91-03");
         var january = LocalDate.of(2024, 1, 15);
         assertThat(judge(CONTINENTAL, PINE, rule, january).verdict()).isEqualTo(Verdict.READY);
         var frozen = judge(SUB_ARCTIC, PINE, rule, january);
@@ -145,7 +148,7 @@ class SeasonWeatherTest {
 
     @Test
     void aFrozenBallIsNotTakenOutOfItsPot() {
-        var rule = rule(null, frozen(SeasonRule.Frozen.BALL));
+        var rule = rule(null, frozen(WeatherRule.Frozen.BALL));
         assertThat(judge(SUB_ARCTIC, PINE, rule, LocalDate.of(2024, 3, 20)).verdict())
                 .isEqualTo(Verdict.SEASON);
         assertThat(judge(SUB_ARCTIC, PINE, rule, LocalDate.of(2024, 5, 5)).verdict())
@@ -154,7 +157,7 @@ class SeasonWeatherTest {
 
     @Test
     void shelterGoesByTheColdOfThePlaceAndOfTheSpecies() {
-        var rule = rule(null, new SeasonRule.Weather(0, SeasonRule.Frozen.NOTHING, true));
+        var rule = rule(null, new WeatherRule(0, WeatherRule.Frozen.NOTHING, true));
         var november = LocalDate.of(2024, 11, 27);
         for (double below : new double[] {0, 3, 5, 10}) {
             var kind = traits(Habit.DECIDUOUS, sheltered(below));
@@ -176,20 +179,20 @@ class SeasonWeatherTest {
                 .isEqualTo(Verdict.READY);
     }
 
-    private static Clocks sheltered(double below) {
-        return new Clocks(Map.of(), List.of(), List.of(), below);
+    private static WorkClocks sheltered(double below) {
+        return new WorkClocks(Map.of(), List.of(), List.of(), below);
     }
 
     @Test
     void whereNoWinterComesItsWorkHasTheCoolestWeeks() {
-        var repot = rule(null, SeasonRule.Weather.ANY, "01-03");
+        var repot = rule(null, WeatherRule.ANY, "01-03");
         assertThat(judge(HIGHLAND, PINE, repot, LocalDate.of(2024, 7, 15)).verdict())
                 .isEqualTo(Verdict.READY);
         var february = judge(HIGHLAND, PINE, repot, LocalDate.of(2024, 2, 15));
         assertThat(february.verdict()).isEqualTo(Verdict.SEASON);
         assertThat(season(february).opensOn())
                 .isBetween(LocalDate.of(2024, 5, 20), LocalDate.of(2024, 6, 20));
-        var wire = rule(null, SeasonRule.Weather.ANY, "17-05");
+        var wire = rule(null, WeatherRule.ANY, "17-05");
         for (int month = 1; month <= 12; month++) {
             assertThat(judge(HIGHLAND, PINE, wire, LocalDate.of(2024, month, 10)).verdict())
                     .isEqualTo(Verdict.READY);
@@ -201,22 +204,22 @@ class SeasonWeatherTest {
 
     @Test
     void theClockOfTheSpeciesCountsAndAWindowForItGoesBefore() {
-        var late = new Clocks.Stages(List.of(StageRange.parse("91-92")), 60, 30);
+        var late = new WorkClocks.Stages(List.of(StageRange.parse("91-92")), 60, 30);
         var clocks =
-                new Clocks(
+                new WorkClocks(
                         Map.of(
                                 WorkClock.ROOT_WORK,
                                 List.of(
-                                        Clocks.Stages.of(List.of(StageRange.parse("01-03"))),
+                                        WorkClocks.Stages.of(List.of(StageRange.parse("01-03"))),
                                         late)),
                         List.of(),
                         List.of(),
                         null);
         var pine = traits(Habit.EVERGREEN_CONIFER, clocks);
-        var rule = rule(WorkClock.ROOT_WORK, SeasonRule.Weather.ANY);
+        var rule = rule(WorkClock.ROOT_WORK, WeatherRule.ANY);
         assertThat(rule.openStages(pine)).containsExactlyInAnyOrder(1, 2, 3, 91, 92);
-        assertThat(rule(WorkClock.FEEDING, SeasonRule.Weather.ANY).openStages(pine)).isEmpty();
-        assertThat(rule(WorkClock.ROOT_WORK, SeasonRule.Weather.ANY, "01-01").openStages(pine))
+        assertThat(rule(WorkClock.FEEDING, WeatherRule.ANY).openStages(pine)).isEmpty();
+        assertThat(rule(WorkClock.ROOT_WORK, WeatherRule.ANY, "01-01").openStages(pine))
                 .containsExactly(1);
         var september = LocalDate.of(2024, 9, 10);
         var closed = judge(CONTINENTAL, pine, rule, september);
@@ -232,11 +235,11 @@ class SeasonWeatherTest {
     @Test
     void flowersAreAskedForOnlyWhenTheyCanFade() {
         var clocks =
-                new Clocks(
+                new WorkClocks(
                         Map.of(
                                 WorkClock.SMALL_CUTS,
                                 List.of(
-                                        Clocks.Stages.of(
+                                        WorkClocks.Stages.of(
                                                 List.of(
                                                         StageRange.parse("67-71"),
                                                         StageRange.parse("19-33"))))),
@@ -244,7 +247,7 @@ class SeasonWeatherTest {
                         List.of(StageRange.parse("03-10")),
                         null);
         var apricot = new Traits("pine", Habit.DECIDUOUS, Set.of(), 0.3, Recovery.Pace.USUAL, clocks);
-        var rule = rule(WorkClock.SMALL_CUTS, SeasonRule.Weather.ANY);
+        var rule = rule(WorkClock.SMALL_CUTS, WeatherRule.ANY);
         var winter = judge(CONTINENTAL, apricot, rule, LocalDate.of(2024, 11, 30));
         assertThat(winter.verdict()).isEqualTo(Verdict.SEASON);
         assertThat(season(winter).opensOn())
@@ -257,7 +260,7 @@ class SeasonWeatherTest {
     @Test
     void ofAPlaceNobodyKnowsNothingIsHeldBack() {
         var rule = new RuleOf("work");
-        rule.season = rule(null, new SeasonRule.Weather(300, SeasonRule.Frozen.BALL, false));
+        rule.season = rule(null, new WeatherRule(300, WeatherRule.Frozen.BALL, false));
         assertThat(Bench.judge(new Bench.TreeOf(), rule).verdict()).isEqualTo(Verdict.READY);
         assertThat(Bench.opening(new Bench.TreeOf(), rule).outlook())
                 .isEqualTo(new Outlook.Already());

@@ -1,9 +1,8 @@
-package org.ripewood.core.progress;
+package org.ripewood.core.season;
 
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.core.season.StageRange;
 
 /**
  * When in the year a species bears each kind of work.
@@ -15,14 +14,14 @@ import org.ripewood.core.season.StageRange;
  * @param shelterBelowCelsius usual nights from which on its roots in a container are sheltered;
  *     null when nobody has said
  */
-public record Clocks(
+public record WorkClocks(
         Map<WorkClock, List<Stages>> open,
         List<StageRange> bleeding,
         List<StageRange> flowersFade,
         @Nullable Double shelterBelowCelsius) {
 
     /** A species of which nothing is said. */
-    public static final Clocks NONE = new Clocks(Map.of(), List.of(), List.of(), null);
+    public static final WorkClocks NONE = new WorkClocks(Map.of(), List.of(), List.of(), null);
 
     /**
      * Open stages.
@@ -41,7 +40,7 @@ public record Clocks(
         }
     }
 
-    public Clocks {
+    public WorkClocks {
         open = Map.copyOf(open);
         bleeding = List.copyOf(bleeding);
         flowersFade = List.copyOf(flowersFade);

@@ -1,4 +1,4 @@
-package org.ripewood.core.progress;
+package org.ripewood.core.season;
 
 import java.util.Locale;
 import java.util.Optional;
