@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.ripewood.condition.TreeState;
 import org.ripewood.core.growth.CallusPace;
+import org.ripewood.core.growth.ClosingBelief;
 import org.ripewood.course.Content;
 import org.ripewood.course.JudgementCase;
 import org.ripewood.sites.Site;
@@ -78,7 +79,10 @@ public final class CaseRun {
                         content,
                         species,
                         place.years().of(species.traits().habit(), species.baseCelsius()),
-                        CallusPace.valueOf(species.callusPace().toUpperCase(Locale.ROOT)).belief());
+                        ClosingBelief.of(
+                                CallusPace.valueOf(
+                                                species.callusPace().toUpperCase(Locale.ROOT))
+                                        .belief()));
         var subject =
                 SubjectGatherer.subject(
                         content, state, CaseRecord.signedOff(told, on), told.skills());
