@@ -374,9 +374,10 @@ class PhotosTest {
     @Inject PhotoReach reach;
     @Inject PhotoRedaction veil;
     @Inject org.ripewood.platform.Today today;
+    @Inject org.ripewood.trees.TreeDays days;
 
     private PhotoBook bookWith(PhotoLimits limits) {
-        return new PhotoBook(rows, reach, veil, limits, today);
+        return new PhotoBook(rows, reach, veil, limits, today, days);
     }
 
     private static io.quarkus.runtime.configuration.MemorySize megabyte() {

@@ -76,10 +76,10 @@ sealed interface Wounds {
     }
 
     /**
-     * Growth comes week by week in uneven pushes, good and bad years follow each other (half of a
-     * year's straying goes on into the next, on a logarithmic scale), and each lip has a pace of
-     * its own about the tree's, which is drawn from a gamma distribution. The lag counts days of
-     * the calendar.
+     * Growth comes week by week in uneven pushes, good and bad years follow each other (three
+     * tenths of a year's straying goes on into the next, on a logarithmic scale), and each lip has
+     * a pace of its own about the tree's, which is drawn from a gamma distribution. The lag counts
+     * days of the calendar.
      */
     record WeekByWeek() implements Wounds {
 

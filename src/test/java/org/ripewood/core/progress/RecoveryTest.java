@@ -16,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.ripewood.core.season.GrowthDays;
 import org.ripewood.core.season.Habit;
+import org.ripewood.core.season.WorkClocks;
 
 @Tag("fast")
 class RecoveryTest {
@@ -31,7 +32,7 @@ class RecoveryTest {
     }
 
     private static Traits species(Recovery.Pace pace) {
-        return new Traits("any", Habit.DECIDUOUS, Set.of(), 0.3, pace, Clocks.NONE);
+        return new Traits("any", Habit.DECIDUOUS, Set.of(), 0.3, pace, WorkClocks.NONE);
     }
 
     /**
