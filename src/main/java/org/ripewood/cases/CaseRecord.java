@@ -129,10 +129,7 @@ final class CaseRecord {
         var technique = content.technique(done.technique());
         var work =
                 TechniqueWork.of(
-                        technique,
-                        day(done.daysAgo()),
-                        done.foliageShare(),
-                        done.rootShare());
+                        technique, day(done.daysAgo()), done.foliageShare(), done.rootShare());
         works.add(new WorkDone(entry++, TREE, work, technique.startsClock(), INSTRUCTOR, null));
     }
 

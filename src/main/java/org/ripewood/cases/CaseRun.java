@@ -80,8 +80,7 @@ public final class CaseRun {
                         species,
                         place.years().of(species.traits().habit(), species.baseCelsius()),
                         ClosingBelief.of(
-                                CallusPace.valueOf(
-                                                species.callusPace().toUpperCase(Locale.ROOT))
+                                CallusPace.valueOf(species.callusPace().toUpperCase(Locale.ROOT))
                                         .belief()));
         var subject =
                 SubjectGatherer.subject(

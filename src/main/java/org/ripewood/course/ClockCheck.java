@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
-import org.ripewood.core.season.WorkClock;
 import org.ripewood.core.season.StageRange;
+import org.ripewood.core.season.WorkClock;
 
 /**
  * Whether all techniques give one answer to when a species is cut, wired or repotted: those that

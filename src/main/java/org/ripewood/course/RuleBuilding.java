@@ -1,14 +1,13 @@
 package org.ripewood.course;
 
-import org.ripewood.core.season.WeatherRule;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import org.ripewood.core.progress.Criterion.Ages;
 import org.ripewood.core.progress.Condition;
 import org.ripewood.core.progress.Criterion;
+import org.ripewood.core.progress.Criterion.Ages;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Requirement;
 import org.ripewood.core.progress.SeasonRule;
@@ -18,8 +17,9 @@ import org.ripewood.core.route.Durations;
 import org.ripewood.core.route.Seasons;
 import org.ripewood.core.route.SlowChange;
 import org.ripewood.core.route.Spread;
-import org.ripewood.core.season.WorkClock;
 import org.ripewood.core.season.StageRange;
+import org.ripewood.core.season.WeatherRule;
+import org.ripewood.core.season.WorkClock;
 
 /** Makes conditions, criteria, seasons and durations of what files say. */
 final class RuleBuilding {

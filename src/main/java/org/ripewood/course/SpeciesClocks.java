@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.core.season.WorkClocks;
-import org.ripewood.core.season.WorkClock;
 import org.ripewood.core.season.StageRange;
+import org.ripewood.core.season.WorkClock;
+import org.ripewood.core.season.WorkClocks;
 
 /**
  * Where the files say when a species bears each kind of work: the species itself goes before its

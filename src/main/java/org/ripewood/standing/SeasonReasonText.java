@@ -1,15 +1,15 @@
 package org.ripewood.standing;
 
-import org.ripewood.core.season.WeatherRule;
 import java.util.ArrayList;
 import java.util.List;
-import org.ripewood.core.season.WorkClocks;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Reason;
 import org.ripewood.core.progress.SeasonRule;
 import org.ripewood.core.progress.Traits;
 import org.ripewood.core.progress.Truth;
 import org.ripewood.core.season.StageRange;
+import org.ripewood.core.season.WeatherRule;
+import org.ripewood.core.season.WorkClocks;
 import org.ripewood.course.Content;
 import org.ripewood.steps.Wording;
 

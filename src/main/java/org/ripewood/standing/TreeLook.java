@@ -46,6 +46,7 @@ public record TreeLook(ReachedTree reached, Person keeper, TreeOnDay day, List<S
                 tree().id(),
                 on(),
                 day.content().revision(),
+                day.stage().code(),
                 day.tellStage(),
                 day.standings().stream().map(day::tell).toList());
     }

@@ -4,12 +4,18 @@ import java.time.LocalDate;
 import java.util.List;
 import org.ripewood.core.progress.Verdict;
 
-/** The stage of a tree on a day, and how all techniques stand for it, in telling order. */
+/**
+ * The stage of a tree on a day, and how all techniques stand for it, in telling order.
+ *
+ * @param stage code of the stage it is in
+ * @param trainingStage the same with what is missing for the next
+ */
 public record TreeStanding(
         long treeId,
         LocalDate on,
         String contentRevision,
-        StageView stage,
+        String stage,
+        StageView trainingStage,
         List<TechniqueStanding> techniques) {
 
     public TreeStanding {

@@ -14,8 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.ripewood.core.season.WorkClock;
 import org.ripewood.core.season.StageRange;
+import org.ripewood.core.season.WorkClock;
 
 /**
  * One answer to each when, over all species: the same work is open in the same stages whichever

@@ -84,7 +84,7 @@ class TrainingStageTest {
     }
 
     private StageView stage() {
-        return standings.of(group.student(), tree.id(), School.TODAY).stage();
+        return standings.of(group.student(), tree.id(), School.TODAY).trainingStage();
     }
 
     private void say(Actor actor, String stage, @Nullable String why) {

@@ -1,6 +1,5 @@
 package org.ripewood.api.content;
 
-import org.ripewood.core.season.WeatherRule;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.Collection;
 import java.util.List;
@@ -16,6 +15,7 @@ import org.ripewood.core.progress.Requirement;
 import org.ripewood.core.progress.SeasonRule;
 import org.ripewood.core.progress.TechniqueRule;
 import org.ripewood.core.season.StageRange;
+import org.ripewood.core.season.WeatherRule;
 
 /** A technique's rules in the terms of the content files, so that what is read matches them. */
 @JsonInclude(JsonInclude.Include.NON_NULL)

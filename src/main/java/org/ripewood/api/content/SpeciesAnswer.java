@@ -5,8 +5,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.core.season.WorkClocks;
 import org.ripewood.core.season.StageRange;
+import org.ripewood.core.season.WorkClocks;
 import org.ripewood.course.Species;
 
 /** A species, each figure with its source. Absence of a toxicity never means safe. */

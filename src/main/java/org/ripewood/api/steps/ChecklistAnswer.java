@@ -12,7 +12,8 @@ import org.ripewood.steps.Step;
 record ChecklistAnswer(
         long treeId,
         LocalDate on,
-        StageView stage,
+        String stage,
+        StageView trainingStage,
         List<TechniqueStanding> careNow,
         List<Item> doNow,
         List<TechniqueStanding> waiting,
@@ -26,6 +27,7 @@ record ChecklistAnswer(
         return new ChecklistAnswer(
                 checklist.treeId(),
                 checklist.on(),
+                checklist.stage().code(),
                 checklist.stage(),
                 checklist.careNow(),
                 checklist.doNow().stream().map(ChecklistAnswer::item).toList(),

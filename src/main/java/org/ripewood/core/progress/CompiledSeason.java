@@ -1,7 +1,5 @@
 package org.ripewood.core.progress;
 
-import org.ripewood.core.season.WorkClocks;
-import org.ripewood.core.season.WeatherRule;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -12,6 +10,8 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.core.season.PlaceYear;
 import org.ripewood.core.season.StageRange;
 import org.ripewood.core.season.TypicalYear;
+import org.ripewood.core.season.WeatherRule;
+import org.ripewood.core.season.WorkClocks;
 
 /** A season rule for one species, as maps from stage to open. */
 final class CompiledSeason {

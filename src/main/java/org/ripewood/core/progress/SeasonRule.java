@@ -1,8 +1,5 @@
 package org.ripewood.core.progress;
 
-import org.ripewood.core.season.WorkClock;
-import org.ripewood.core.season.WorkClocks;
-import org.ripewood.core.season.WeatherRule;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,6 +10,9 @@ import org.ripewood.core.season.PlaceYear;
 import org.ripewood.core.season.Span;
 import org.ripewood.core.season.StageClock;
 import org.ripewood.core.season.StageRange;
+import org.ripewood.core.season.WeatherRule;
+import org.ripewood.core.season.WorkClock;
+import org.ripewood.core.season.WorkClocks;
 
 /**
  * When in the year a technique may be done, in growth stages and by the usual weather of the place.

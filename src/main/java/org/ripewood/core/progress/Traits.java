@@ -1,8 +1,8 @@
 package org.ripewood.core.progress;
 
-import org.ripewood.core.season.WorkClocks;
 import java.util.Set;
 import org.ripewood.core.season.Habit;
+import org.ripewood.core.season.WorkClocks;
 
 /**
  * What rules ask of a species.

@@ -86,7 +86,7 @@ public record TreePageModel(
                 "stage",
                 FormState.fresh("stage")
                         .with("observedOn", standing.on())
-                        .with("value", standing.stage().code()));
+                        .with("value", standing.stage()));
     }
 
     public FormState wound() {

@@ -1,8 +1,5 @@
 package org.ripewood.core.progress;
 
-import org.ripewood.core.season.WorkClock;
-import org.ripewood.core.season.WorkClocks;
-import org.ripewood.core.season.WeatherRule;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
@@ -20,6 +17,9 @@ import org.ripewood.core.season.NormalYear;
 import org.ripewood.core.season.Outlook;
 import org.ripewood.core.season.SeasonModel;
 import org.ripewood.core.season.StageRange;
+import org.ripewood.core.season.WeatherRule;
+import org.ripewood.core.season.WorkClock;
+import org.ripewood.core.season.WorkClocks;
 
 /** Climates are types, means rounded and from memory; the rules are common practice, no source. */
 @Tag("fast")
@@ -246,7 +246,8 @@ class SeasonWeatherTest {
                         List.of(),
                         List.of(StageRange.parse("03-10")),
                         null);
-        var apricot = new Traits("pine", Habit.DECIDUOUS, Set.of(), 0.3, Recovery.Pace.USUAL, clocks);
+        var apricot =
+                new Traits("pine", Habit.DECIDUOUS, Set.of(), 0.3, Recovery.Pace.USUAL, clocks);
         var rule = rule(WorkClock.SMALL_CUTS, WeatherRule.ANY);
         var winter = judge(CONTINENTAL, apricot, rule, LocalDate.of(2024, 11, 30));
         assertThat(winter.verdict()).isEqualTo(Verdict.SEASON);
