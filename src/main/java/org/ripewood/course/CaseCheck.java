@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Fact;
+import org.ripewood.course.CrossReferences.Codes;
 
 /** What the schema cannot say of judgement cases: what they name has to be there, and to fit. */
 final class CaseCheck {

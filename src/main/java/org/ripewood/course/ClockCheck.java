@@ -21,12 +21,12 @@ final class ClockCheck {
             Set.of(WorkClock.SMALL_CUTS, WorkClock.LARGE_CUTS, WorkClock.CHOP);
 
     private final ContentDocuments shelf;
-    private final SpeciesClocks clocks;
+    private final SpeciesBuilding.Clocks clocks;
     private final Faults faults;
 
     ClockCheck(ContentDocuments shelf, Faults faults) {
         this.shelf = shelf;
-        this.clocks = new SpeciesClocks(shelf);
+        this.clocks = new SpeciesBuilding.Clocks(shelf);
         this.faults = faults;
     }
 
@@ -78,7 +78,7 @@ final class ClockCheck {
     }
 
     private void checkSpecies(Part species, WorkClock clock, Part stages) {
-        var ranges = SpeciesClocks.ranges(stages);
+        var ranges = SpeciesBuilding.Clocks.ranges(stages);
         if (ranges.stream().anyMatch(StageRange::onFlowerTrack)
                 && !species.at("flowering").has("fade")) {
             faults.add(
@@ -183,7 +183,7 @@ final class ClockCheck {
     }
 
     private boolean isOutside(Part line, Part species, WorkClock clock) {
-        var own = SpeciesClocks.ranges(line.at("stages"));
+        var own = SpeciesBuilding.Clocks.ranges(line.at("stages"));
         var said = clocks.of(species).of(clock);
         return !said.isEmpty()
                 && firstStage(
@@ -228,7 +228,9 @@ final class ClockCheck {
     }
 
     private boolean bleeds(Part season, Part line, Part species) {
-        int both = firstInBoth(SpeciesClocks.ranges(line.at("stages")), clocks.bleeding(species));
+        int both =
+                firstInBoth(
+                        SpeciesBuilding.Clocks.ranges(line.at("stages")), clocks.bleeding(species));
         return both >= 0 && !avoided(season, species, String.valueOf(species.text("code")), both);
     }
 
@@ -236,7 +238,7 @@ final class ClockCheck {
         var groups = CrossReferences.groupsOf(species);
         return season.each("avoid").stream()
                 .filter(line -> SeasonCheck.speaksOf(line, code, groups))
-                .flatMap(line -> SpeciesClocks.ranges(line.at("stages")).stream())
+                .flatMap(line -> SpeciesBuilding.Clocks.ranges(line.at("stages")).stream())
                 .anyMatch(range -> range.holds(stage));
     }
 

@@ -2,6 +2,7 @@ package org.ripewood.course;
 
 import io.quarkus.arc.Unremovable;
 import io.quarkus.flyway.FlywayConfigurationCustomizer;
+import io.quarkus.runtime.PreventFurtherStepsException;
 import io.quarkus.runtime.Startup;
 import io.quarkus.runtime.StartupEvent;
 import io.smallrye.config.ConfigMapping;
@@ -16,6 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import org.flywaydb.core.api.configuration.FluentConfiguration;
 import org.jboss.logging.Logger;
 import org.jspecify.annotations.Nullable;
@@ -155,5 +157,27 @@ public class CourseContent {
                 content.species().size(),
                 content.techniques().size(),
                 content.lessons().size());
+    }
+
+    /**
+     * Ends the start of the service: there is no content that could be put in force. Its cause is
+     * what the framework prints without a stack trace, since nothing is wrong with the program.
+     */
+    static final class FaultyContent extends IllegalStateException {
+
+        FaultyContent(List<ContentFault> faults) {
+            this(told("The course content has %d fault(s)".formatted(faults.size()), faults));
+        }
+
+        private FaultyContent(String message) {
+            super(message, new PreventFurtherStepsException(message, 1));
+        }
+
+        /** All faults, each on a line of its own. */
+        static String told(String heading, List<ContentFault> faults) {
+            return faults.stream()
+                    .map(ContentFault::told)
+                    .collect(Collectors.joining("\n  ", heading + ":\n  ", ""));
+        }
     }
 }

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.ripewood.core.progress.Fact;
+import org.ripewood.platform.problems.Suggestion;
 
 /** Holds the content files against each other, where a schema sees only one of them. */
 final class CrossReferences {
@@ -168,5 +169,30 @@ final class CrossReferences {
     static boolean hold(Part rule, String code, Collection<String> groups) {
         List<String> wanted = rule.texts("groups");
         return rule.texts("species").contains(code) || wanted.stream().anyMatch(groups::contains);
+    }
+
+    /**
+     * The codes of one kind that other files may name.
+     *
+     * @param what the kind, as said to people
+     */
+    record Codes(String what, Set<String> known) {
+
+        void check(Part at, Faults faults) {
+            var code = at.text();
+            if (code != null) {
+                check(at, code, faults);
+            }
+        }
+
+        /** Checks a code that is a part of the text. */
+        void check(Part at, String code, Faults faults) {
+            if (!known.contains(code)) {
+                faults.add(
+                        at,
+                        "\"%s\"".formatted(code),
+                        "the code of a %s.%s".formatted(what, Suggestion.maybe(known, code)));
+            }
+        }
     }
 }

@@ -3,6 +3,7 @@ package org.ripewood.course;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.ripewood.course.CrossReferences.Codes;
 
 /** What the schema cannot say of a lesson: its place, what it teaches, and its sections. */
 final class LessonCheck {

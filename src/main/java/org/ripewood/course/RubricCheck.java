@@ -1,6 +1,7 @@
 package org.ripewood.course;
 
 import org.ripewood.core.progress.Fact;
+import org.ripewood.course.CrossReferences.Codes;
 
 /** What the schema cannot say of a rubric: its levels, and the fact or the skill they become. */
 final class RubricCheck {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.ripewood.core.season.StageRange;
+import org.ripewood.course.CrossReferences.Codes;
 
 /** Whether a season can open, and whether its stages are stages of a tree. */
 final class SeasonCheck {

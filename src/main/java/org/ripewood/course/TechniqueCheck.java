@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Fact;
+import org.ripewood.course.CrossReferences.Codes;
 
 /** What the schema cannot say of a technique. */
 final class TechniqueCheck {

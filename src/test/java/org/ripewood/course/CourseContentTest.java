@@ -87,7 +87,7 @@ class CourseContentTest {
         edit(PINE, "zoneMin: 5", "zoneMin: 50");
         edit("techniques/jin.yaml", "after: [front_marking]", "after: [front_making]");
         assertThatThrownBy(this::start)
-                .isInstanceOf(FaultyContent.class)
+                .isInstanceOf(CourseContent.FaultyContent.class)
                 .hasMessageContaining(PINE + ":8: found 50; expected at most 13")
                 .hasMessageContaining("found \"front_making\"; expected the code of a technique.")
                 .hasMessageContaining("fault(s)");
