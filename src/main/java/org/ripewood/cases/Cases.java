@@ -3,14 +3,13 @@ package org.ripewood.cases;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.course.Content;
 import org.ripewood.course.CourseContent;
 
 /** The cases of the content in force that do not come out as their teachers say. */
 @ApplicationScoped
 public class Cases {
 
-    private record Played(Content content, List<CaseOutcome> disagreeing) {}
+    private record Played(String revision, List<CaseOutcome> disagreeing) {}
 
     private final CourseContent content;
     private volatile @Nullable Played last;
@@ -23,8 +22,8 @@ public class Cases {
     public List<CaseOutcome> disagreeing() {
         var inForce = content.inForce();
         var known = last;
-        if (known == null || known.content() != inForce) {
-            known = new Played(inForce, List.copyOf(CaseRun.disagreeing(inForce)));
+        if (known == null || !known.revision().equals(inForce.revision())) {
+            known = new Played(inForce.revision(), List.copyOf(CaseRun.disagreeing(inForce)));
             last = known;
         }
         return known.disagreeing();

@@ -47,8 +47,9 @@ public record ClosurePrior(
                 && Double.isFinite(paceMm)
                 && year > 0)) {
             throw new IllegalArgumentException(
-                    "the lag must be 0 or more, measuring error, pace and year above 0, found %s,"
-                            + " %s, %s, %s".formatted(lag, measuringSdMm, paceMm, year));
+                    ("the lag must be 0 or more, measuring error, pace and year above 0, found %s,"
+                                    + " %s, %s, %s")
+                            .formatted(lag, measuringSdMm, paceMm, year));
         }
     }
 

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 
 /**
@@ -38,7 +39,19 @@ final class CompiledOrder {
                             Fact.LARGEST_OPENING_MM));
 
     /** A technique before this one, with what it hands on when it is passed over. */
-    private record Before(int position, int[] after, CompiledCriterion[] handedOn, int[] keys) {}
+    private static final class Before {
+        final int position;
+        final int[] after;
+        final CompiledCriterion[] handedOn;
+        final int[] keys;
+
+        Before(int position, int[] after, CompiledCriterion[] handedOn, int[] keys) {
+            this.position = position;
+            this.after = after;
+            this.handedOn = handedOn;
+            this.keys = keys;
+        }
+    }
 
     private final int[] direct;
     private final Before[] before;
@@ -71,13 +84,13 @@ final class CompiledOrder {
         var queue = new ArrayList<>(rule.after());
         for (int i = 0; i < queue.size(); i++) {
             if (seen.add(queue.get(i))) {
-                var technique = earlier.get(queue.get(i));
+                var technique = find(queue.get(i), earlier);
                 before.add(before(technique, ownKeys, keys, earlier));
                 queue.addAll(technique.rule().after());
             }
         }
         // whoever comes after it is asked before it, since that decides whether it is asked at all
-        before.sort(Comparator.comparingInt(Before::position).reversed());
+        before.sort(Comparator.<Before>comparingInt(one -> one.position).reversed());
         return new CompiledOrder(
                 positions(rule.after(), earlier), before.toArray(Before[]::new), development);
     }
@@ -106,8 +119,13 @@ final class CompiledOrder {
                 ids);
     }
 
+    /** The rulebook has put every technique behind those that come before it. */
+    private static CompiledTechnique find(String code, Map<String, CompiledTechnique> earlier) {
+        return Objects.requireNonNull(earlier.get(code), code);
+    }
+
     private static int[] positions(List<String> codes, Map<String, CompiledTechnique> earlier) {
-        return codes.stream().mapToInt(code -> earlier.get(code).position()).toArray();
+        return codes.stream().mapToInt(code -> find(code, earlier).position()).toArray();
     }
 
     /** Adds a reason for each thing that comes first, and tells whether all of it is there. */
@@ -134,24 +152,23 @@ final class CompiledOrder {
             asked.set(position);
         }
         for (var one : before) {
-            if (!asked.get(one.position())) {
+            if (!asked.get(one.position)) {
                 continue;
             }
-            var technique = all[one.position()];
+            var technique = all[one.position];
             truth = truth.and(CompiledTechnique.add(reasons, technique.asPredecessor(moment)));
             if (!technique.isPassedOver(moment)) {
                 continue;
             }
-            for (int position : one.after()) {
+            for (int position : one.after) {
                 asked.set(position);
             }
-            for (int i = 0; i < one.handedOn().length; i++) {
-                if (!told.get(one.keys()[i])) {
-                    told.set(one.keys()[i]);
+            for (int i = 0; i < one.handedOn.length; i++) {
+                if (!told.get(one.keys[i])) {
+                    told.set(one.keys[i]);
                     truth =
                             truth.and(
-                                    CompiledTechnique.add(
-                                            reasons, one.handedOn()[i].judge(moment)));
+                                    CompiledTechnique.add(reasons, one.handedOn[i].judge(moment)));
                 }
             }
         }

@@ -1,6 +1,7 @@
 package org.ripewood.core.progress;
 
 import java.time.LocalDate;
+import java.util.EnumMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -24,7 +25,7 @@ final class EvaluationContext {
     private final @Nullable Truth[] needs;
 
     /** By fact: growing days since it was seen, plus one; 0 where nobody has asked. */
-    private final long[] grown = new long[Fact.values().length];
+    private final Map<Fact, Long> grown = new EnumMap<>(Fact.class);
 
     /**
      * @param positions technique code to the position that other methods go by
@@ -93,11 +94,12 @@ final class EvaluationContext {
             return ages == Criterion.Ages.DAYS ? ageDays(seen) : 0;
         }
         var evidence = seen.evidence();
-        int fact = evidence.fact().ordinal();
-        if (grown[fact] == 0) {
-            grown[fact] = 1 + subject.growing().between(evidence.observedOn(), on);
+        var known = grown.get(evidence.fact());
+        if (known == null) {
+            known = subject.growing().between(evidence.observedOn(), on);
+            grown.put(evidence.fact(), known);
         }
-        return grown[fact] - 1;
+        return known;
     }
 
     /** Whether a condition holds; several techniques may wait for the same one to be needed. */

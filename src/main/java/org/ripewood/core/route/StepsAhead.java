@@ -162,7 +162,10 @@ final class StepsAhead {
     /** Whether a step in between takes the need away again. */
     private boolean isUndone(StepAhead step, TechniqueRule rule) {
         return ahead.values().stream()
-                .filter(other -> other != step && other.stage() <= rule.stageOrder())
+                .filter(
+                        other ->
+                                !other.code().equals(step.code())
+                                        && other.stage() <= rule.stageOrder())
                 .filter(other -> other.stage() >= step.stage() && !other.effects().isEmpty())
                 .anyMatch(
                         other ->

@@ -57,7 +57,7 @@ public final class StageDays implements GrowingDays {
         long begin = ChronoUnit.DAYS.between(first, from);
         long end = ChronoUnit.DAYS.between(first, to);
         if (begin >= 0 && end < sums.length) {
-            return sums[(int) end] - sums[(int) begin];
+            return (long) sums[(int) end] - sums[(int) begin];
         }
         return from.datesUntil(to).filter(this::grows).count();
     }

@@ -6,7 +6,6 @@ import java.util.stream.Stream;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.course.CourseContent;
 import org.ripewood.platform.Actor;
-import org.ripewood.platform.Today;
 import org.ripewood.records.LastReadings;
 import org.ripewood.records.MeasurementSeries;
 import org.ripewood.records.Question;
@@ -23,19 +22,16 @@ class MeasurePageAssembler {
     private final Trees trees;
     private final MeasurementSeries measurementSeries;
     private final CourseContent content;
-    private final Today today;
     private final TreeDays treeDays;
 
     MeasurePageAssembler(
             Trees trees,
             MeasurementSeries measurementSeries,
             CourseContent content,
-            Today today,
             TreeDays treeDays) {
         this.trees = trees;
         this.measurementSeries = measurementSeries;
         this.content = content;
-        this.today = today;
         this.treeDays = treeDays;
     }
 
