@@ -142,6 +142,9 @@ class ApiStoryTest {
         seen.put("circling_turn", "0");
         seen.put("root_flare_exposed", "yes");
         seen.put("branch_flexible", "yes");
+        seen.put("trunk_base_mm", "40");
+        seen.put("trunk_target_mm", "42");
+        seen.put("front_mark", "tentative");
         seen.put("wire_on", "no");
         seen.put("branches_hold", "no");
         // BBCH 97: the leaves have fallen, the tree is at rest
