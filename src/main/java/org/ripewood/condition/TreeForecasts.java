@@ -148,22 +148,22 @@ final class TreeForecasts implements Forecasts {
                 wounds.stream()
                         .map(wound -> closing(wound).whenAtMost(justClosed, from))
                         .sorted(Comparator.comparing(outlook -> order(outlook, from)));
-        return firstOf(outlooks, most);
+        return allButLatest(outlooks.toList(), most);
     }
 
     private Outlook freshAtMost(double most) {
         var outlooks =
-                wounds.stream()
+                WoundFacts.toDress(record)
                         .map(Wound::madeOn)
                         .sorted()
                         .map(made -> made.plusDays(WoundFacts.FRESH_DAYS + 1L))
                         .map(day -> (Outlook) Outlook.Expected.on(day));
-        return firstOf(outlooks, most);
+        return allButLatest(outlooks.toList(), most);
     }
 
-    private Outlook firstOf(Stream<Outlook> soonestFirst, double most) {
-        long gone = Math.max(0, wounds.size() - (long) most);
-        return Outlook.allOf(soonestFirst.limit(gone).toList());
+    private static Outlook allButLatest(List<Outlook> soonestFirst, double most) {
+        long gone = Math.max(0, soonestFirst.size() - (long) most);
+        return Outlook.allOf(soonestFirst.stream().limit(gone).toList());
     }
 
     private static LocalDate order(Outlook outlook, LocalDate from) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.ripewood.core.growth.ClosingBelief;
 import org.ripewood.core.growth.Closure;
 import org.ripewood.core.progress.Evidence;
@@ -25,6 +26,7 @@ final class WoundFacts {
     private final ClosingBelief closing;
     private final List<Wound> wounds;
     private final List<Closure> closures;
+    private final List<Wound> fresh;
     private final LocalDate on;
     private final LocalDate asOf;
     private final Source source;
@@ -37,6 +39,7 @@ final class WoundFacts {
         this.wounds = counted(record, leastMm);
         this.closures = wounds.stream().map(Wound::closure).toList();
         this.on = record.on();
+        this.fresh = toDress(record).filter(this::fresh).toList();
         this.asOf = lookedOn();
         this.source =
                 wounds.stream()
@@ -59,9 +62,12 @@ final class WoundFacts {
 
     /** Wounds that have to close: neither deadwood by design nor the small cuts of a year. */
     static List<Wound> counted(TreeRecord record, double leastMm) {
-        return record.wounds().stream()
-                .filter(wound -> !wound.deadwoodByDesign() && wound.firstWidthMm() >= leastMm)
-                .toList();
+        return toDress(record).filter(wound -> wound.firstWidthMm() >= leastMm).toList();
+    }
+
+    /** Wounds that are dressed while they are fresh, however small: all but deadwood by design. */
+    static Stream<Wound> toDress(TreeRecord record) {
+        return record.wounds().stream().filter(wound -> !wound.deadwoodByDesign());
     }
 
     /** Whether its share of closing is asked for: it was a real cut, or is one still. */
@@ -94,7 +100,7 @@ final class WoundFacts {
                 // Known from the day it was made, however long ago anybody looked.
                 Derived.number(
                         Fact.FRESH_WOUNDS,
-                        (double) wounds.stream().filter(this::fresh).count(),
+                        (double) fresh.size(),
                         on,
                         Source.DERIVED,
                         "days wounds were made"));

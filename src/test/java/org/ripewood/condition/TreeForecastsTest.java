@@ -90,6 +90,16 @@ class TreeForecastsTest {
     }
 
     @Test
+    void aSmallFreshCutIsWaitedForAsWell() {
+        var tree =
+                treeOn(DAY)
+                        .wound(1, DAY.minusDays(170), 30, INSTRUCTOR)
+                        .wound(2, DAY.minusDays(2), 3, INSTRUCTOR);
+        assertThat(when(tree, Fact.FRESH_WOUNDS, CLOSED))
+                .isEqualTo(Outlook.Expected.on(DAY.plusDays(6)));
+    }
+
+    @Test
     void aTrunkReachesItsPlannedBase() {
         var tree =
                 treeOn(DAY)

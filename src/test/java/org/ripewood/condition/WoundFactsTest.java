@@ -58,11 +58,20 @@ class WoundFactsTest {
         assertThat(facts.number(Fact.OPEN_WOUNDS)).isZero();
         assertThat(facts.number(Fact.LARGEST_OPENING_MM)).isZero();
         assertThat(facts.number(Fact.SMALLEST_CLOSURE_PERCENT)).isEqualTo(100);
-        assertThat(facts.number(Fact.FRESH_WOUNDS)).isZero();
         assertThat(facts.find(Fact.LARGEST_OPENING_MM).observedOn()).isEqualTo(DAY);
         var slow = new TreeKind(RecordOf.KIND.shoots(), RecordOf.KIND.growing(), 5, Map.of());
         assertThat(tree.facts(slow).number(Fact.LARGEST_OPENING_MM)).isEqualTo(7.9);
-        assertThat(tree.facts(slow).number(Fact.FRESH_WOUNDS)).isEqualTo(1);
+    }
+
+    /** A small cut is dressed like any other: common practice, no source. */
+    @Test
+    void aSmallCutIsFreshAllTheSame() {
+        var facts =
+                treeOn(DAY)
+                        .wound(1, DAY.minusDays(170), 4, INSTRUCTOR)
+                        .wound(2, DAY.minusDays(2), 3, INSTRUCTOR)
+                        .facts();
+        assertThat(facts.number(Fact.FRESH_WOUNDS)).isEqualTo(1);
     }
 
     @Test
