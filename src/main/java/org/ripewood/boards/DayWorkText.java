@@ -62,8 +62,8 @@ final class DayWorkText {
     private List<DayWork.Option> free(TreeOnDay then, TreeOnDay now) {
         Map<String, DayWork.Option> found = new HashMap<>();
         for (var standing : then.standings()) {
-            var option =
-                    then.open().containsKey(standing.technique()) ? null : ofFree(standing, now);
+            var given = then.open().containsKey(standing.technique());
+            var option = given || then.isCare(standing) ? null : ofFree(standing, now);
             if (option != null) {
                 found.put(standing.technique(), option);
             }

@@ -137,8 +137,7 @@ class WeeksAhead {
 
     private LessonWeeks count(
             Actor actor, Asked asked, List<Long> ids, Content inForce, WeeksCount.Step step) {
-        var counting =
-                new ReadyWeeks.Count(asked.from(), asked.weeks(), inForce.techniques().keySet());
+        var counting = new ReadyWeeks.Count(asked.from(), asked.weeks(), inForce.steps());
         for (int at = 0; at < ids.size(); at += TREES_AT_A_TIME) {
             var some = ids.subList(at, Math.min(ids.size(), at + TREES_AT_A_TIME));
             QuarkusTransaction.requiringNew()

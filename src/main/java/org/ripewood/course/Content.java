@@ -2,6 +2,7 @@ package org.ripewood.course;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -54,6 +55,14 @@ public record Content(
     /** A copy nobody can change, in the same order. */
     private static <K, V> Map<K, V> inOrder(Map<K, V> map) {
         return Collections.unmodifiableMap(new LinkedHashMap<>(map));
+    }
+
+    /** Codes of the techniques that move a tree on; care left out. */
+    public Set<String> steps() {
+        return techniques.values().stream()
+                .filter(technique -> technique.rule().purpose() != TechniqueRule.Purpose.CARE)
+                .map(Technique::code)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     public Technique technique(String code) {

@@ -294,13 +294,15 @@ class AftercareRoomTest {
 
     @Test
     void aNarrowWoundIsMeasuredUntilItHasClosed() {
-        var wound = school.wound(instructor, tree, "left", 20, TODAY.minusDays(200));
-        school.readWound(instructor, tree, wound, 2);
-        assertThat(aftercare.of(student, tree.id(), TODAY.plusDays(70)).measuring())
-                .extracting(MeasuringDay::by)
-                .containsExactly(TODAY.plusDays(120));
-        school.readWound(instructor, tree, wound, 0);
-        assertThat(aftercare.of(student, tree.id(), TODAY.plusDays(70)).measuring()).isEmpty();
+        var open = school.wound(instructor, tree, "left", 20, TODAY.minusDays(200));
+        school.readWound(instructor, tree, open, 2);
+        assertThat(aftercare.of(student, tree.id(), TODAY.plusDays(110)).measuring())
+                .extracting(MeasuringDay::subject)
+                .containsExactly(Subject.WOUNDS);
+        var closed = school.tree(instructor, student, "ulmus_parvifolia");
+        var wound = school.wound(instructor, closed, "left", 20, TODAY.minusDays(200));
+        school.readWound(instructor, closed, wound, 0);
+        assertThat(aftercare.of(student, closed.id(), TODAY.plusDays(110)).measuring()).isEmpty();
     }
 
     @Test

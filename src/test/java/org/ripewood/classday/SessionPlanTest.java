@@ -73,18 +73,17 @@ class SessionPlanTest {
         school.see(group.instructor(), tree, "pest_level", "3", School.TODAY);
         var row = plan(session(DAY, "wiring-branches", tree)).rows().get(0);
         assertThat(row.stepId()).isNull();
-        assertThat(row.technique()).isNull();
-        assertThat(row.why())
-                .isEqualTo(
-                        "“Wire the primary branches” is assigned, but not for this day: Pests and"
-                                + " disease 3 on 20 February 2026, at most 1 asked for.");
+        assertThat(row.technique()).isNotNull();
+        assertThat(row.technique().code()).isEqualTo("pest_control");
+        assertThat(row.others()).extracting(other -> other.technique()).doesNotContain(Elm.WIRING);
     }
 
     @Test
-    void aTreeNobodyHasLookedAtIsToBeMeasured() {
+    void aTreeNobodyHasLookedAtHasItsRootsLookedAtAndIsMeasured() {
         var tree = school.tree(group.instructor(), group.student(), "ulmus_parvifolia");
         var row = plan(session(DAY, null, tree)).rows().get(0);
-        assertThat(row.technique()).isNull();
+        assertThat(row.technique()).isNotNull();
+        assertThat(row.technique().code()).isEqualTo("root_check");
         assertThat(row.why()).isNotBlank();
         assertThat(row.measureFirst()).isNotEmpty().hasSizeLessThanOrEqualTo(5);
     }

@@ -320,6 +320,7 @@ class TimetableTest {
     void aDayWithNothingToLayOutSaysSo() {
         assertThat(refusalOf(() -> layOut(session(), ANEW)).status()).isEqualTo(409);
         var unseen = school.tree(group.instructor(), group.student(), "ulmus_parvifolia");
+        assigner.noteFoundDone(group.instructor(), unseen.id(), "root_check", School.TODAY, null);
         var refusal =
                 refusalOf(
                         () ->

@@ -39,6 +39,7 @@ public final class Elm {
         school.seeTrunk(instructor, tree, 120, 27);
         assigner.noteFoundDone(
                 instructor, tree.id(), "branch_selection", School.TODAY.minusYears(1), null);
+        assigner.noteFoundDone(instructor, tree.id(), "root_check", School.TODAY, null);
         return tree;
     }
 

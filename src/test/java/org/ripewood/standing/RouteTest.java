@@ -54,7 +54,6 @@ class RouteTest {
                         "height_mm", "240",
                         "dieback_percent", "0")
                 .forEach((fact, value) -> school.see(instructor, tree, fact, value));
-        assigner.noteFoundDone(instructor, tree.id(), "root_check", School.TODAY, null);
     }
 
     @Test
