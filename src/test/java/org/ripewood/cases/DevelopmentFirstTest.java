@@ -51,7 +51,7 @@ class DevelopmentFirstTest {
 
     /** Draws trees of every species, and tells every styling that is READY on one. */
     private static int drawTrees(DrawnTree.Point point, Ready ready) {
-        var dice = new SplittableRandom(SEED + point.ordinal());
+        var dice = new SplittableRandom(SEED + List.of(DrawnTree.Point.values()).indexOf(point));
         int trees = 0;
         for (var species : CONTENT.species().keySet()) {
             for (int i = 0; i < TREES_OF_A_SPECIES; i++) {
