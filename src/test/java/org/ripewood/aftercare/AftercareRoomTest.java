@@ -276,20 +276,21 @@ class AftercareRoomTest {
     /** Openings count 120 days and the trunk's base 400 days in the strictest criteria. */
     @Test
     void aMeasuringDayComesBeforeEvidenceGrowsTooOld() {
-        school.wound(instructor, tree, "left", 20, TODAY.minusDays(61));
         school.see(instructor, tree, "trunk_base_mm", "40", TODAY.minusDays(340));
         assertThat(aftercare.of(student, tree.id(), TODAY).measuring())
                 .extracting(MeasuringDay::subject, MeasuringDay::by)
-                .containsExactly(
-                        tuple(Subject.WOUNDS, TODAY.plusDays(59)),
-                        tuple(Subject.TRUNK, TODAY.plusDays(60)));
-        // a day earlier the trunk's was still too far ahead; 60 days on the wounds' has gone by
-        assertThat(aftercare.of(student, tree.id(), TODAY.minusDays(1)).measuring())
-                .extracting(MeasuringDay::subject)
-                .containsExactly(Subject.WOUNDS);
-        assertThat(aftercare.of(student, tree.id(), TODAY.plusDays(60)).measuring())
-                .extracting(MeasuringDay::subject)
-                .containsExactly(Subject.TRUNK);
+                .containsExactly(tuple(Subject.TRUNK, TODAY.plusDays(60)));
+        // a day earlier it was still too far ahead
+        assertThat(aftercare.of(student, tree.id(), TODAY.minusDays(1)).measuring()).isEmpty();
+        // a look at a wound grows old by growth: one of last summer by early summer
+        school.wound(instructor, tree, "left", 20, TODAY.minusDays(200));
+        assertThat(aftercare.of(student, tree.id(), TODAY).measuring())
+                .filteredOn(day -> day.subject() == Subject.WOUNDS)
+                .singleElement()
+                .satisfies(
+                        day ->
+                                assertThat(day.by())
+                                        .isBetween(TODAY.plusDays(20), TODAY.plusDays(110)));
     }
 
     @Test

@@ -53,7 +53,7 @@ class ApiStoryTest {
 
         read(tree, wound, "0");
         var ready = standing(tree, WIRING);
-        assertThat(ready.getString("verdict")).isEqualTo("READY");
+        assertThat(ready.getString("verdict")).as("%s", against(ready)).isEqualTo("READY");
 
         var assigned =
                 post(Who.INSTRUCTOR, "trees/" + tree + "/steps", null, Map.of("technique", WIRING));
@@ -105,12 +105,19 @@ class ApiStoryTest {
                 .body("cautions.signal", hasItem("WARNING"));
         assertThat((List<?>) plan.path("rows")).hasSize(2);
         assertThat((Integer) plan.path("studentMinutes")).isGreaterThanOrEqualTo(90);
-        // nobody has looked at the other tree, so it says what to look at first
-        assertThat((List<?>) plan.path("rows.find { it.bench == '2' }.measureFirst")).isNotEmpty();
+        // nobody has looked at the other tree, so its roots are looked at first
+        assertThat((String) plan.path("rows.find { it.bench == '2' }.technique"))
+                .isEqualTo("root_check");
     }
 
     private void theWoundOpensAgain(long tree, long wound) {
-        read(tree, wound, "30");
+        var reading = observation("wound_open_mm", "30");
+        reading.put("woundId", wound);
+        // wider than it ever was: the service asks first
+        var asked = post(Who.INSTRUCTOR, "trees/" + tree + "/observations", null, reading);
+        asked.then().statusCode(409);
+        reading.put("confirmed", asked.path("questions.key"));
+        record(tree, reading);
         get(Who.INSTRUCTOR, "trees/" + tree + "/wounds")
                 .then()
                 .body("find { it.id == %d }.openMm".formatted(wound), equalTo(30.0f));

@@ -6,7 +6,6 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
 import jakarta.inject.Inject;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
@@ -66,10 +65,8 @@ class ChecklistTest {
     @Test
     void proposalsAreTheMostUsefulFirst() {
         var tree = Elm.readyForWiring(school, group, assigner);
-        Map.of("soil_moist", "yes", "firm_in_container", "yes")
-                .forEach(
-                        (fact, value) ->
-                                school.see(group.instructor(), tree, fact, value, School.TODAY));
+        // small enough to wire by, and new enough to be dressed
+        school.wound(group.instructor(), tree, "left", 6, School.TODAY);
         var stages =
                 standings.proposals(group.instructor(), tree.id(), School.TODAY).stream()
                         .map(TechniqueStanding::stage)

@@ -78,7 +78,7 @@ class CalendarPagesTest {
                 new Work("root_pruning_repot", School.TODAY.minusDays(10), 0, 0, 0, 0),
                 null,
                 null);
-        school.wound(instructor, tree, "left", 20, School.TODAY.minusDays(100));
+        school.wound(instructor, tree, "left", 20, School.TODAY.minusDays(200));
     }
 
     @Test

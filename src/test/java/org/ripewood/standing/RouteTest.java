@@ -148,7 +148,7 @@ class RouteTest {
 
     @Test
     void whatIsNotKnownIsToldAndNotHidden() {
-        var route = route("develop");
+        var route = route("show");
         assertThat(route.assumed()).isNotEmpty();
         assertThat(route.assumed())
                 .allSatisfy(
@@ -199,7 +199,7 @@ class RouteTest {
     @Test
     void withoutAGoalTheStageAfterTheTreesOwnIsTaken() {
         assertThat(routeMaker.make(student, tree.id(), null, School.TODAY).goal())
-                .isEqualTo("develop");
+                .isEqualTo("refine");
     }
 
     @ParameterizedTest

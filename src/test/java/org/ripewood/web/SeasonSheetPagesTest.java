@@ -103,6 +103,6 @@ class SeasonSheetPagesTest {
         }
         assertThat(teacher.get("/content/species/acer_palmatun/season").statusCode())
                 .isEqualTo(404);
-        assertThat(teacher.get(at + "?site=x").statusCode()).isEqualTo(404);
+        assertThat(teacher.get(at + "?site=x").statusCode()).isEqualTo(400);
     }
 }

@@ -27,6 +27,9 @@ public record Closure(List<Look> looks) {
      */
     public static final double SEASON_SHARE = 0.8;
 
+    /** Readings of one day further apart are no errors of reading (common practice, no source). */
+    private static final double SAME_WIDTH_MM = 2;
+
     /** One-sided 99.9 % of a normal curve. */
     private static final double CERTAIN_ERRORS = 3.09;
 
@@ -57,7 +60,11 @@ public record Closure(List<Look> looks) {
             return ERROR_MM / Math.sqrt(times);
         }
 
+        /** One of both; where they cannot be of the same width, the later entry corrects. */
         private Look and(Look other) {
+            if (Math.abs(openMm - other.openMm) > SAME_WIDTH_MM) {
+                return other;
+            }
             int both = times + other.times;
             return new Look(on, (times * openMm + other.times * other.openMm) / both, both);
         }
@@ -75,7 +82,7 @@ public record Closure(List<Look> looks) {
 
     private static List<Look> oneADay(List<Look> looks) {
         var inOrder = new ArrayList<>(looks);
-        inOrder.sort(Comparator.comparing(Look::on).thenComparingDouble(Look::openMm));
+        inOrder.sort(Comparator.comparing(Look::on));
         var days = new ArrayList<Look>();
         for (var look : inOrder) {
             int last = days.size() - 1;
@@ -88,10 +95,15 @@ public record Closure(List<Look> looks) {
         return List.copyOf(days);
     }
 
-    /** The closure of a wound made on a day at a width and read later. */
+    /**
+     * The closure of a wound made on a day at a width and read later. A reading of the very day it
+     * was made stands for the width it was entered with.
+     */
     public static Closure of(LocalDate madeOn, double firstWidthMm, List<Look> later) {
         var looks = new ArrayList<Look>();
-        looks.add(new Look(madeOn, firstWidthMm));
+        if (later.stream().noneMatch(look -> look.on().equals(madeOn))) {
+            looks.add(new Look(madeOn, firstWidthMm));
+        }
         looks.addAll(later);
         return new Closure(looks);
     }
