@@ -769,8 +769,11 @@ class ContentFaultsTest {
                 new Editing()
                         .replace(
                                 file,
-                                "flowering:\n  fade: [\"19-35\"]\n"
-                                        + "  source: common practice, no source\n",
+                                """
+                                flowering:
+                                  fade: ["19-35"]
+                                  source: common practice, no source
+                                """,
                                 "");
         assertThat(editing.faults())
                 .extracting(ContentFault::file, ContentFault::found)

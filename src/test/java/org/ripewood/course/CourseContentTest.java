@@ -95,8 +95,10 @@ class CourseContentTest {
     @Test
     void whatRecordsNameCannotVanishByARenewal() throws IOException {
         // what teachers say of a species would be told as well
-        for (var topic : Files.list(folder.resolve("cases")).toList()) {
-            Files.delete(topic);
+        try (var topics = Files.list(folder.resolve("cases"))) {
+            for (var topic : topics.toList()) {
+                Files.delete(topic);
+            }
         }
         var course = start();
         var before = course.inForce();

@@ -19,7 +19,7 @@ class TodayTest {
     private static final LocalDate FIXED = LocalDate.of(2031, 5, 2);
     private static final LocalDate EARLIER = LocalDate.of(2029, 2, 28);
 
-    private final Today today = new Today(Clock.systemDefaultZone(), Optional.of(FIXED), List::of);
+    private final Today today = new Today(Clock.systemUTC(), Optional.of(FIXED), List::of);
 
     @Test
     void workIsDoneAsOfTheDayItIsEnteredFor() {

@@ -36,17 +36,19 @@ class TypicalRoutesTest {
             String name,
             Supplier<TypicalTree> tree,
             String goal,
-            double[] first,
-            double[] likely,
-            double[] last) {
+            Years first,
+            Years likely,
+            Years last) {
         @Override
         public String toString() {
             return name + " to " + goal;
         }
     }
 
-    private static double[] years(double from, double to) {
-        return new double[] {from, to};
+    private record Years(double from, double to) {}
+
+    private static Years years(double from, double to) {
+        return new Years(from, to);
     }
 
     private static TypicalTree developed(String species, double latitude) {
@@ -191,14 +193,14 @@ class TypicalRoutesTest {
         var expected = (Outlook.Expected) goal;
         assertThat(yearsTo(expected.earliest()))
                 .as("first")
-                .isBetween(row.first()[0], row.first()[1]);
+                .isBetween(row.first().from(), row.first().to());
         assertThat(yearsTo(expected.likely()))
                 .as("likely")
-                .isBetween(row.likely()[0], row.likely()[1]);
+                .isBetween(row.likely().from(), row.likely().to());
         var latest = expected.latest();
         assertThat(latest == null ? 30 : yearsTo(latest))
                 .as("last")
-                .isBetween(row.last()[0], row.last()[1]);
+                .isBetween(row.last().from(), row.last().to());
     }
 
     private static double yearsTo(LocalDate day) {

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
@@ -158,7 +159,7 @@ class DemoDataTest {
     }
 
     /** The girth on a day, in a straight line between the looks before and after it. */
-    private static double at(TreeMap<Integer, Double> bases, int day) {
+    private static double at(NavigableMap<Integer, Double> bases, int day) {
         var before = bases.floorEntry(day);
         var after = bases.ceilingEntry(day);
         if (before == null) {

@@ -74,7 +74,7 @@ class AgesTest {
         var dice = new Random(20261130);
         for (int i = 0; i < 400; i++) {
             var growing = dice.nextBoolean() ? NORTH : SOUTH;
-            var ages = Ages.values()[dice.nextInt(2)];
+            var ages = List.of(Ages.GROWTH, Ages.DAYS).get(dice.nextInt(2));
             int fresh = 1 + dice.nextInt(300);
             var seen = Bench.DAY.minusDays(dice.nextInt(900));
             var older = seen.minusDays(1 + dice.nextInt(300));
