@@ -210,6 +210,11 @@ class School {
                 new NewPerson("Member " + number, "api.person." + number, PASSWORD, Set.of(role)));
     }
 
+    /** A registrar who has asked for nothing yet. */
+    Person freshRegistrar() {
+        return person(actor(Who.REGISTRAR), Role.REGISTRAR);
+    }
+
     private Course course(Who instructor, Who student) {
         var registrar = actor(Who.REGISTRAR);
         var opened =
