@@ -9,11 +9,13 @@ import static org.ripewood.core.progress.Bench.atMost;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.core.progress.Bench.RuleOf;
 import org.ripewood.core.progress.Bench.TreeOf;
 
 /** The material comes before styling, whatever was entered of a tree. */
+@Tag("fast")
 class MaterialFirstTest {
 
     private static final Requirement BULGE = new Requirement.Is(Value.of(true));

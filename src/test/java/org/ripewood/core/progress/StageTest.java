@@ -7,11 +7,13 @@ import static org.ripewood.core.progress.Bench.atMost;
 
 import java.util.List;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.core.progress.Bench.RuleOf;
 import org.ripewood.core.progress.Bench.TreeOf;
 
 /** A tree is in the first stage of which it has not all. */
+@Tag("fast")
 class StageTest {
 
     private static final StageRule ESTABLISH =
