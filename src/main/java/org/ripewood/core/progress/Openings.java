@@ -154,16 +154,18 @@ public final class Openings {
 
     private Opening.Wait waitFor(Reason reason, CompiledSeason season) {
         if (reason instanceof Reason.OfOrder order) {
-            var before = of(order.technique()).orElse(null);
-            return new Opening.Wait(
-                    reason, ReasonOutlooks.first(order.technique(), before), before);
+            return waitFor(reason, order.technique());
         }
         if (reason instanceof Reason.OfDevelopment development) {
-            var before = of(development.technique()).orElse(null);
-            return new Opening.Wait(
-                    reason, ReasonOutlooks.first(development.technique(), before), before);
+            return waitFor(reason, development.technique());
         }
         return new Opening.Wait(reason, outlooks.of(reason, season), null);
+    }
+
+    /** A wait for a technique to be done first. */
+    private Opening.Wait waitFor(Reason reason, String technique) {
+        var before = of(technique).orElse(null);
+        return new Opening.Wait(reason, ReasonOutlooks.first(technique, before), before);
     }
 
     /** The latest of the waits; then the first day from there on which the season is open. */
