@@ -52,6 +52,14 @@ class StyleTest {
     })
     void textStandsOutFromItsGround(String text, String ground) {
         assertThat(contrast(colour(text), colour(ground))).isGreaterThanOrEqualTo(4.5);
+        assertThat(contrast(dark(text), dark(ground))).as("dark").isGreaterThanOrEqualTo(4.5);
+    }
+
+    /** Words on a button, and on one that is pointed at. */
+    @ParameterizedTest
+    @CsvSource({"bright, moss", "bright, moss-deep", "bright, slate"})
+    void wordsStandOutOnAButton(String text, String ground) {
+        textStandsOutFromItsGround(text, ground);
     }
 
     /** WCAG 2.2, success criterion 1.4.11: the edge of a field needs 3 to 1. */
@@ -59,6 +67,8 @@ class StyleTest {
     void theEdgeOfAFieldStandsOut() {
         assertThat(contrast(colour("edge"), colour("paper"))).isGreaterThanOrEqualTo(3);
         assertThat(contrast(colour("edge"), colour("sheet"))).isGreaterThanOrEqualTo(3);
+        assertThat(contrast(dark("edge"), dark("paper"))).isGreaterThanOrEqualTo(3);
+        assertThat(contrast(dark("edge"), dark("sheet"))).isGreaterThanOrEqualTo(3);
     }
 
     /** The formula's own extremes, as WCAG 2.2 states them. */
@@ -80,8 +90,19 @@ class StyleTest {
     }
 
     private static String colour(String name) {
+        return colour(name, 0);
+    }
+
+    /** What the reader's dark setting makes of it. */
+    private static String dark(String name) {
+        var from = css.indexOf("prefers-color-scheme: dark");
+        assertThat(from).isPositive();
+        return colour(name, from);
+    }
+
+    private static String colour(String name, int from) {
         var found = Pattern.compile("--" + name + ": (#[0-9a-f]{6});").matcher(css);
-        assertThat(found.find()).as("colour %s", name).isTrue();
+        assertThat(found.find(from)).as("colour %s", name).isTrue();
         return found.group(1);
     }
 

@@ -1,10 +1,10 @@
 package org.ripewood.web.kit;
 
-import java.util.Locale;
+import io.quarkus.qute.TemplateGlobal;
 
 /**
- * The closure ring: how far a criterion is met, drawn as callus closing over a wound. The gap is at
- * the top and closes from both sides; where nobody has measured, the gap is dashed.
+ * The closure ring: how far a criterion is met, drawn as callus closing over a wound seen from the
+ * front; where nobody has measured, its edges are dashed.
  *
  * @param percent of the ring that is closed, 0 to 100
  * @param words said to those who do not see it
@@ -13,6 +13,18 @@ public record Ring(int percent, boolean measured, String words) {
 
     /** A ring that only just misses is drawn open all the same. */
     private static final int MOST_WHILE_OPEN = 94;
+
+    /** Of what is still to be seen, for templates. */
+    @TemplateGlobal
+    static Ring ringOpen() {
+        return of("UNKNOWN", 0);
+    }
+
+    /** Of what is done, for templates. */
+    @TemplateGlobal
+    static Ring ringDone() {
+        return of("YES", 1);
+    }
 
     static Ring of(String truth, double howFar) {
         var percent = (int) Math.floor(100 * Math.max(0, Math.min(1, howFar)));
@@ -38,8 +50,13 @@ public record Ring(int percent, boolean measured, String words) {
         return measured && percent == 100;
     }
 
-    /** Degrees by which the arc is turned so that its gap lies at the top. */
-    public String turn() {
-        return String.format(Locale.ROOT, "%.1f", -90 + (100 - percent) * 1.8);
+    /** Path of the callus. */
+    public String lip() {
+        return CallusLip.of(percent).lip();
+    }
+
+    /** Path of the grain of the bare wood; of the seam once it is closed. */
+    public String grain() {
+        return CallusLip.of(percent).grain();
     }
 }

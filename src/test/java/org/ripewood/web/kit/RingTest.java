@@ -1,13 +1,12 @@
 package org.ripewood.web.kit;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 @Tag("fast")
 class RingTest {
@@ -31,13 +30,34 @@ class RingTest {
         assertThat(ring.closed()).isEqualTo(truth.equals("YES"));
     }
 
-    /** In SVG an arc begins at three o'clock and runs clockwise, so 90 degrees is the bottom. */
-    @ParameterizedTest
-    @ValueSource(doubles = {0, 0.1, 0.37, 0.5, 0.94})
-    void theArcLiesAroundTheBottomSoThatTheGapIsAtTheTop(double howFar) {
-        var ring = Ring.of("NO", howFar);
-        var middle = Double.parseDouble(ring.turn()) + ring.percent() * 3.6 / 2;
-        assertThat(middle).isEqualTo(90, within(0.1));
+    /** The bare wood shrinks with every step, and something of it is seen until all is closed. */
+    @Test
+    void theLipClosesOverTheWood() {
+        double before = Double.MAX_VALUE;
+        for (int percent = 0; percent < 100; percent++) {
+            var edges = CallusLip.of(percent).lip().split("Z", 2);
+            double bare = width(edges[1]);
+            assertThat(bare)
+                    .as("%d %% closed", percent)
+                    .isLessThanOrEqualTo(before)
+                    .isGreaterThan(2);
+            assertThat(width(edges[0])).isGreaterThan(bare + 1);
+            before = bare;
+        }
+        assertThat(CallusLip.of(0).grain()).contains("V");
+        assertThat(CallusLip.of(100).lip()).endsWith("Z").containsOnlyOnce("M");
+    }
+
+    private static double width(String edge) {
+        var across =
+                Pattern.compile("([0-9.]+) [0-9.]+")
+                        .matcher(edge)
+                        .results()
+                        .mapToDouble(found -> Double.parseDouble(found.group(1)))
+                        .summaryStatistics();
+        assertThat(across.getMin()).isBetween(0.0, 24.0);
+        assertThat(across.getMax()).isBetween(0.0, 24.0);
+        return across.getMax() - across.getMin();
     }
 
     @Test
