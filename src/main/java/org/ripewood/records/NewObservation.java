@@ -14,8 +14,8 @@ import org.jspecify.annotations.Nullable;
  * Something seen or measured; source and person are those of the actor.
  *
  * @param fact code of a recordable fact
- * @param value as text: a number with a decimal point, {@code yes} or {@code no}, or one of the
- *     fact's words
+ * @param value as text: a number with a decimal point or comma, {@code yes} or {@code no}, or one
+ *     of the fact's words
  * @param supersedes the entry this one corrects; null for a new one
  * @param confirmed keys of questions that were answered by looking once more; null for none
  */

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Value;
+import org.ripewood.platform.problems.DecimalText;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.platform.problems.Suggestion;
 
@@ -12,7 +13,6 @@ import org.ripewood.platform.problems.Suggestion;
 final class ValueText {
 
     private static final Pattern NUMBER = Pattern.compile("[+-]?\\d{1,15}(\\.\\d{1,15})?");
-    private static final Pattern WITH_COMMA = Pattern.compile("[+-]?\\d{1,15},\\d{1,15}");
     private static final String FIELD = "value";
 
     private ValueText() {}
@@ -38,16 +38,14 @@ final class ValueText {
     }
 
     private static Value number(String typed) {
-        if (NUMBER.matcher(typed).matches()) {
-            return Value.of(Double.parseDouble(typed));
+        var text = DecimalText.withPoint(typed);
+        if (NUMBER.matcher(text).matches()) {
+            return Value.of(Double.parseDouble(text));
         }
-        var maybe =
-                WITH_COMMA.matcher(typed).matches()
-                        ? " Maybe “%s”.".formatted(typed.replace(',', '.'))
-                        : "";
         throw Refused.invalid(
                 FIELD,
-                "expected a number with a decimal point, found “%s”.%s".formatted(typed, maybe));
+                "expected a number such as 12.5, found “%s”.%s"
+                        .formatted(typed, DecimalText.maybe(typed)));
     }
 
     private static Value flag(String typed) {

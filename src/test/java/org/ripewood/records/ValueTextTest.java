@@ -14,8 +14,8 @@ import org.ripewood.platform.problems.Refused;
 class ValueTextTest {
 
     @ParameterizedTest
-    @CsvSource({"12.5, 12.5", "' 12 ', 12", "+3, 3", "0, 0", "-0.0, 0", "007, 7"})
-    void numbersAreReadWithADecimalPoint(String text, double amount) {
+    @CsvSource({"12.5, 12.5", "'12,5', 12.5", "' 12 ', 12", "+3, 3", "0, 0", "-0.0, 0", "007, 7"})
+    void numbersAreReadWithADecimalPointOrComma(String text, double amount) {
         var value = (Value.Number) ValueText.read(Fact.TRUNK_BASE_MM, text);
         assertThat(value.amount()).isEqualTo(amount);
     }
@@ -34,7 +34,7 @@ class ValueTextTest {
 
     @ParameterizedTest(name = "{0} = {1}")
     @CsvSource({
-        "TRUNK_BASE_MM, '12,5', 'Maybe “12.5”'",
+        "TRUNK_BASE_MM, '1,250', 'Maybe “1250” or “1.250”'",
         "TRUNK_BASE_MM, '1,250.5', 'expected a number'",
         "TRUNK_BASE_MM, 12 mm, 'found “12 mm”'",
         "TRUNK_BASE_MM, 1e3, 'expected a number'",

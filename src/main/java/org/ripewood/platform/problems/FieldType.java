@@ -69,8 +69,11 @@ record FieldType(String expected, @Nullable Object absent, Function<String, Obje
             faults.add(
                     new Fault(
                             field,
-                            "expected %s, found %s"
-                                    .formatted(expected, Found.value(field, typed))));
+                            "expected %s, found %s%s"
+                                    .formatted(
+                                            expected,
+                                            Found.value(field, typed),
+                                            maybe(field, typed))));
             return absent;
         }
     }
@@ -83,6 +86,12 @@ record FieldType(String expected, @Nullable Object absent, Function<String, Obje
         return absent;
     }
 
+    private String maybe(String field, String typed) {
+        return expected.startsWith("a number") && !Found.isSecret(field)
+                ? DecimalText.maybe(typed).replaceFirst("^ ", ". ")
+                : "";
+    }
+
     private static Object flag(String text) {
         return switch (text.toLowerCase(Locale.ROOT)) {
             case "true", "yes", "on" -> true;
@@ -92,7 +101,8 @@ record FieldType(String expected, @Nullable Object absent, Function<String, Obje
     }
 
     /** Only what a person would call a number: not NaN, not infinite, no hexadecimal, no suffix. */
-    private static Object number(String text) {
+    private static Object number(String typed) {
+        var text = DecimalText.withPoint(typed);
         if (!text.matches("[+-]?(\\d{1,15}(\\.\\d{0,15})?|\\.\\d{1,15})")) {
             throw new IllegalArgumentException("no number");
         }

@@ -24,7 +24,9 @@ public final class Refused extends RuntimeException {
                         400,
                         "invalid",
                         "Something in the form needs another look",
-                        "%d field(s) could not be taken as they are.".formatted(faults.size()),
+                        faults.size() == 1
+                                ? "One entry needs correcting."
+                                : "%d entries need correcting.".formatted(faults.size()),
                         null,
                         faults));
     }

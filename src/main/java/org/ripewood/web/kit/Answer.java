@@ -12,6 +12,7 @@ import org.ripewood.platform.problems.Refused;
 /** What a page request is answered with. */
 public final class Answer {
 
+    private static final int BAD_REQUEST = 400;
     private static final int NOT_FOUND = 404;
 
     private Answer() {}
@@ -21,10 +22,11 @@ public final class Answer {
     }
 
     public static Response page(int status, TemplateInstance page) {
+        var html = page.render();
         return Response.status(status)
                 .type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"))
                 .header("Cache-Control", "no-store")
-                .entity(page.render())
+                .entity(status < BAD_REQUEST ? html : RefusedPage.of(html))
                 .build();
     }
 

@@ -168,6 +168,13 @@ public record FormState(
                 .orElse(null);
     }
 
+    /** Whether it is the first field that was wrong: it is where a reader goes on. */
+    public boolean first(String field) {
+        return problem != null
+                && !problem.faults().isEmpty()
+                && names(problem.faults().get(0).field(), field);
+    }
+
     /** A fault of an entry, such as {@code roles[]}, is told at the field of its list. */
     private static boolean names(String faulty, String field) {
         return faulty.equals(field) || faulty.startsWith(field + "[");
