@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 final class Pen {
 
     /** Letters on every sheet, in px of its view box. */
-    static final double LETTER_PX = 12.5;
+    static final double LETTER_PX = 13;
 
     static final double LINE_PX = 17;
 
