@@ -49,7 +49,7 @@ class StoryIT {
         browser.unfold("Held");
         browser.follow(STEP);
         assertThat(browser.text()).contains("Largest open wound").contains("at most 8 mm");
-        assertThat(browser.text()).contains("By itself from");
+        assertThat(browser.text()).contains("Should be met on its own from");
         browser.picture(PICTURES.resolve("held.png"));
 
         browser.follow(TREE);
@@ -104,7 +104,7 @@ class StoryIT {
     /** What is going to come about: the wound's closing, the years ahead, the site's season. */
     private void lookAhead(String tree) throws Exception {
         browser.follow("Heavy limb on the left");
-        assertThat(browser.text()).contains("likely to have closed over by");
+        assertThat(browser.text()).contains("Likely to close by");
         browser.longPicture(PICTURES.resolve("closing.png"));
         browser.open(tree + "/route");
         assertThat(browser.text()).contains(STEP);
@@ -127,7 +127,7 @@ class StoryIT {
 
     private void signIn(String login) throws Exception {
         browser.open("/sign-in");
-        browser.type("Name you sign in with", login);
+        browser.type("Sign-in name", login);
         browser.type("Password", service.passwordOf(login));
         browser.pressButton("Sign in");
         assertThat(browser.where()).endsWith("/home");

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToIntFunction;
 
-/** Which lesson when: a small picture for each technique, all to one scale. */
+/** Best weeks for each technique: a small picture for each technique, all to one scale. */
 public final class WeeksPicture {
 
     private static final double PANEL_PX = 104;
@@ -144,7 +144,7 @@ public final class WeeksPicture {
     }
 
     private String title() {
-        return "Which lesson when: " + drawing.of();
+        return "Best weeks for each technique: " + drawing.of();
     }
 
     private String description() {

@@ -64,7 +64,7 @@ final class RouteText {
                     false,
                     RouteView.When.Seasons.NONE);
         }
-        var before = "the tree could have “%s” behind it".formatted(goal.title());
+        var before = "this tree could finish “%s”".formatted(goal.title());
         var unsaid = restsOn(route);
         return unsaid.isEmpty()
                 ? when(route.goal(), capital(before), false)
@@ -127,7 +127,7 @@ final class RouteText {
 
     private RouteView.Step step(Route.Step step, boolean onChain) {
         var technique = content.technique(step.code());
-        var when = when(step.when(), "Could be done", step.assumed());
+        var when = when(step.when(), "Expected", step.assumed());
         var likely = when.likely();
         var seasons =
                 step.shareBySeason().entrySet().stream()

@@ -27,7 +27,7 @@ public final class OpeningText {
                     expected.earliest(),
                     expected.likely(),
                     expected.latest(),
-                    "Could be done " + OutlookWords.when(expected) + "." + measure(opening),
+                    "Expected " + OutlookWords.when(expected) + "." + measure(opening),
                     waits);
         }
         var sentence = outlook instanceof Outlook.Already ? "Can be done now." : unsaid(waits);
@@ -52,8 +52,8 @@ public final class OpeningText {
     private static String byItself(Outlook.Expected expected) {
         var since = expected.likelySince();
         return since == null
-                ? "By itself " + OutlookWords.when(expected) + "."
-                : "Likely so " + OutlookWords.unseen(since) + ".";
+                ? "Should be met on its own " + OutlookWords.when(expected) + "."
+                : "Likely met " + OutlookWords.unseen(since) + ".";
     }
 
     /** What has likely come about unseen has to be measured before anything is done. */
@@ -74,13 +74,15 @@ public final class OpeningText {
     private static String unsaid(List<OpeningView.Wait> waits) {
         var unsaid = waits.stream().filter(wait -> wait.likely() == null).toList();
         if (unsaid.isEmpty()) {
-            return "When it could be done cannot be said yet.";
+            return "No date yet.";
         }
         int more = unsaid.size() - 1;
-        return "When it could be done cannot be said yet. %s%s"
+        return "No date yet. %s%s"
                 .formatted(
                         unsaid.get(0).sentence(),
-                        more == 0 ? "" : " (And " + Wording.counted(more, "thing") + " more.)");
+                        more == 0
+                                ? ""
+                                : " And %s.".formatted(Wording.counted(more, "more reason")));
     }
 
     private String because(Opening.Wait wait, String title) {
@@ -112,7 +114,7 @@ public final class OpeningText {
             return first + ".";
         }
         if (before.outlook() instanceof Outlook.Expected expected) {
-            return "%s; it could be done %s.".formatted(first, OutlookWords.when(expected));
+            return "%s; it is expected %s.".formatted(first, OutlookWords.when(expected));
         }
         return before.outlook() instanceof Outlook.Already
                 ? first + "; it can be done now."

@@ -38,7 +38,7 @@ public final class OutlookWords {
                     .formatted(Wording.month(likely), Wording.month(earliest));
         }
         if (ChronoUnit.DAYS.between(earliest, latest) <= SURE_DAYS) {
-            return Wording.day(likely);
+            return "about " + Wording.day(likely);
         }
         return "about %s, between %s and %s"
                 .formatted(Wording.month(likely), Wording.month(earliest), Wording.month(latest));

@@ -26,11 +26,11 @@ final class ReasonSentence {
         }
         return switch (key) {
             case "season" ->
-                    "%s: %s, asked for is %s."
+                    "%s: %s; needed: %s."
                             .formatted(reason.title(), known(reason), reason.required());
             case "done" -> ofDone(reason);
             case "heavy" ->
-                    "%s: %s, %s asked for."
+                    "%s: %s; needed: %s."
                             .formatted(reason.title(), known(reason), reason.required());
             case "skill" -> "%s: %s to an instructor.".formatted(reason.title(), known(reason));
             default -> "%s: %s; %s.".formatted(reason.title(), known(reason), reason.required());
@@ -45,18 +45,17 @@ final class ReasonSentence {
     private static String ofCriterion(ReasonView reason, String look) {
         return switch (look) {
             case "MISSING" ->
-                    "%s is not known yet, %s asked for."
-                            .formatted(reason.title(), reason.required());
+                    "%s is not known yet; needed: %s.".formatted(reason.title(), reason.required());
             case "STALE" ->
-                    "%s is too old to go by, %s asked for."
+                    "%s is too old to go by; needed: %s."
                             .formatted(seen(reason), reason.required());
             case "ON_THE_DAY" ->
-                    "%s is looked at on the day, %s asked for."
+                    "%s is looked at on the day; needed: %s."
                             .formatted(reason.title(), reason.required());
             case "PROVISIONAL" ->
                     "%s by the student's own eye; an instructor has to look."
                             .formatted(seen(reason));
-            default -> "%s, %s asked for.".formatted(seen(reason), reason.required());
+            default -> "%s; needed: %s.".formatted(seen(reason), reason.required());
         };
     }
 

@@ -38,8 +38,7 @@ final class SeasonReasonText {
     }
 
     private String observed(Reason.OfSeason reason) {
-        var stage =
-                "growth stage %02d (%s)".formatted(reason.stage(), principalStage(reason.stage()));
+        var stage = StageWords.of(reason.stage());
         var opensOn = reason.opensOn();
         return opensOn == null ? stage : stage + "; opens about " + Wording.day(opensOn);
     }
@@ -52,9 +51,7 @@ final class SeasonReasonText {
         } else {
             var stages = rule.stagesOf(traits).stream().map(SeasonReasonText::stages).toList();
             words.add(
-                    stages.isEmpty()
-                            ? "no season for this species"
-                            : "growth stage " + String.join("; or ", stages));
+                    stages.isEmpty() ? "no season for this species" : String.join("; or ", stages));
         }
         words.addAll(weather(rule.weather()));
         return String.join(", ", words);
@@ -94,26 +91,7 @@ final class SeasonReasonText {
     }
 
     private static String stages(List<StageRange> ranges) {
-        var parts =
-                ranges.stream()
-                        .map(range -> "%02d to %02d".formatted(range.from(), range.to()))
-                        .toList();
+        var parts = ranges.stream().map(range -> StageWords.of(range.from(), range.to())).toList();
         return Wording.list(parts, "or");
-    }
-
-    /** The principal growth stage's name; source: Meier 2001, BBCH Monograph, 2nd edition. */
-    private static String principalStage(int stage) {
-        return switch (stage / 10) {
-            case 0 -> "bud development";
-            case 1 -> "leaf development";
-            case 2 -> "formation of side shoots";
-            case 3 -> "shoot development";
-            case 4 -> "vegetative parts";
-            case 5 -> "inflorescence emergence";
-            case 6 -> "flowering";
-            case 7 -> "development of fruit";
-            case 8 -> "ripening of fruit";
-            default -> "senescence, beginning of dormancy";
-        };
     }
 }

@@ -329,7 +329,7 @@ final class Samples {
                         ON.plusMonths(4),
                         ON.plusMonths(6),
                         null,
-                        "By itself from about October 2026.",
+                        "Should be met on its own from about October 2026.",
                         List.of()),
                 List.of(reason("NO", "Largest open wound", 0.6), reason("UNKNOWN", "Vigour", 0)),
                 null);
@@ -438,7 +438,7 @@ final class Samples {
                 "show",
                 "Show",
                 51,
-                when(2, 3, 5, "The tree could have “Show” behind it about spring 2029."),
+                when(2, 3, 5, "This tree could finish “Show” about spring 2029."),
                 List.of(
                         routeStep("Feed for growth", "Establish", 0, ""),
                         routeStep("Chop the trunk", "Develop the trunk", 1, "Base against plan"),
@@ -488,7 +488,7 @@ final class Samples {
                         years,
                         years + 1,
                         years + 2,
-                        "Could be done in about %d years.".formatted(years + 1)),
+                        "Expected in about %d years.".formatted(years + 1)),
                 String.valueOf(2027 + years),
                 List.of(),
                 0.5,

@@ -76,7 +76,7 @@ class StandingsTest {
         assertThat(wiring.against()).hasSize(1);
         var reason = wiring.against().get(0);
         assertThat(reason.sentence())
-                .isEqualTo("Largest open wound 24 mm on 22 December 2025, at most 8 mm asked for.");
+                .isEqualTo("Largest open wound 24 mm on 22 December 2025; needed: at most 8 mm.");
         assertThat(reason.why()).contains("wound");
         assertThat(reason.howFar()).isEqualTo(8.0 / 24);
         assertThat(reason.waivable()).isTrue();

@@ -104,7 +104,7 @@ class RouteTest {
         assertThat(wiring.when().earliest()).isAfter(School.TODAY);
         assertThat(wiring.waitsFor()).isEqualTo("Largest open wound");
         assertThat(wiring.season()).isIn(names(wiring));
-        assertThat(wiring.when().sentence()).startsWith("Could be done ");
+        assertThat(wiring.when().sentence()).startsWith("Expected ");
     }
 
     @Test

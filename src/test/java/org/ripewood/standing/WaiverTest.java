@@ -55,7 +55,7 @@ class WaiverTest {
         assertThat(problem.detail())
                 .isEqualTo(
                         "“Wire the primary branches” cannot be assigned; cannot be waived: Vigour"
-                                + " 30 on 20 February 2026, at least 62 asked for. Recovery from"
+                                + " 30 on 20 February 2026; needed: at least 62. Recovery from"
                                 + " earlier work: 0 left, and 4 more with this work; at most 2.6"
                                 + " in all.");
         assertThat(problem.faults())
@@ -73,7 +73,7 @@ class WaiverTest {
         var problem = refusalOf(() -> assign(tree, null, Map.of("pest_level.AtMost", "Clean.")));
         assertThat(problem.status()).isEqualTo(409);
         assertThat(problem.detail())
-                .contains("Pests and disease is not known yet, at most 1 asked for.");
+                .contains("Pests and disease is not known yet; needed: at most 1.");
     }
 
     @Test

@@ -107,7 +107,8 @@ class FormsTest {
         assertThat(html)
                 .contains("value=\"behind &quot;the&quot; leader\"")
                 .contains("value=\"wide\"")
-                .contains("<a href=\"#wound-firstWidthMm\">first width mm</a>")
+                .contains(
+                        "<a class=\"tofield\" href=\"#wound-firstWidthMm\">Width when made, mm</a>")
                 .contains("aria-invalid=\"true\"")
                 .contains("id=\"wound-firstWidthMm-fault\"")
                 .contains("aria-describedby=\"wound-firstLengthMm-hint wound-firstLengthMm-fault\"")

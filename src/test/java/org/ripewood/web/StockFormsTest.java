@@ -107,7 +107,7 @@ class StockFormsTest {
                                 "note", "lent & lost"));
         assertThat(answer.statusCode()).isEqualTo(400);
         assertThat(answer.asString())
-                .contains("<a href=\"#move-amount\">amount</a>")
+                .containsPattern("<a class=\"tofield\" href=\"#move-amount\">[A-Z][^<]+</a>")
                 .contains("3 pieces cannot be taken")
                 .contains("value=\"3\"")
                 .contains("value=\"lent &amp; lost\"")

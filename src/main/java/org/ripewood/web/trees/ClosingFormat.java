@@ -23,7 +23,7 @@ final class ClosingFormat {
         if (closed instanceof Outlook.Expected expected) {
             var since = expected.likelySince();
             return since == null
-                    ? "It is likely to have closed over " + OutlookWords.by(expected) + "."
+                    ? "Likely to close " + OutlookWords.by(expected) + "."
                     : "It has likely closed over " + OutlookWords.unseen(since) + ".";
         }
         return sentence((Outlook.Unsaid) closed);
