@@ -129,6 +129,67 @@ class PagesTest {
     }
 
     @Test
+    void everyPageSaysWhereItStandsAndLeadsUp() {
+        var teacher = Visitor.of(people, group.instructor());
+        for (var path : all(ofStudents, ofTeachers)) {
+            var html = teacher.get(path).asString();
+            if (html.contains("<body class=\"paper")) {
+                assertThat(html).as(path).contains("aria-label=\"Back and PDF\"", "href=\"/home\"");
+                continue;
+            }
+            var trail = trail(html);
+            assertThat(trail).as(path).containsPattern("<li aria-current=\"page\">[^<{]+</li>$");
+            if (!path.equals("/home")) {
+                assertThat(trail).as(path).startsWith("<li><a href=\"/home\">Home</a></li>");
+            }
+        }
+        assertThat(trail(teacher.get("/trees/" + tree.id() + "/measure").asString()))
+                .contains("<a href=\"/trees/" + tree.id() + "\">" + tree.label() + "</a>");
+    }
+
+    /** Only pages of this service are believed, and a course's name only for those who reach it. */
+    @Test
+    void theWayBackIsTheOneTheAddressTellsWhenItIsOneOfOurs() {
+        var teacher = Visitor.of(people, group.instructor());
+        var course = group.course();
+        var at = "/trees/" + tree.id();
+        assertThat(trail(teacher.get(at + "?from=/courses/" + course.id()).asString()))
+                .contains("<a href=\"/courses/" + course.id() + "\">" + course.name() + "</a>");
+        var foreign = school.newGroup().course();
+        for (var wrong :
+                List.of(
+                        "//example.org/courses/" + course.id(),
+                        "https://example.org/",
+                        "/courses/" + course.id() + "/../../x",
+                        "/courses/" + course.id() + "\"><b>",
+                        "/courses/" + foreign.id(),
+                        "/courses/999999999999999999999",
+                        "javascript:alert(1)",
+                        "")) {
+            var answer =
+                    teacher.get(
+                            at
+                                    + "?from="
+                                    + java.net.URLEncoder.encode(
+                                            wrong, java.nio.charset.StandardCharsets.UTF_8));
+            assertThat(answer.statusCode()).as(wrong).isEqualTo(200);
+            assertThat(trail(answer.asString()))
+                    .as(wrong)
+                    .doesNotContain("example", "/courses/", "script", foreign.name());
+        }
+        var twice = "/courses/" + course.id();
+        assertThat(trail(teacher.get(at + "?from=" + twice + "&from=" + twice).asString()))
+                .doesNotContain("/courses/");
+    }
+
+    private static String trail(String html) {
+        var found =
+                Pattern.compile("(?s)<nav class=\"trail\"[^>]*>\\s*<ol>(.*?)</ol>").matcher(html);
+        assertThat(found.find()).isTrue();
+        return found.group(1).strip().replaceAll("\\s*\n\\s*", "");
+    }
+
+    @Test
     void aLessonsPictureIsStrictlyAPictureAndStandsAlone() {
         var student = Visitor.of(people, group.student());
         assertThat(student.get("/lessons/hollow-cuts").asString())
