@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -20,6 +21,7 @@ import org.ripewood.platform.problems.Refused;
  * @param techniques by code, in telling order (stage by stage, as far as what comes first allows)
  * @param lessons by code, by stage and order
  * @param pictures of lessons, by the name of their file
+ * @param glossary words of the trade, in the order of the alphabet
  * @param cases what teachers say of trees, topic by topic, by which the rules can be tried
  * @param durations how long things take on a tree's route
  */
@@ -33,12 +35,39 @@ public record Content(
         Map<String, Lesson> lessons,
         Map<String, LessonPicture> pictures,
         Map<String, Rubric> rubrics,
+        List<Term> glossary,
         List<JudgementCase> cases,
         Durations durations,
         Rulebook rulebook) {
 
     /** A group of species that rules may name. */
     public record Group(String code, String title, String note) {}
+
+    /**
+     * A word of the trade.
+     *
+     * @param also other words for the same thing
+     * @param says what it means
+     * @param techniques codes of those in which it matters most
+     * @param lessons codes of those that tell more
+     */
+    public record Term(
+            String word,
+            List<String> also,
+            String says,
+            List<String> techniques,
+            List<String> lessons) {
+        public Term {
+            also = List.copyOf(also);
+            techniques = List.copyOf(techniques);
+            lessons = List.copyOf(lessons);
+        }
+
+        /** Names it in an address: its letters and digits, joined by hyphens. */
+        public String code() {
+            return word.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
+        }
+    }
 
     public Content {
         stages = List.copyOf(stages);
@@ -49,6 +78,7 @@ public record Content(
         lessons = inOrder(lessons);
         pictures = inOrder(pictures);
         rubrics = inOrder(rubrics);
+        glossary = List.copyOf(glossary);
         cases = List.copyOf(cases);
     }
 
@@ -102,6 +132,14 @@ public record Content(
             throw Refused.notFound("lesson", code);
         }
         return lesson;
+    }
+
+    public Rubric rubric(String code) {
+        var rubric = rubrics.get(code);
+        if (rubric == null) {
+            throw Refused.notFound("rubric", code);
+        }
+        return rubric;
     }
 
     public LessonPicture picture(String name) {

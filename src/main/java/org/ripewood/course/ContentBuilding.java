@@ -43,12 +43,27 @@ final class ContentBuilding {
                 lessons(stageOrders),
                 shelf.pictures(),
                 each(ContentKind.RUBRIC, ContentBuilding::rubric),
+                glossary(),
                 new CaseBuilding(shelf).cases(),
                 durations(),
                 Rulebook.compile(
                         techniques.values().stream().map(Technique::rule).toList(),
                         stages.stream().map(Stage::rule).toList(),
                         species.values().stream().map(Species::traits).toList()));
+    }
+
+    private List<Content.Term> glossary() {
+        return shelf.entries(ContentKind.GLOSSARY, "terms").stream()
+                .map(
+                        term ->
+                                new Content.Term(
+                                        term.requireText("word"),
+                                        term.texts("also"),
+                                        term.requireText("says"),
+                                        term.texts("techniques"),
+                                        term.texts("lessons")))
+                .sorted(Comparator.comparing(Content.Term::word, String.CASE_INSENSITIVE_ORDER))
+                .toList();
     }
 
     private Durations durations() {

@@ -36,7 +36,9 @@ final class ContentDocuments {
         var shelf = new ContentDocuments();
         files.bytesByPath().forEach((path, bytes) -> shelf.put(path, bytes, schemas, faults));
         for (var kind : ContentKind.values()) {
-            if (kind.single() && !files.bytesByPath().containsKey(kind.pattern())) {
+            if (kind.single()
+                    && !kind.optional()
+                    && !files.bytesByPath().containsKey(kind.pattern())) {
                 faults.add(kind.pattern(), 0, "no such file", "the file " + kind.pattern());
             }
         }

@@ -9,6 +9,7 @@ enum ContentKind {
     STAGES("stages", "stages.yaml", ""),
     FACTS("facts", "facts.yaml", ""),
     DURATIONS("durations", "durations.yaml", ""),
+    GLOSSARY("glossary", "glossary.yaml", ""),
     SPECIES("species", "species/", ".yaml"),
     TECHNIQUE("technique", "techniques/", ".yaml"),
     LESSON("lesson", "lessons/", ".md"),
@@ -43,6 +44,11 @@ enum ContentKind {
     /** Whether there is one file of the kind. */
     boolean single() {
         return end.isEmpty();
+    }
+
+    /** Whether content may go without it, as a school's own from before there was such a file. */
+    boolean optional() {
+        return this == GLOSSARY;
     }
 
     /** The file's name without folder and ending, which is the code of what it holds. */

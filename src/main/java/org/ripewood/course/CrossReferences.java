@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.platform.problems.Suggestion;
@@ -40,6 +41,7 @@ final class CrossReferences {
         TechniqueOrder.of(shelf).refuseCircles(faults);
         new LessonCheck(shelf, techniques, faults).check();
         var lessons = new Codes("lesson", shelf.codes(ContentKind.LESSON));
+        checkGlossary(techniques, lessons);
         var rubricCheck = new RubricCheck(lessons, faults);
         shelf.all(ContentKind.RUBRIC).values().forEach(one -> rubricCheck.check(one.top()));
         var caseCheck = new CaseCheck(shelf, faults);
@@ -103,6 +105,24 @@ final class CrossReferences {
                     unit,
                     "\"%s\"".formatted(found),
                     "\"%s\", in which the rules reckon".formatted(fact.unit()));
+        }
+    }
+
+    /** Every word of the glossary stands for one thing, the other words for it among them. */
+    private void checkGlossary(Codes techniques, Codes lessons) {
+        var seen = new HashSet<String>();
+        for (var term : shelf.entries(ContentKind.GLOSSARY, "terms")) {
+            checkWordOnce(term.at("word"), seen);
+            term.each("also").forEach(word -> checkWordOnce(word, seen));
+            term.each("techniques").forEach(code -> techniques.check(code, faults));
+            term.each("lessons").forEach(code -> lessons.check(code, faults));
+        }
+    }
+
+    private void checkWordOnce(Part at, Set<String> seen) {
+        var word = at.text();
+        if (word != null && !seen.add(word.toLowerCase(Locale.ROOT))) {
+            faults.add(at, "\"%s\" a second time".formatted(word), "each word once");
         }
     }
 

@@ -500,7 +500,28 @@ class ContentFaultsTest {
                         "    after: [heavy_bending]\n    each: 1\n",
                         "each: 1",
                         "each for branches_hold, which is no number",
-                        "no each, since it is so or not"));
+                        "no each, since it is so or not"),
+                new Edit(
+                        "glossary.yaml",
+                        "also: [wound wood]",
+                        "also: [Cambium]",
+                        "word: cambium",
+                        "\"cambium\" a second time",
+                        "each word once"),
+                new Edit(
+                        "glossary.yaml",
+                        "techniques: [callus_refreshing]",
+                        "techniques: [callus_refreshin]",
+                        "techniques: [callus_refreshin]",
+                        "\"callus_refreshin\"",
+                        "the code of a technique. Maybe “callus_refreshing”."),
+                new Edit(
+                        "glossary.yaml",
+                        "lessons: [layering]",
+                        "lessons: [layring]",
+                        "lessons: [layring]",
+                        "\"layring\"",
+                        "the code of a lesson. Maybe “layering”."));
     }
 
     /** One answer to each when: clocks stand once, and techniques keep to them. */
