@@ -27,8 +27,28 @@ public record ShootLengths(double weak, double fair, double potStrong, double gr
     }
 
     /** What a strong tree makes where it stands. */
-    double strong(boolean inGround) {
+    public double strong(boolean inGround) {
         return inGround ? groundStrong : potStrong;
+    }
+
+    /**
+     * What a healthy tree makes where it stands: of grade 2.5, which is fair in a pot, and halfway
+     * between fair and strong in a pot in the ground.
+     */
+    public double healthy(boolean inGround) {
+        return inGround ? (fair + potStrong) / 2 : fair;
+    }
+
+    /** All of them longer or shorter by a factor above 0. */
+    ShootLengths times(double factor) {
+        return new ShootLengths(
+                weak * factor, fair * factor, potStrong * factor, groundStrong * factor);
+    }
+
+    /** The least of the steps from one length to the next, as a logarithm. */
+    double leastStep() {
+        return Math.log(
+                Math.min(Math.min(fair / weak, potStrong / fair), groundStrong / potStrong));
     }
 
     /**
