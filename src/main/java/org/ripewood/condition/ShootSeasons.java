@@ -52,6 +52,11 @@ final class ShootSeasons {
         return List.copyOf(bySeason.values());
     }
 
+    /** The seasons that were measured, newest first. */
+    List<Shoots> all() {
+        return seasons;
+    }
+
     private Shoots shoots(Observation seen) {
         return new Shoots(
                 seasonOf(seen.observedOn()),
@@ -104,7 +109,8 @@ final class ShootSeasons {
                 : null;
     }
 
-    private boolean inGround(LocalDate day) {
+    /** Whether the tree stood in the ground on a day; not so while nothing is entered. */
+    boolean inGround(LocalDate day) {
         return record.containers().stream()
                 .filter(stay -> !stay.since().isAfter(day))
                 .max(Comparator.comparing(ContainerStay::since).thenComparing(ContainerStay::id))

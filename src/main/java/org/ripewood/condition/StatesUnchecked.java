@@ -30,6 +30,7 @@ public class StatesUnchecked {
     private final CourseContent content;
     private final Seasons seasons;
     private final ClosedWounds closedWounds;
+    private final SchoolShoots schoolShoots;
     private final Days days;
 
     StatesUnchecked(
@@ -37,7 +38,9 @@ public class StatesUnchecked {
             CourseContent content,
             Seasons seasons,
             ClosedWounds closedWounds,
+            SchoolShoots schoolShoots,
             Days days) {
+        this.schoolShoots = schoolShoots;
         this.closedWounds = closedWounds;
         this.seasons = seasons;
         this.records = records;
@@ -70,11 +73,13 @@ public class StatesUnchecked {
 
     private TreeState state(TreeRecord record, Content content) {
         var species = content.kindOf(record.tree().species());
+        var season = seasons.of(record.site(), species);
         return TreeState.of(
                 record,
                 content,
+                TreeKind.of(content, species, season, schoolShoots.of(species)),
                 species,
-                seasons.of(record.site(), species),
+                season,
                 closedWounds.of(species));
     }
 }

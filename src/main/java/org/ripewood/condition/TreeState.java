@@ -50,7 +50,7 @@ public final class TreeState {
     }
 
     /**
-     * Derives a tree on the day of its record.
+     * Derives a tree on the day of its record, its shoots held against the content's lengths alone.
      *
      * @param season the year of its species at its site
      * @param closing what is believed of how its species closes wounds
@@ -61,7 +61,17 @@ public final class TreeState {
             Species species,
             TreeSeason season,
             ClosingBelief closing) {
-        var kind = TreeKind.of(content, species, season);
+        return of(record, content, TreeKind.of(content, species, season), species, season, closing);
+    }
+
+    /** The same, its shoots held against what its kind says. */
+    static TreeState of(
+            TreeRecord record,
+            Content content,
+            TreeKind kind,
+            Species species,
+            TreeSeason season,
+            ClosingBelief closing) {
         var onDay = new FactsOnDay(record, kind);
         var growth = season.growth();
         var recovery = Recovery.of(growth, onDay.vigour(), species.traits());

@@ -9,7 +9,9 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.growth.AgedVigour;
+import org.ripewood.core.growth.SchoolLevel;
 import org.ripewood.core.growth.ShootGrade;
+import org.ripewood.core.growth.ShootLengths;
 import org.ripewood.core.growth.VigourGrade;
 import org.ripewood.core.growth.VigourIndex;
 import org.ripewood.core.progress.Evidence;
@@ -41,6 +43,7 @@ final class VigourFacts {
     private final List<AgedVigour.Seen> looks = new ArrayList<>();
     private final List<LocalDate> dates = new ArrayList<>();
     private final List<Source> sources = new ArrayList<>();
+    private SchoolLevel school = SchoolLevel.NONE;
 
     private VigourFacts(TreeRecord record, Facts seen, TreeKind kind) {
         this.record = record;
@@ -95,9 +98,18 @@ final class VigourFacts {
                 told.getAsDouble(),
                 Derived.oldest(dates.stream()),
                 source,
-                vigour.hasGaps()
+                from(vigour.hasGaps()));
+    }
+
+    private String from(boolean gaps) {
+        var parts =
+                gaps
                         ? "three of shoots, foliage, colour and dead twigs"
-                        : "shoots, foliage, colour and dead twigs");
+                        : "shoots, foliage, colour and dead twigs";
+        return school.isEnough()
+                ? "%s; shoots compared with %d trees of this species at the school and the content's value"
+                        .formatted(parts, school.trees())
+                : parts;
     }
 
     /**
@@ -123,10 +135,20 @@ final class VigourFacts {
             }
             grade(
                     newest.seen(),
-                    new ShootGrade(newest.mm(), ratio, newest.inGround(), kind.shoots()));
+                    new ShootGrade(newest.mm(), ratio, newest.inGround(), heldAgainst(newest)));
         } else if (entered != null) {
             grade(entered, new ShootGrade(null, number(entered), false, null));
         }
+    }
+
+    /** What the kind makes where the shoots grew, and that the school's trees were asked. */
+    private @Nullable ShootLengths heldAgainst(ShootSeasons.Shoots newest) {
+        var shoots = kind.shoots();
+        if (shoots == null) {
+            return null;
+        }
+        school = shoots.level(newest.inGround());
+        return shoots.lengths(newest.inGround());
     }
 
     /** The newest measured shoots; null when a ratio was entered for a later season. */

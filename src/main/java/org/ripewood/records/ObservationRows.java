@@ -7,6 +7,8 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.ripewood.core.progress.Fact;
+import org.ripewood.core.progress.Source;
 
 @ApplicationScoped
 class ObservationRows implements PanacheRepositoryBase<ObservationEntity, Long> {
@@ -45,6 +47,23 @@ class ObservationRows implements PanacheRepositoryBase<ObservationEntity, Long> 
                                 + " o.numberValue = 0 and coalesce(o.supersededBy, 0) = 0 group by o.treeId"
                                 + " order by max(o.observedOn) desc",
                         Long.class)
+                .setMaxResults(most)
+                .getResultList();
+    }
+
+    /** Trees whose shoots an instructor measured since a day, the latest first. */
+    List<Long> treesWithShoots(LocalDate since, int most) {
+        return getEntityManager()
+                .createQuery(
+                        """
+                        select o.treeId from ObservationEntity o
+                        where o.fact = :fact and o.source = :source and o.observedOn >= :since
+                        and coalesce(o.supersededBy, 0) = 0
+                        group by o.treeId order by max(o.observedOn) desc, o.treeId""",
+                        Long.class)
+                .setParameter("fact", Fact.SHOOT_EXTENSION_MM.code())
+                .setParameter("source", Source.INSTRUCTOR.name())
+                .setParameter("since", since)
                 .setMaxResults(most)
                 .getResultList();
     }

@@ -187,6 +187,11 @@ public class RecordsUnchecked {
         return stays;
     }
 
+    /** Trees whose shoots an instructor measured since a day, the latest first. */
+    public List<Long> treesWithShoots(LocalDate since, int most) {
+        return observations.treesWithShoots(since, most);
+    }
+
     /** Trees with a wound read as closed, the latest first. */
     public List<Long> treesWithClosedWounds(int most) {
         return observations.treesWithClosedWounds(most);

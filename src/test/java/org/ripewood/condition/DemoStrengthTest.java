@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.ripewood.core.growth.ReferenceShoots;
 import org.ripewood.core.growth.ShootLengths;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.season.Climate;
@@ -106,11 +107,12 @@ class DemoStrengthTest {
         var model =
                 SeasonModel.of(new Climate(number(site.get("latitude")), year), habit, first, last);
         return new TreeKind(
-                new ShootLengths(
-                        number(shoots.get("weak")),
-                        number(shoots.get("fair")),
-                        number(shoots.get("potStrong")),
-                        number(shoots.get("groundStrong"))),
+                ReferenceShoots.of(
+                        new ShootLengths(
+                                number(shoots.get("weak")),
+                                number(shoots.get("fair")),
+                                number(shoots.get("potStrong")),
+                                number(shoots.get("groundStrong")))),
                 StageDays.over(model, first, last),
                 8,
                 Map.of());

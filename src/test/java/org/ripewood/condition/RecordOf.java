@@ -11,6 +11,7 @@ import java.util.Random;
 import java.util.Set;
 import org.ripewood.core.growth.CallusPace;
 import org.ripewood.core.growth.ClosingBelief;
+import org.ripewood.core.growth.ReferenceShoots;
 import org.ripewood.core.growth.ShootLengths;
 import org.ripewood.core.progress.Evidence;
 import org.ripewood.core.progress.Fact;
@@ -40,7 +41,11 @@ public final class RecordOf {
 
     /** A maple that grows every day, and whose cuts count from 8 mm. */
     static final TreeKind KIND =
-            new TreeKind(new ShootLengths(70, 180, 400, 800), GrowingDays.EVERY_DAY, 8, Map.of());
+            new TreeKind(
+                    ReferenceShoots.of(new ShootLengths(70, 180, 400, 800)),
+                    GrowingDays.EVERY_DAY,
+                    8,
+                    Map.of());
 
     private final LocalDate on;
     private final List<Observation> observations = new ArrayList<>();

@@ -7,13 +7,17 @@ import static org.ripewood.condition.RecordOf.treeOn;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.ripewood.core.growth.ReferenceShoots;
 import org.ripewood.core.growth.ShootLengths;
+import org.ripewood.core.growth.ShootSample;
 import org.ripewood.core.growth.VigourIndex;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Source;
 import org.ripewood.core.progress.Value;
+import org.ripewood.core.season.GrowingDays;
 import org.ripewood.core.season.Habit;
 import org.ripewood.core.season.StageDays;
 import org.ripewood.core.season.TypicalYear;
@@ -27,7 +31,7 @@ class VigourFactsTest {
     /** A pine that rests in winter. */
     private static TreeKind pine(double latitude) {
         return new TreeKind(
-                new ShootLengths(35, 80, 160, 350),
+                ReferenceShoots.of(new ShootLengths(35, 80, 160, 350)),
                 new StageDays(TypicalYear.of(Habit.EVERGREEN_CONIFER, latitude)),
                 8,
                 Map.of());
@@ -65,6 +69,33 @@ class VigourFactsTest {
         assertThat(tree.facts(pine(50)).number(Fact.SHOOT_EXTENSION_RATIO)).isEqualTo(0.6);
         // of 0.6 two thirds of the way from grade 1 at 0.4 to 2 at 0.7
         assertThat(index(tree)).isCloseTo(10 + 22.5 * (1 + 2.0 / 3), within(1e-9));
+    }
+
+    /** Twelve trees of a single season grew 104 mm, where the content says 80 of a healthy one. */
+    @Test
+    void theSchoolsOwnTreesSharpenWhatShootsAreHeldAgainst() {
+        var content = new ShootLengths(35, 80, 160, 350);
+        var samples =
+                IntStream.range(0, 12)
+                        .mapToObj(tree -> new ShootSample(tree, tree % 3, 2025, 104, false))
+                        .toList();
+        var shoots = ReferenceShoots.of(content, samples);
+        var kind = new TreeKind(shoots, GrowingDays.EVERY_DAY, 8, Map.of());
+        var tree = green(DAY).seen(Fact.SHOOT_EXTENSION_MM, 80, DAY);
+        var told = tree.facts(kind).find(Fact.VIGOUR_INDEX);
+        assertThat(told.by())
+                .isEqualTo(
+                        "shoots, foliage, colour and dead twigs; shoots compared with 12 trees of"
+                                + " this species at the school and the content's value");
+        // weight 0.04 / (0.04 + pi/2 * 0.2025 / 12 + 0.0225), grade by the line from weak to fair
+        double factor = Math.exp(Math.log(1.3) * 0.04 / 0.08900719);
+        double grade = 1 + 1.5 * (80 - 35 * factor) / ((80 - 35) * factor);
+        assertThat(tree.facts(kind).number(Fact.VIGOUR_INDEX))
+                .isCloseTo(10 + 22.5 * grade, within(1e-4));
+        var ground = green(DAY).container("ground", RecordOf.CAME);
+        ground.seen(Fact.SHOOT_EXTENSION_MM, 80, DAY);
+        assertThat(ground.facts(kind).find(Fact.VIGOUR_INDEX).by())
+                .isEqualTo("shoots, foliage, colour and dead twigs");
     }
 
     @Test

@@ -95,6 +95,9 @@ class SeasonSheetPagesTest {
             assertThat(page.statusCode()).as(path).isEqualTo(200);
             assertThat(page.asString()).contains("Seasons of Japanese maple", "Root work", "Repot");
         }
+        // The school's record is switched off in tests, and the page says so.
+        assertThat(teacher.get(at).asString())
+                .contains("Reference shoots", "In the ground, content", "switched off");
         assertThat(teacher.get("/content/species/acer_palmatum/season.pdf" + site).contentType())
                 .startsWith("application/pdf");
         var stranger = Visitor.of(people, school.newGroup().student());

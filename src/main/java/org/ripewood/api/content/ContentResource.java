@@ -17,6 +17,7 @@ import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.ripewood.cases.Cases;
+import org.ripewood.condition.SchoolShoots;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Lesson;
@@ -31,8 +32,10 @@ class ContentResource {
 
     private final CourseContent content;
     private final Cases cases;
+    private final SchoolShoots shoots;
 
-    ContentResource(CourseContent content, Cases cases) {
+    ContentResource(CourseContent content, Cases cases, SchoolShoots shoots) {
+        this.shoots = shoots;
         this.content = content;
         this.cases = cases;
     }
@@ -67,9 +70,12 @@ class ContentResource {
 
     @GET
     @Path("content/species/{code}")
-    @Operation(summary = "A species, each figure with its source")
+    @Operation(
+            summary =
+                    "A species, each figure with its source; its shoots also as the school's trees grow")
     public SpeciesAnswer species(@PathParam("code") String code) {
-        return SpeciesAnswer.of(content.inForce().species(code));
+        var species = content.inForce().species(code);
+        return SpeciesAnswer.of(species, shoots.of(species));
     }
 
     @GET

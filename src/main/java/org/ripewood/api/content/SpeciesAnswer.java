@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.core.growth.ReferenceShoots;
 import org.ripewood.core.season.StageRange;
 import org.ripewood.core.season.WorkClocks;
 import org.ripewood.course.Species;
@@ -52,10 +53,37 @@ record SpeciesAnswer(
 
     record Figure(double value, String source) {}
 
-    /** Reference shoots of a season in mm: of a weak tree, a healthy one, strong ones. */
-    record Shoots(double weak, double fair, double potStrong, double groundStrong, String source) {}
+    /**
+     * Reference shoots of a season in mm: of a weak tree, a healthy one, strong ones.
+     *
+     * @param inPot what counts by the school's own trees in pots; null where the content's lengths
+     *     count, as there are too few trees or the school's record is switched off
+     * @param inGround likewise of those in the ground
+     */
+    record Shoots(
+            double weak,
+            double fair,
+            double potStrong,
+            double groundStrong,
+            String source,
+            @Nullable AtSchool inPot,
+            @Nullable AtSchool inGround) {}
 
-    static SpeciesAnswer of(Species species) {
+    /**
+     * The content's lengths moved by the shoots of the school's trees, in mm.
+     *
+     * @param percent how much longer than the content says; below 0 shorter
+     * @param trees how many trees it rests on
+     * @param seasons how many growing seasons they were measured in
+     */
+    record AtSchool(long weak, long healthy, long strong, long percent, int trees, int seasons) {}
+
+    /**
+     * The answer.
+     *
+     * @param school what its shoots are held against; null where nobody has said
+     */
+    static SpeciesAnswer of(Species species, @Nullable ReferenceShoots school) {
         var clocks = species.traits().clocks();
         return new SpeciesAnswer(
                 species.code(),
@@ -76,7 +104,7 @@ record SpeciesAnswer(
                         species.defoliationSource()),
                 new Figure(species.baseCelsius(), species.baseCelsiusSource()),
                 rootKill(species),
-                shoots(species),
+                shoots(species, school),
                 clocks.shelterBelowCelsius(),
                 open(clocks),
                 spell(clocks.bleeding()),
@@ -123,7 +151,7 @@ record SpeciesAnswer(
                 species.repottingSource());
     }
 
-    private static @Nullable Shoots shoots(Species species) {
+    private static @Nullable Shoots shoots(Species species, @Nullable ReferenceShoots school) {
         var shoots = species.shoots();
         if (shoots == null) {
             return null;
@@ -133,7 +161,24 @@ record SpeciesAnswer(
                 shoots.fair(),
                 shoots.potStrong(),
                 shoots.groundStrong(),
-                species.shootsSource());
+                species.shootsSource(),
+                atSchool(school, false),
+                atSchool(school, true));
+    }
+
+    private static @Nullable AtSchool atSchool(@Nullable ReferenceShoots school, boolean ground) {
+        if (school == null || !school.level(ground).isEnough()) {
+            return null;
+        }
+        var level = school.level(ground);
+        var lengths = school.lengths(ground);
+        return new AtSchool(
+                Math.round(lengths.weak()),
+                Math.round(lengths.healthy(ground)),
+                Math.round(lengths.strong(ground)),
+                Math.round(100 * (level.factor() - 1)),
+                level.trees(),
+                level.seasons());
     }
 
     private static @Nullable Figure rootKill(Species species) {

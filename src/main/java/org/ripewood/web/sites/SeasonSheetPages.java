@@ -9,6 +9,8 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.condition.SchoolShoots;
+import org.ripewood.course.Species;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.sites.Site;
 import org.ripewood.trees.SeasonSheet;
@@ -22,13 +24,16 @@ class SeasonSheetPages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance season(SeasonSheet sheet, List<Site> sites);
+        static native TemplateInstance season(
+                SeasonSheet sheet, List<Site> sites, @Nullable ShootTable shoots);
     }
 
     private final CurrentUser user;
     private final SeasonSheets sheets;
+    private final SchoolShoots shoots;
 
-    SeasonSheetPages(CurrentUser user, SeasonSheets sheets) {
+    SeasonSheetPages(CurrentUser user, SeasonSheets sheets, SchoolShoots shoots) {
+        this.shoots = shoots;
         this.user = user;
         this.sheets = sheets;
     }
@@ -36,6 +41,12 @@ class SeasonSheetPages {
     @GET
     public Response season(String code, @QueryParam("site") @Nullable Long site) {
         var actor = user.actor();
-        return Answer.page(Templates.season(sheets.of(actor, code, site), sheets.choice(actor)));
+        var sheet = sheets.of(actor, code, site);
+        return Answer.page(Templates.season(sheet, sheets.choice(actor), shoots(sheet.species())));
+    }
+
+    private @Nullable ShootTable shoots(Species species) {
+        var told = shoots.of(species);
+        return told == null ? null : ShootTable.of(told, species.shootsSource(), shoots.isWanted());
     }
 }
