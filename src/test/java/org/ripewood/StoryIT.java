@@ -46,6 +46,7 @@ class StoryIT {
         browser.longPicture(PICTURES.resolve("tree.png"));
         var tree = browser.where();
 
+        browser.open(tree.replaceFirst(".*(/trees/\\d+).*", "$1/techniques"));
         browser.unfold("Held");
         browser.follow(STEP);
         assertThat(browser.text()).contains("Largest open wound").contains("at most 8 mm");
@@ -54,12 +55,13 @@ class StoryIT {
 
         browser.follow(TREE);
         lookAhead(tree.replaceFirst(".*(/trees/\\d+).*", "$1"));
-        browser.open(tree.replaceFirst(".*(/trees/\\d+).*", "$1"));
+        browser.open(tree.replaceFirst(".*(/trees/\\d+).*", "$1/record"));
         browser.unfold("Read a wound");
         browser.choose("Wound", "Heavy limb on the left");
         browser.type("Open width, mm", "0");
         browser.type("Day", TODAY.toString());
         browser.pressButton("Record the reading");
+        browser.open(tree.replaceFirst(".*(/trees/\\d+).*", "$1/techniques"));
         browser.follow(STEP);
         assertThat(browser.text()).contains("Ready");
         browser.type("Note for the student", "Lowest branch first; call me before you bend.");
@@ -103,6 +105,7 @@ class StoryIT {
 
     /** What is going to come about: the wound's closing, the years ahead, the site's season. */
     private void lookAhead(String tree) throws Exception {
+        browser.open(tree + "/record");
         browser.follow("Heavy limb on the left");
         assertThat(browser.text()).contains("Likely to close by");
         browser.longPicture(PICTURES.resolve("closing.png"));

@@ -22,6 +22,9 @@ final class RoleTable {
             POST /api/v1/trees/{id}/leave                     | 401 | 200 404 | 200 404 | 200
             GET  /api/v1/trees/{id}/departures                | 401 | 200 404 | 200 404 | 200
             GET  /api/v1/trees/{id}/earlier-words             | 401 | 200 404 | 200 404 | 200
+            GET  /trees/{id}/papers                           | 303 | 200 404 | 200 404 | 200
+            GET  /trees/{id}/record                           | 303 | 200 404 | 200 404 | 200
+            GET  /trees/{id}/techniques                       | 303 | 200 404 | 200 404 | 200
             GET  /trees/{id}/leave                            | 303 | 200 404 | 200 404 | 200
             POST /trees/{id}/leave                            | 303 | 303 404 | 303 404 | 303
             GET  /trees/left                                  | 303 | 200 200 | 200 200 | 200

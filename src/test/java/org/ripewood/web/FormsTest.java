@@ -61,6 +61,7 @@ class FormsTest {
     private Visitor teacher;
     private Visitor pupil;
     private String page;
+    private String record;
 
     @BeforeEach
     void openTheSchool() {
@@ -70,13 +71,14 @@ class FormsTest {
         teacher = Visitor.of(people, instructor);
         pupil = Visitor.of(people, group.student());
         page = "/trees/" + tree.id();
+        record = page + "/record";
     }
 
     @Test
     void aGoodFormLeadsOnAndIsKept() {
         var answer =
                 teacher.send(
-                        page,
+                        record,
                         page + "/wounds",
                         Map.of(
                                 "place", "first branch, left",
@@ -84,18 +86,18 @@ class FormsTest {
                                 "firstWidthMm", "24.5",
                                 "firstLengthMm", "30",
                                 "deadwoodByDesign", "true"));
-        leadsTo(answer, page + "#wounds");
+        leadsTo(answer, record + "#wounds");
         var wound = wounds.of(instructor, tree.id()).get(0);
         assertThat(wound.firstWidthMm()).isEqualTo(24.5);
         assertThat(wound.deadwoodByDesign()).isTrue();
-        assertThat(teacher.get(page).asString()).contains("first branch, left");
+        assertThat(teacher.get(record).asString()).contains("first branch, left");
     }
 
     @Test
     void aRefusedFormKeepsWhatWasTypedAndSaysWhatWasWrongAtTheField() {
         var answer =
                 teacher.send(
-                        page,
+                        record,
                         page + "/wounds",
                         Map.of(
                                 "place", "behind \"the\" leader",
@@ -120,7 +122,7 @@ class FormsTest {
     void aMistypedCodeComesBackWithAGuess() {
         var answer =
                 teacher.send(
-                        page,
+                        record,
                         page + "/observations",
                         Map.of(
                                 "fact", "vigour_indx",
@@ -135,7 +137,7 @@ class FormsTest {
     void whatPeopleTypeIsShownAsTextAndNeverAsMarkup() {
         var refused =
                 teacher.send(
-                        page,
+                        record,
                         page + "/branches",
                         Map.of("name", "<script>alert(1)</script>", "role", "PRIMARY"));
         assertThat(refused.statusCode()).isEqualTo(400);
@@ -144,11 +146,11 @@ class FormsTest {
                 .doesNotContain("<script>");
         leadsTo(
                 teacher.send(
-                        page,
+                        record,
                         page + "/branches",
                         Map.of("name", "5 < 6 & \"so\"", "role", "PRIMARY")),
-                page + "#branches");
-        assertThat(teacher.get(page).asString()).contains("5 &lt; 6 &amp; &quot;so&quot;");
+                record + "#branches");
+        assertThat(teacher.get(record).asString()).contains("5 &lt; 6 &amp; &quot;so&quot;");
     }
 
     @Test
@@ -189,7 +191,7 @@ class FormsTest {
 
     @Test
     void aFormWithoutItsTokenChangesNothing() {
-        teacher.get(page);
+        teacher.get(record);
         var answer =
                 teacher.post(page + "/branches", Map.of("name", "first left", "role", "PRIMARY"));
         assertThat(answer.statusCode()).isEqualTo(400);
@@ -214,7 +216,7 @@ class FormsTest {
                                 "value", "1",
                                 "observedOn", "2026-02-15",
                                 "supersedes", seen.id())),
-                page + "#facts");
+                record + "#facts");
         assertThat(teacher.get(page + "/observations").asString()).contains("<s>3</s>");
     }
 

@@ -118,7 +118,7 @@ class MeasureTest {
                                 "note",
                                 "dry"));
         assertThat(answer.statusCode()).as(answer.asString()).isEqualTo(303);
-        assertThat(answer.header("Location")).endsWith("/trees/" + tree.id() + "#facts");
+        assertThat(answer.header("Location")).endsWith("/trees/" + tree.id() + "/record#facts");
         assertThat(today())
                 .extracting(Observation::value)
                 .containsExactlyInAnyOrder(

@@ -56,7 +56,7 @@ class RecordPageTest {
     private byte[] taken() {
         var pupil = Visitor.of(people, group.student());
         var link = "/api/v1/trees/%d/record".formatted(tree.id());
-        assertThat(pupil.get("/trees/" + tree.id()).asString())
+        assertThat(pupil.get("/trees/%d/papers".formatted(tree.id())).asString())
                 .contains("href=\"%s\"".formatted(link), "href=\"%s?form=JSON\"".formatted(link));
         return pupil.get(link).asByteArray();
     }

@@ -58,7 +58,7 @@ class SentTwiceTest {
     void whatIsWrittenDownAboutATree() throws SQLException {
         counts(
                 pupil,
-                page,
+                page + "/record",
                 page + "/observations",
                 "observation",
                 fields(
@@ -72,7 +72,7 @@ class SentTwiceTest {
                         TODAY));
         counts(
                 pupil,
-                page,
+                page + "/record",
                 page + "/wounds",
                 "wound",
                 fields(
@@ -86,13 +86,13 @@ class SentTwiceTest {
                         "25"));
         counts(
                 pupil,
-                page,
+                page + "/record",
                 page + "/branches",
                 "branch",
                 fields("name", "lowest right", "role", "PRIMARY"));
         counts(
                 pupil,
-                page,
+                page + "/record",
                 page + "/containers",
                 "container_stay",
                 fields("kind", "training", "litres", "6.5", "since", TODAY));
@@ -171,17 +171,17 @@ class SentTwiceTest {
                         "20",
                         "firstLengthMm",
                         "25");
-        fields.put("once", key(pupil.get(page).asString(), action));
-        assertThat(pupil.send(page, action, fields).statusCode()).isEqualTo(303);
+        fields.put("once", key(pupil.get(page + "/record").asString(), action));
+        assertThat(pupil.send(page + "/record", action, fields).statusCode()).isEqualTo(303);
         fields.put("place", "another, right of it");
         long before = rows("wound");
-        var refused = pupil.send(page, action, fields);
+        var refused = pupil.send(page + "/record", action, fields);
         assertThat(refused.statusCode()).isEqualTo(422);
         var html = refused.asString();
         assertThat(html).contains("value=\"another, right of it\"");
         assertThat(rows("wound")).isEqualTo(before);
         fields.put("once", key(html, action));
-        assertThat(pupil.send(page, action, fields).statusCode()).isEqualTo(303);
+        assertThat(pupil.send(page + "/record", action, fields).statusCode()).isEqualTo(303);
         assertThat(rows("wound")).isEqualTo(before + 1);
     }
 

@@ -367,6 +367,12 @@ class TreeLeavesTest {
             assertThat(visitor.get(page).asString())
                     .contains("Not at the school", "left with its keeper", "to the coast")
                     .doesNotContain(page + "/wounds\" method", page + "/change");
+            assertThat(visitor.get(page + "/record").asString())
+                    .contains("The tree left the school")
+                    .doesNotContain("<form class=\"fill");
+            assertThat(visitor.get(page + "/papers").asString())
+                    .contains(page + "/passport", page + "/hand-over", "to the coast")
+                    .doesNotContain(page + "/change", page + "/leave", page + "/card");
             assertThat(visitor.get(page + "/passport").statusCode()).isEqualTo(200);
             for (var closed :
                     List.of("/measure", "/photos", "/observations?fact=pest_level", "/leave")) {

@@ -56,7 +56,8 @@ class WildReadingsPagesTest {
         school.readWound(group.instructor(), tree, wound, 12);
         var visitor = Visitor.of(people, group.instructor());
         var page = "/trees/" + tree.id();
-        for (var path : List.of(page, page + "/passport", "/api/v1" + page + "/trunk")) {
+        for (var path :
+                List.of(page, page + "/record", page + "/passport", "/api/v1" + page + "/trunk")) {
             assertThat(visitor.get(path).statusCode()).as(path).isEqualTo(200);
         }
     }

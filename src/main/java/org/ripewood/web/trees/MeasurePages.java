@@ -102,7 +102,7 @@ class MeasurePages {
         if (outcome instanceof SeriesOutcome.Asked asked) {
             throw new AskedBack(asked.questions());
         }
-        return "/trees/" + id + "#facts";
+        return "/trees/" + id + "/record#facts";
     }
 
     /** The series, when every row could be read; all that is wrong with it otherwise. */

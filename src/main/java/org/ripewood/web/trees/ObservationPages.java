@@ -43,11 +43,15 @@ class ObservationPages {
     /** Keys of the questions the form comes back with. */
     private static final String ASKED_KEYS = "askedKeys";
 
+    /** The form for the stage, which stands beside the techniques. */
+    private static final String STAGE = "stage";
+
     private static final int ASKED = 409;
 
     private final CurrentUser user;
     private final ObservationPageAssembler desk;
-    private final TreePageAssembler treeDesk;
+    private final TreeRecordAssembler recordDesk;
+    private final TreeTechniqueAssembler techniqueDesk;
     private final MeasurementSeries measurementSeries;
     private final Inputs inputs;
     private final OnceForms onceForms;
@@ -55,13 +59,15 @@ class ObservationPages {
     ObservationPages(
             CurrentUser user,
             ObservationPageAssembler desk,
-            TreePageAssembler treeDesk,
+            TreeRecordAssembler recordDesk,
+            TreeTechniqueAssembler techniqueDesk,
             MeasurementSeries measurementSeries,
             Inputs inputs,
             OnceForms onceForms) {
         this.user = user;
         this.desk = desk;
-        this.treeDesk = treeDesk;
+        this.recordDesk = recordDesk;
+        this.techniqueDesk = techniqueDesk;
         this.measurementSeries = measurementSeries;
         this.inputs = inputs;
         this.onceForms = onceForms;
@@ -93,9 +99,9 @@ class ObservationPages {
                 problem -> again(id, form, problem));
     }
 
-    /** Where on the tree's page a form stands, by its name. */
+    /** Where among the tree's pages a form stands, by its name. */
     private static final Map<String, String> BACK_TO =
-            Map.of("reading", "#wounds", "stage", "#stage");
+            Map.of("reading", "/record#wounds", STAGE, "/techniques#stage");
 
     /** The form comes back with what is odd beside the field, and a box to say that it is so. */
     private static Refused askedBack(
@@ -122,20 +128,21 @@ class ObservationPages {
         return "/trees/"
                 + id
                 + BACK_TO.getOrDefault(
-                        Objects.requireNonNullElse(form.getFirst("form"), ""), "#facts");
+                        Objects.requireNonNullElse(form.getFirst("form"), ""), "/record#facts");
     }
 
-    /** The page the form stood on: the tree's own, or that of one fact. */
+    /** The page the form stood on: among the techniques, on the record, or that of one fact. */
     private TemplateInstance again(long id, MultivaluedMap<String, String> form, Problem problem) {
         var name = form.getFirst("form");
-        return name == null
-                ? page(
-                        id,
-                        form.getFirst("fact"),
-                        0,
-                        FormState.refused("observation", form, problem))
-                : TreePages.Templates.tree(
-                        treeDesk.lay(user.actor(), id, FormState.refused(name, form, problem)));
+        if (name == null) {
+            return page(
+                    id, form.getFirst("fact"), 0, FormState.refused("observation", form, problem));
+        }
+        var typed = FormState.refused(name, form, problem);
+        return name.equals(STAGE)
+                ? TreeTechniquePages.Templates.techniques(
+                        techniqueDesk.lay(user.actor(), id, typed))
+                : TreeRecordPages.Templates.record(recordDesk.lay(user.actor(), id, typed));
     }
 
     private TemplateInstance page(long id, @Nullable String fact, int page, FormState typed) {

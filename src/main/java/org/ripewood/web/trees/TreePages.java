@@ -3,28 +3,13 @@ package org.ripewood.web.trees;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.quarkus.security.Authenticated;
-import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
-import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
-import jakarta.ws.rs.core.MediaType;
-import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import org.ripewood.platform.CurrentUser;
-import org.ripewood.platform.problems.Inputs;
-import org.ripewood.records.Branches;
-import org.ripewood.records.Containers;
-import org.ripewood.records.NewBranch;
-import org.ripewood.records.NewContainer;
-import org.ripewood.records.NewWound;
-import org.ripewood.records.Wounds;
-import org.ripewood.standing.EarlierWorks;
-import org.ripewood.standing.NewEarlierWork;
 import org.ripewood.web.kit.Answer;
-import org.ripewood.web.kit.FormState;
-import org.ripewood.web.kit.OnceForms;
 
-/** A tree's page: what comes next, how everything stands, its record, and the forms for it. */
+/** A tree's portrait: where it is on its way, and what is next. */
 @Path("/trees/{id: \\d{1,18}}")
 @Authenticated
 class TreePages {
@@ -36,90 +21,14 @@ class TreePages {
 
     private final CurrentUser user;
     private final TreePageAssembler desk;
-    private final Wounds wounds;
-    private final Branches branches;
-    private final Containers containers;
-    private final Inputs inputs;
-    private final OnceForms onceForms;
-    private final EarlierWorks earlierWorks;
 
-    TreePages(
-            CurrentUser user,
-            TreePageAssembler desk,
-            Wounds wounds,
-            Branches branches,
-            Containers containers,
-            Inputs inputs,
-            OnceForms onceForms,
-            EarlierWorks earlierWorks) {
+    TreePages(CurrentUser user, TreePageAssembler desk) {
         this.user = user;
         this.desk = desk;
-        this.wounds = wounds;
-        this.branches = branches;
-        this.containers = containers;
-        this.inputs = inputs;
-        this.onceForms = onceForms;
-        this.earlierWorks = earlierWorks;
     }
 
     @GET
     public Response tree(long id) {
-        return Answer.page(page(id, FormState.fresh("none")));
-    }
-
-    @POST
-    @Path("wounds")
-    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    public Response addWound(long id, MultivaluedMap<String, String> form) {
-        return onceForms.to(
-                form,
-                () -> {
-                    wounds.add(user.actor(), id, inputs.read(form, NewWound.class));
-                    return "/trees/" + id + "#wounds";
-                },
-                problem -> page(id, FormState.refused("wound", form, problem)));
-    }
-
-    @POST
-    @Path("branches")
-    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    public Response addBranch(long id, MultivaluedMap<String, String> form) {
-        return onceForms.to(
-                form,
-                () -> {
-                    branches.add(user.actor(), id, inputs.read(form, NewBranch.class));
-                    return "/trees/" + id + "#branches";
-                },
-                problem -> page(id, FormState.refused("branch", form, problem)));
-    }
-
-    @POST
-    @Path("containers")
-    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    public Response moveTo(long id, MultivaluedMap<String, String> form) {
-        return onceForms.to(
-                form,
-                () -> {
-                    containers.moveTo(user.actor(), id, inputs.read(form, NewContainer.class));
-                    return "/trees/" + id + "#containers";
-                },
-                problem -> page(id, FormState.refused("container", form, problem)));
-    }
-
-    @POST
-    @Path("works")
-    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    public Response enterWork(long id, MultivaluedMap<String, String> form) {
-        return onceForms.to(
-                form,
-                () -> {
-                    earlierWorks.enter(user.actor(), id, inputs.read(form, NewEarlierWork.class));
-                    return "/trees/" + id + "#works";
-                },
-                problem -> page(id, FormState.refused("work", form, problem)));
-    }
-
-    private TemplateInstance page(long id, FormState typed) {
-        return Templates.tree(desk.lay(user.actor(), id, typed));
+        return Answer.page(Templates.tree(desk.lay(user.actor(), id)));
     }
 }

@@ -1,0 +1,35 @@
+package org.ripewood.web.trees;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Role;
+import org.ripewood.standing.Standings;
+import org.ripewood.trees.TreeDays;
+import org.ripewood.web.kit.FormState;
+
+/** Lays out how every technique stands for a tree. */
+@ApplicationScoped
+class TreeTechniqueAssembler {
+
+    private final Standings standings;
+    private final TreeDays treeDays;
+
+    TreeTechniqueAssembler(Standings standings, TreeDays treeDays) {
+        this.standings = standings;
+        this.treeDays = treeDays;
+    }
+
+    TreeTechniqueModel lay(Actor actor, long treeId, FormState typed) {
+        var look = standings.look(actor, treeId, treeDays.at(treeId));
+        var standing = look.standing();
+        return new TreeTechniqueModel(
+                look.tree(),
+                actor.is(Role.INSTRUCTOR),
+                look.proposals(standing),
+                look.careNow(),
+                look.day().content().stages(),
+                standing,
+                VerdictGroup.of(standing),
+                typed);
+    }
+}
