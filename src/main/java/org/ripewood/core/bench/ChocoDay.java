@@ -78,7 +78,7 @@ final class ChocoDay {
             int place = b;
             int[] starts =
                     IntStream.rangeClosed(head, day.length() - left)
-                            .filter(at -> someoneStandsBy(place, at))
+                            .filter(at -> at % day.step == 0 && someoneStandsBy(place, at))
                             .toArray();
             start[b] = model.intVar("start " + b, starts);
             if (block.taught()) {
@@ -98,9 +98,9 @@ final class ChocoDay {
 
     private boolean someoneStandsBy(int b, int at) {
         var block = day.blocks.get(b);
-        return !block.taught()
-                || (!block.interrupted().holds(at)
-                        && Arrays.stream(day.teachers(b)).anyMatch(k -> there(k, block, at)));
+        return !block.barred().holds(at)
+                && (!block.taught()
+                        || Arrays.stream(day.teachers(b)).anyMatch(k -> there(k, block, at)));
     }
 
     private boolean there(int instructor, Block block, int at) {
@@ -218,6 +218,12 @@ final class ChocoDay {
                 weights.add(Timetable.Worth.CHANGE);
             }
         }
+        for (int b = 0; b < day.blocks.size(); b++) {
+            if (start[b] != null && (day.rivals[b].length > 0 || day.leftBefore[b])) {
+                terms.add(comesBack(b));
+                weights.add(Timetable.Worth.RETURN);
+            }
+        }
         terms.add(finish);
         weights.add(Timetable.Worth.FINISH);
         int low = (int) least + constant;
@@ -229,6 +235,25 @@ final class ChocoDay {
                         sum)
                 .post();
         return sum;
+    }
+
+    /** Whether a student comes to a block from another tree, see {@link DayModel#comesBack}. */
+    private BoolVar comesBack(int b) {
+        var back = day.leftBefore[b] ? model.boolVar(true) : model.boolVar("back " + b);
+        for (int other : day.rivals[b]) {
+            if (start[other] != null) {
+                var earlier = start(other).lt(start(b)).boolVar();
+                if (day.follows(b)) {
+                    var later = start(other).gt(start(b - 1)).boolVar();
+                    model.addClausesBoolOrArrayEqualTrue(
+                            new BoolVar[] {back, earlier.not().boolVar(), later.not().boolVar()});
+                } else {
+                    model.addClausesBoolOrArrayEqualTrue(
+                            new BoolVar[] {back, earlier.not().boolVar()});
+                }
+            }
+        }
+        return back;
     }
 
     /** When a student's last work ends; null where there is none. */

@@ -3,12 +3,15 @@ package org.ripewood.core.bench;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * A class day to be laid out.
  *
  * @param hours when the day begins and ends
  * @param breaks for all, lunch for one; overlapping ones count once
+ * @param lesson when all are taught together: nobody works at a bench, no instructor stands by one;
+ *     several spans where a break falls into it, none on a day without
  * @param instructors each named once
  * @param tools how many there are of each; one that is not named is not there
  * @param jobs each named once
@@ -16,6 +19,7 @@ import java.util.TreeMap;
 public record ClassDay(
         Span hours,
         List<Span> breaks,
+        List<Span> lesson,
         List<Instructor> instructors,
         Map<String, Integer> tools,
         List<Job> jobs) {
@@ -27,6 +31,7 @@ public record ClassDay(
 
     public ClassDay {
         breaks = List.copyOf(breaks);
+        lesson = List.copyOf(lesson);
         instructors = List.copyOf(instructors);
         tools = Map.copyOf(tools);
         jobs = List.copyOf(jobs);
@@ -35,6 +40,21 @@ public record ClassDay(
         requireAtMost("jobs", MOST_JOBS, jobs.size());
         requireAtMost("instructors", MOST_INSTRUCTORS, instructors.size());
         new TreeMap<>(tools).forEach(ClassDay::requireCount);
+    }
+
+    /** A day without a lesson for all. */
+    public ClassDay(
+            Span hours,
+            List<Span> breaks,
+            List<Instructor> instructors,
+            Map<String, Integer> tools,
+            List<Job> jobs) {
+        this(hours, breaks, List.of(), instructors, tools, jobs);
+    }
+
+    /** Breaks and lesson: when nobody works at a bench. */
+    List<Span> closed() {
+        return Stream.concat(breaks.stream(), lesson.stream()).toList();
     }
 
     private static void requireAtMost(String what, int most, int found) {

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -54,8 +55,20 @@ final class DayModel {
     /** By instructor the open minutes in which they may not be asked for. */
     final Minutes[] away;
 
-    /** By unbroken minutes the starts after which a break for all comes too soon. */
-    private final Map<Integer, Minutes> interrupted = new HashMap<>();
+    /** By its phases the starts at which a block may not begin. */
+    private final Map<List<Piece>, Minutes> barred = new HashMap<>();
+
+    /**
+     * By block the other blocks of its student, of other jobs, that may come between it and what
+     * was done of its own job before; none for the beginning of a job.
+     */
+    final int[][] rivals;
+
+    /** By block whether its student has begun another tree since theirs. */
+    final boolean[] leftBefore;
+
+    /** What all times and lengths are multiples of; starts need be no finer. */
+    final int step;
 
     /** By tool and open minute how many are free. */
     final int[][] free;
@@ -65,7 +78,7 @@ final class DayModel {
     DayModel(ClassDay day, Underway underway) {
         this.day = day;
         this.history = new History(day, underway);
-        this.open = new OpenTime(history.now(), day.hours().toMinute(), day.breaks());
+        this.open = new OpenTime(history.now(), day.hours().toMinute(), day.closed());
         this.jobs =
                 day.jobs().stream().sorted((one, other) -> one.id().compareTo(other.id())).toList();
         this.tools = List.copyOf(new TreeSet<>(day.tools().keySet()));
@@ -93,6 +106,79 @@ final class DayModel {
         for (int job : todo()) {
             contended[firstBlock[job]] |= !anyContended(job);
         }
+        this.rivals = new int[blocks.size()][];
+        Arrays.setAll(rivals, this::rivalsOf);
+        this.leftBefore = new boolean[blocks.size()];
+        for (int b = 0; b < leftBefore.length; b++) {
+            var job = jobs.get(blocks.get(b).job());
+            leftBefore[b] =
+                    blocks.get(b).firstPhase() > 0
+                            && !follows(b)
+                            && !job.id().equals(history.lastBegun(job.student()));
+        }
+        this.step = commonStep();
+    }
+
+    private int[] rivalsOf(int b) {
+        var block = blocks.get(b);
+        return block.firstPhase() == 0
+                ? new int[0]
+                : IntStream.range(0, blocks.size())
+                        .filter(other -> blocks.get(other).job() != block.job())
+                        .filter(other -> student[blocks.get(other).job()] == student[block.job()])
+                        .toArray();
+    }
+
+    /** Whether the block before one is of the same job. */
+    boolean follows(int b) {
+        return b > firstBlock[blocks.get(b).job()];
+    }
+
+    /**
+     * Whether a student comes to a block of a tree begun before from another tree.
+     *
+     * @param start by block its open minute, -1 for none
+     */
+    boolean comesBack(int b, IntUnaryOperator start) {
+        int at = start.applyAsInt(b);
+        if (at < 0 || rivals[b].length == 0) {
+            return at >= 0 && leftBefore[b];
+        }
+        int since = follows(b) ? start.applyAsInt(b - 1) : -1;
+        for (int other : rivals[b]) {
+            int between = start.applyAsInt(other);
+            if (between > since && between < at) {
+                return true;
+            }
+        }
+        return leftBefore[b];
+    }
+
+    private int commonStep() {
+        int common = open.length();
+        for (int at = 1; at < open.length(); at++) {
+            common = changesAt(at) ? gcd(common, at) : common;
+        }
+        for (int minute : ready) {
+            common = gcd(common, Math.min(minute, open.length()));
+        }
+        for (var block : blocks) {
+            for (var phase : block.phases()) {
+                common = gcd(common, phase.minutes());
+            }
+        }
+        return Math.max(1, common);
+    }
+
+    /** Whether a break was cut out, or an instructor or a tool comes or goes. */
+    private boolean changesAt(int at) {
+        return open.seam(at)
+                || Arrays.stream(away).anyMatch(one -> one.holds(at) != one.holds(at - 1))
+                || Arrays.stream(free).anyMatch(tool -> tool[at] != tool[at - 1]);
+    }
+
+    private static int gcd(int one, int other) {
+        return other == 0 ? one : gcd(other, one % other);
     }
 
     private void layBlocks() {
@@ -224,11 +310,20 @@ final class DayModel {
 
     private void blocksOf(int j, int first) {
         var phases = jobs.get(j).phases();
-        for (int i = first; i < phases.size(); i++) {
-            boolean pair = i + 1 < phases.size() && phases.get(i + 1).cuts();
-            blocks.add(block(j, i, pair ? phases.subList(i, i + 2) : phases.subList(i, i + 1)));
-            i += pair ? 1 : 0;
+        int from = first;
+        while (from < phases.size()) {
+            int to = from + 1;
+            while (to < phases.size() && goesOn(phases.get(to))) {
+                to++;
+            }
+            blocks.add(block(j, from, phases.subList(from, to)));
+            from = to;
         }
+    }
+
+    /** Whether a phase is done in one go with the one before: a cut, or work alone. */
+    private static boolean goesOn(WorkPhase phase) {
+        return phase.cuts() || !phase.kind().needsInstructor();
     }
 
     private Block block(int j, int firstPhase, List<WorkPhase> phases) {
@@ -247,8 +342,6 @@ final class DayModel {
                 ids = both(ids, phase.instructors());
             }
         }
-        // A cut by the student alone begins in the minute its inspection ends, before any break.
-        int unbroken = phases.size() == 2 && taught < minutes ? taught + 1 : taught;
         teachers.add(taught == 0 ? new int[0] : placesOf(ids));
         return new Block(
                 j,
@@ -256,7 +349,7 @@ final class DayModel {
                 List.copyOf(phases),
                 minutes,
                 taught,
-                interrupted.computeIfAbsent(unbroken, this::interrupted),
+                barred.computeIfAbsent(Piece.of(phases), this::barred),
                 List.copyOf(holds),
                 instructorBefore(jobs.get(j), firstPhase),
                 startBefore(jobs.get(j), firstPhase));
@@ -307,13 +400,50 @@ final class DayModel {
                 .toArray();
     }
 
-    private Minutes interrupted(int unbroken) {
+    /** What a break means to a phase. */
+    private record Piece(int minutes, boolean taught, boolean cuts) {
+
+        static List<Piece> of(List<WorkPhase> phases) {
+            return phases.stream()
+                    .map(
+                            phase ->
+                                    new Piece(
+                                            phase.minutes(),
+                                            phase.kind().needsInstructor(),
+                                            phase.cuts()))
+                    .toList();
+        }
+
+        /** Whether a break may come so many minutes after the phase begins. */
+        boolean pausesAt(int offset) {
+            return offset == 0
+                    ? !cuts
+                    : !taught
+                            && offset >= Job.LEAST_MINUTES
+                            && minutes - offset >= Job.LEAST_MINUTES;
+        }
+    }
+
+    private Minutes barred(List<Piece> pieces) {
         var starts = new Minutes(open.length());
         for (int seam = 0; seam < open.length(); seam++) {
             if (open.seam(seam)) {
-                starts.add(Math.max(0, seam - unbroken + 1), seam);
+                bar(starts, pieces, seam);
             }
         }
         return starts;
+    }
+
+    private static void bar(Minutes starts, List<Piece> pieces, int seam) {
+        int before = 0;
+        for (var piece : pieces) {
+            for (int offset = before == 0 ? 1 : 0; offset < piece.minutes(); offset++) {
+                int start = seam - before - offset;
+                if (start >= 0 && !piece.pausesAt(offset)) {
+                    starts.add(start);
+                }
+            }
+            before += piece.minutes();
+        }
     }
 }

@@ -12,8 +12,9 @@ import org.ripewood.core.bench.Timetable.Slot;
 /**
  * What has begun on a day, checked, and what follows for the rest of it.
  *
- * <p>An inspection that runs, or ends just now, takes the cut after it along: that begins as it
- * ends, with whoever stands by, unless a tool, the instructor's hours or a break come in between.
+ * <p>A phase that runs, or ends just now, takes along what is done in one go with it: the cut after
+ * an inspection, with whoever stands by, and what the student then does alone. That begins as the
+ * one before ends, unless a tool, the instructor's hours or a break come in between.
  * An inspection without its cut is repeated.
  */
 final class History {
@@ -35,7 +36,7 @@ final class History {
                         .thenComparing(slot -> slot.span().fromMinute())
                         .thenComparing(Slot::phase));
         inOrder.forEach(this::add);
-        new TreeSet<>(slots.keySet()).forEach(this::takeCutAlong);
+        new TreeSet<>(slots.keySet()).forEach(this::takeRestAlong);
     }
 
     private void add(Slot slot) {
@@ -56,37 +57,51 @@ final class History {
         before.add(slot);
     }
 
-    private void takeCutAlong(String id) {
+    private void takeRestAlong(String id) {
         var job = get(id);
         var begun = begun(id);
-        var last = begun.get(begun.size() - 1);
-        int next = last.phase() + 1;
-        int from = last.span().toMinute();
-        if (next == job.phases().size()
-                || !job.phases().get(next).cuts()
-                || from < now
-                || absent(job.student())) {
-            return;
-        }
-        var cut = job.phases().get(next);
-        boolean taught = cut.kind().needsInstructor();
-        int to = taught ? from + cut.minutes() : endAlone(from, cut.minutes());
-        var by = taught ? last.instructor() : null;
-        if (to <= day.hours().toMinute() && undisturbed(id, cut, by, from, to)) {
-            begun.add(new Slot(id, next, by, new Span(from, to)));
+        boolean taken = true;
+        while (taken) {
+            var last = begun.get(begun.size() - 1);
+            int next = last.phase() + 1;
+            taken =
+                    next < job.phases().size()
+                            && goesOn(job, next)
+                            && last.span().toMinute() >= now
+                            && !absent(job.student())
+                            && takeAlong(job, next, last, begun);
         }
     }
 
+    /** Whether a phase is done in one go with the one before. */
+    private static boolean goesOn(Job job, int phase) {
+        return job.phases().get(phase).cuts() || !job.phases().get(phase).kind().needsInstructor();
+    }
+
+    private boolean takeAlong(Job job, int next, Slot last, List<Slot> begun) {
+        int from = last.span().toMinute();
+        var phase = job.phases().get(next);
+        boolean taught = phase.kind().needsInstructor();
+        int to = taught ? from + phase.minutes() : endAlone(from, phase.minutes());
+        var by = taught ? last.instructor() : null;
+        boolean fits =
+                to <= day.hours().toMinute() && undisturbed(job.id(), phase, by, from, to);
+        if (fits) {
+            begun.add(new Slot(job.id(), next, by, new Span(from, to)));
+        }
+        return fits;
+    }
+
     private int endAlone(int from, int minutes) {
-        var open = new OpenTime(from, day.hours().toMinute(), day.breaks());
+        var open = new OpenTime(from, day.hours().toMinute(), day.closed());
         boolean atOnce = open.length() >= minutes && open.startMinute(0) == from;
         return atOnce ? open.endMinute(minutes) : Span.DAY_MINUTES + 1;
     }
 
     private boolean undisturbed(
-            String id, WorkPhase cut, @Nullable String instructor, int from, int to) {
+            String id, WorkPhase phase, @Nullable String instructor, int from, int to) {
         for (int minute = from; minute < to; minute++) {
-            for (var tool : cut.tools()) {
+            for (var tool : phase.tools()) {
                 if (toolsHeld(tool, minute) >= day.tools().getOrDefault(tool, 0)) {
                     return false;
                 }
@@ -102,7 +117,7 @@ final class History {
     }
 
     private boolean free(String instructor, int minute) {
-        return day.breaks().stream().noneMatch(span -> span.holds(minute))
+        return day.closed().stream().noneMatch(span -> span.holds(minute))
                 && day.instructors().stream()
                         .anyMatch(one -> one.id().equals(instructor) && one.teachesAt(minute))
                 && !teaches(instructor, minute);
@@ -152,6 +167,15 @@ final class History {
             var until = new Span(span.fromMinute(), now);
             told.add(new Slot(slot.job(), slot.phase(), slot.instructor(), until));
         }
+    }
+
+    /** Which job of a student began last; null when none has. */
+    @Nullable String lastBegun(String student) {
+        return told().stream()
+                .filter(slot -> get(slot.job()).student().equals(student))
+                .max(Comparator.comparingInt(slot -> slot.span().fromMinute()))
+                .map(Slot::job)
+                .orElse(null);
     }
 
     int firstOpenPhase(Job job) {

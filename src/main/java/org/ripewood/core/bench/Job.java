@@ -22,8 +22,11 @@ public record Job(
     /** More phases than this are a mistake. */
     public static final int MOST_PHASES = 12;
 
-    /** What an inspection before a cut takes: common practice, no source. */
-    private static final int INSPECTION_MINUTES = 5;
+    /** Work is laid out in steps of so many minutes: common practice, no source. */
+    public static final int STEP_MINUTES = 5;
+
+    /** What is shorter has no place of its own on a timetable: common practice, no source. */
+    public static final int LEAST_MINUTES = 10;
 
     public Job {
         JobIds.require("a job", id);
@@ -87,13 +90,14 @@ public record Job(
     }
 
     /**
-     * How a piece of work usually runs: the student prepares alone for a third of their own time,
-     * the instructor comes, the student goes on alone.
+     * How a piece of work usually runs, in steps of {@value #STEP_MINUTES} minutes: the student
+     * prepares alone for a third of their own time, the instructor comes, the student goes on alone.
      *
-     * <p>Work that cannot be undone has an inspection of 5 minutes, or of all the instructor's
-     * minutes where they are fewer, and then the cut: hands-on for what is left of the instructor's
-     * minutes, or by the student alone for a third of their own time. Source of the shares: common
-     * practice, no source.
+     * <p>Minutes are rounded up, and no part is shorter than {@value #LEAST_MINUTES}: a shorter
+     * preparation is left to after the visit. An instructor's minutes below that are a look in
+     * passing, which has no place of its own ({@link #passingMinutes}), unless something is cut that
+     * does not grow back: then the visit is as long as that, its first {@value #STEP_MINUTES}
+     * minutes the look before the cut. Source of the shares: common practice, no source.
      *
      * @param studentMinutes all the student's time at the tree, the instructor's included
      * @param instructorMinutes from 0 to {@code studentMinutes}; at least 1 for a cut
@@ -105,31 +109,45 @@ public record Job(
                     "an instructor's minutes run from %d to the student's %d, found %d"
                             .formatted(irreversible ? 1 : 0, studentMinutes, instructorMinutes));
         }
-        int own = studentMinutes - instructorMinutes;
-        if (instructorMinutes == 0) {
-            return List.of(WorkPhase.alone(studentMinutes));
+        int taught = visitMinutes(instructorMinutes, irreversible);
+        int own = Math.max(0, onTheClock(studentMinutes) - taught);
+        own = own == 0 ? 0 : Math.max(LEAST_MINUTES, own);
+        if (taught == 0) {
+            return List.of(WorkPhase.alone(own));
         }
-        int before = own / 3;
-        int inspection = irreversible ? Math.min(INSPECTION_MINUTES, instructorMinutes) : 0;
-        int together = instructorMinutes - inspection;
-        int cutAlone = irreversible && together == 0 ? own / 3 : 0;
+        int before = own / 3 / STEP_MINUTES * STEP_MINUTES;
+        before = before < LEAST_MINUTES ? 0 : before;
         var phases = new ArrayList<WorkPhase>();
         if (before > 0) {
             phases.add(WorkPhase.alone(before));
         }
         if (irreversible) {
-            phases.add(WorkPhase.inspection(inspection));
+            phases.add(WorkPhase.inspection(STEP_MINUTES));
+            phases.add(WorkPhase.handsOn(taught - STEP_MINUTES).cutting());
+        } else {
+            phases.add(WorkPhase.handsOn(taught));
         }
-        if (together > 0) {
-            var handsOn = WorkPhase.handsOn(together);
-            phases.add(irreversible ? handsOn.cutting() : handsOn);
-        }
-        if (cutAlone > 0) {
-            phases.add(WorkPhase.alone(cutAlone).cutting());
-        }
-        if (own - before - cutAlone > 0) {
-            phases.add(WorkPhase.alone(own - before - cutAlone));
+        if (own > before) {
+            phases.add(WorkPhase.alone(own - before));
         }
         return phases;
+    }
+
+    /** Minutes as they stand on a timetable: whole steps, and none below the least. */
+    public static int onTheClock(int minutes) {
+        return Math.max(
+                LEAST_MINUTES, (minutes + STEP_MINUTES - 1) / STEP_MINUTES * STEP_MINUTES);
+    }
+
+    /** What an instructor's minutes take on the timetable; 0 for a look in passing, or none. */
+    private static int visitMinutes(int instructorMinutes, boolean irreversible) {
+        return irreversible || instructorMinutes >= LEAST_MINUTES
+                ? onTheClock(instructorMinutes)
+                : 0;
+    }
+
+    /** An instructor's minutes that have no place of their own on the timetable. */
+    public static int passingMinutes(int instructorMinutes, boolean irreversible) {
+        return visitMinutes(instructorMinutes, irreversible) == 0 ? instructorMinutes : 0;
     }
 }

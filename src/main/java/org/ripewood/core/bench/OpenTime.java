@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * The minutes of a day without the breaks for all, counted from 0.
+ * The minutes of a day without the breaks for all and the lesson, counted from 0.
  *
  * <p>Where a break was cut out the minutes before and after it meet: work alone may go on over such
  * a seam, and what begins at one begins after the break, as what ends at one ends before it.

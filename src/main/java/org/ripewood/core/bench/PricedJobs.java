@@ -47,7 +47,7 @@ final class PricedJobs {
         int start = -1;
         for (int at = 0; at + minutes < after.length; at++) {
             double sofar = before[at];
-            if (sofar < least) {
+            if (sofar < least && !model.blocks.get(b).barred().holds(at)) {
                 double cost = free ? sofar : sofar + prices.cost(b, at);
                 if (cost < least) {
                     least = cost;

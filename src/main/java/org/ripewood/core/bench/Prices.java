@@ -119,9 +119,12 @@ final class Prices {
     double cost(int b, int at) {
         var block = model.blocks.get(b);
         double cost = 0;
+        if (block.barred().holds(at)) {
+            return Double.POSITIVE_INFINITY;
+        }
         if (block.taught()) {
             int group = cheapest(b, at);
-            if (group < 0 || block.interrupted().holds(at)) {
+            if (group < 0) {
                 return Double.POSITIVE_INFINITY;
             }
             cost = between(group, at, at + block.taughtMinutes());

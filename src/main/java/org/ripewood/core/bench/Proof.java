@@ -42,6 +42,6 @@ record Proof(Plan plan, Bounds bounds) {
         long minutes = (long) model.length() * (model.students + 1);
         return 1
                 + Timetable.Worth.WAITING * minutes
-                + (long) Timetable.Worth.CHANGE * model.blocks.size();
+                + (long) (Timetable.Worth.CHANGE + Timetable.Worth.RETURN) * model.blocks.size();
     }
 }

@@ -6,8 +6,9 @@ import java.util.Comparator;
 /**
  * Puts blocks on the day one after another, each as early as it fits: serial schedule generation.
  *
- * <p>Since no cost falls when something ends later, some order leads to a plan that no plan with
- * the same instructors beats; {@link #asked} may name them. Source: Sprecher, Kolisch and Drexl
+ * <p>But for the cost of coming back to a tree no cost falls when something ends later, so some
+ * order leads to a plan that no plan with the same instructors beats by more than that; {@link
+ * #asked} may name them. Source: Sprecher, Kolisch and Drexl
  * 1995, "Semi-active, active, and non-delay schedules for the resource-constrained project
  * scheduling problem", European Journal of Operational Research 80.
  */
@@ -219,12 +220,11 @@ final class SerialScheduler {
         boolean several = model.several[model.student[block.job()]];
         int at = from;
         while (at + block.minutes() <= length) {
-            int fits = at;
-            if (several) {
+            int fits = block.barred().nextGap(at, 1);
+            if (several && fits < length) {
                 fits = atWork[model.student[block.job()]].nextGap(fits, block.minutes());
             }
             if (instructor >= 0 && fits < length) {
-                fits = block.interrupted().nextGap(fits, 1);
                 fits = taught[instructor].nextGap(fits, block.taughtMinutes());
             }
             for (var hold : block.tools()) {
@@ -341,6 +341,7 @@ final class SerialScheduler {
             for (int b = model.firstBlock[j]; b <= last; b++) {
                 int before = model.blocks.get(b).before();
                 cost += before >= 0 && before != by[b] ? Timetable.Worth.CHANGE : 0;
+                cost += model.comesBack(b, at -> start[at]) ? Timetable.Worth.RETURN : 0;
             }
         }
         for (int s = 0; s < ends.length; s++) {

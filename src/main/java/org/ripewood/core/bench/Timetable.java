@@ -27,7 +27,7 @@ public record Timetable(
      *
      * @param phase its place in its job, 0 for the first
      * @param instructor who stands by; null for work alone
-     * @param span from its start to its end, a break for all in between included
+     * @param span from its start to its end, a break for all or the lesson in between included
      */
     public record Slot(String job, int phase, @Nullable String instructor, Span span) {}
 
@@ -46,8 +46,9 @@ public record Timetable(
      *
      * <p>What counts, in this order: the number of jobs done; their usefulness; the cost, which is
      * {@value #WAITING} for each open minute between a student's arrival and the end of their last
-     * work, {@value #FINISH} for each open minute of the day until all is done, and {@value
-     * #CHANGE} for each phase that has another instructor than in the plan before. Since work takes
+     * work, {@value #FINISH} for each open minute of the day until all is done, {@value #CHANGE}
+     * for each phase that has another instructor than in the plan before, and {@value #RETURN} for
+     * each time a student comes back to a tree from another. Since work takes
      * as long in every plan, less of the first is less waiting.
      *
      * @param jobs that are done
@@ -60,6 +61,7 @@ public record Timetable(
         public static final int WAITING = 10;
         public static final int FINISH = 1;
         public static final int CHANGE = 50;
+        public static final int RETURN = 100;
 
         public Worth {
             if (!(jobs >= 0 && jobs <= mostJobs)) {

@@ -24,7 +24,7 @@ final class TimetableResult {
         this.model = model;
         this.plan = plan;
         this.bounds = bounds;
-        this.whole = new OpenTime(model.day.hours(), model.day.breaks());
+        this.whole = new OpenTime(model.day.hours(), model.day.closed());
     }
 
     static Timetable tell(DayModel model, Plan plan, Bounds bounds, Timetable.Found found) {
@@ -111,7 +111,9 @@ final class TimetableResult {
             done += plan.done(j) ? 1 : 0;
             already += model.history.firstOpenPhase(job) == job.phases().size() ? 1 : 0;
         }
-        long cost = (long) Worth.FINISH * whole.at(finish) + (long) Worth.CHANGE * changes();
+        long cost = (long) Worth.FINISH * whole.at(finish)
+                        + (long) Worth.CHANGE * changes()
+                        + (long) Worth.RETURN * returns(slots, studentsOfJobs());
         for (int minutes : inClass(slots).values()) {
             cost += (long) Worth.WAITING * minutes;
         }
@@ -131,6 +133,18 @@ final class TimetableResult {
             changes += plan.by(b) >= 0 && before >= 0 && before != plan.by(b) ? 1 : 0;
         }
         return changes;
+    }
+
+    /** How often a student goes on with a tree after another; in what has begun, too. */
+    private static int returns(List<Slot> slots, Map<String, String> students) {
+        var last = new HashMap<String, String>();
+        int returns = 0;
+        for (var slot : slots) {
+            var before = last.put(students.get(slot.job()), slot.job());
+            boolean other = before != null && !before.equals(slot.job());
+            returns += other && slot.phase() > 0 ? 1 : 0;
+        }
+        return returns;
     }
 
     private List<LeftOut> leftOut() {

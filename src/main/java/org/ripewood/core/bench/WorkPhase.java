@@ -5,8 +5,9 @@ import java.util.Set;
 /**
  * A part of a piece of work that is done in one go.
  *
- * <p>Only a student's work alone may pause, over a break for all; whatever needs an instructor does
- * not. Tools stay at the bench from its start to its end.
+ * <p>Only a student's work alone may pause, over a break for all or the lesson, and only where at
+ * least {@value Job#LEAST_MINUTES} minutes of it lie on either side; whatever needs an instructor
+ * does not. Tools stay at the bench from its start to its end.
  *
  * @param minutes of work, without breaks
  * @param instructors who may stand by; empty when anybody may, or nobody has to

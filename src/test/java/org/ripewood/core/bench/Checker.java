@@ -54,7 +54,8 @@ final class Checker {
     }
 
     private boolean pause(int minute) {
-        return day.breaks().stream().anyMatch(span -> span.holds(minute));
+        return day.breaks().stream().anyMatch(span -> span.holds(minute))
+                || day.lesson().stream().anyMatch(span -> span.holds(minute));
     }
 
     private int openMinutes(int from, int to) {
@@ -96,6 +97,9 @@ final class Checker {
         assertThat(openMinutes(from, to)).as(said).isEqualTo(phase.minutes());
         if (phase.kind() == Kind.ALONE) {
             assertThat(slot.instructor()).as(said).isNull();
+            assertThat(pieces(from, to))
+                    .as(said)
+                    .allMatch(piece -> piece >= Math.min(10, phase.minutes()));
             return;
         }
         assertThat(to - from).as(said).isEqualTo(phase.minutes());
@@ -116,6 +120,23 @@ final class Checker {
                     .as("%s at %d", said, at)
                     .isTrue();
         }
+    }
+
+    /** Minutes of work between breaks. */
+    private List<Integer> pieces(int from, int to) {
+        var pieces = new ArrayList<Integer>();
+        int piece = 0;
+        for (int minute = from; minute <= to; minute++) {
+            if (minute == to || pause(minute)) {
+                if (piece > 0) {
+                    pieces.add(piece);
+                }
+                piece = 0;
+            } else {
+                piece++;
+            }
+        }
+        return pieces;
     }
 
     private void nothingIsInTwoPlaces() {
@@ -177,11 +198,16 @@ final class Checker {
             if (told.contains(job.id())) {
                 assertThat(slots.stream().filter(slot -> !begun(slot)))
                         .as("%s: nothing more of %s", where, job.id())
-                        .allMatch(slot -> phase(slot).cuts());
+                        .allMatch(slot -> goesOn(phase(slot)));
             }
             done += whole ? 1 : 0;
         }
         assertThat(plan.worth().jobs()).as(where).isEqualTo(done);
+    }
+
+    /** Done in one go with the phase before it. */
+    private static boolean goesOn(WorkPhase phase) {
+        return phase.cuts() || phase.kind() == Kind.ALONE;
     }
 
     private static Slot last(List<Slot> slots) {
@@ -202,7 +228,13 @@ final class Checker {
             assertThat(slot.span().fromMinute())
                     .as(said)
                     .isGreaterThanOrEqualTo(before.span().toMinute());
-            if (job.phases().get(slot.phase()).cuts() && !begun(slot)) {
+            var phase = job.phases().get(slot.phase());
+            if (goesOn(phase) && !begun(slot) && !begun(before)) {
+                assertThat(openMinutes(before.span().toMinute(), slot.span().fromMinute()))
+                        .as("%s in one go with %s", said, before)
+                        .isZero();
+            }
+            if (phase.cuts() && !begun(slot)) {
                 assertThat(slot.span().fromMinute())
                         .as("%s right after its inspection", said)
                         .isEqualTo(before.span().toMinute());
@@ -226,7 +258,7 @@ final class Checker {
         }
         assertThat(plan.finishMinute()).as(where).isEqualTo(finish);
         assertThat(plan.waitingMinutes().keySet()).as(where).isEqualTo(ends.keySet());
-        long cost = openMinutes(0, finish) + 50L * changes();
+        long cost = openMinutes(0, finish) + 50L * changes() + 100L * returns();
         for (var student : ends.keySet()) {
             int inClass = openMinutes(arrival(student), ends.get(student));
             cost += 10L * inClass;
@@ -235,6 +267,19 @@ final class Checker {
                     .isEqualTo(inClass - worked.get(student));
         }
         assertThat(plan.worth().cost()).as(where).isEqualTo(cost);
+    }
+
+    /** How often a student goes on with a tree after one of their others. */
+    private int returns() {
+        var last = new HashMap<String, Slot>();
+        int returns = 0;
+        for (var slot : plan.slots()) {
+            var student = jobs.get(slot.job()).student();
+            var before = last.put(student, slot);
+            boolean other = before != null && !before.job().equals(slot.job());
+            returns += other && slot.phase() > 0 ? 1 : 0;
+        }
+        return returns;
     }
 
     private int changes() {

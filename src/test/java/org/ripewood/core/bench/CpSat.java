@@ -53,6 +53,7 @@ final class CpSat {
         this.open =
                 IntStream.range(day.hours().fromMinute(), day.hours().toMinute())
                         .filter(minute -> day.breaks().stream().noneMatch(b -> b.holds(minute)))
+                        .filter(minute -> day.lesson().stream().noneMatch(b -> b.holds(minute)))
                         .toArray();
         this.finish = model.newIntVar(0, open.length, "finish");
         day.jobs().forEach(this::add);
@@ -118,7 +119,7 @@ final class CpSat {
         if (i > 0) {
             var before = starts.get(name(job.id(), i - 1));
             var over = LinearExpr.affine(before, 1, job.phases().get(i - 1).minutes());
-            if (phase.cuts()) {
+            if (phase.cuts() || phase.kind() == WorkPhase.Kind.ALONE) {
                 model.addEquality(start, over).onlyEnforceIf(present);
             } else {
                 model.addGreaterOrEqual(start, over).onlyEnforceIf(present);
@@ -156,8 +157,12 @@ final class CpSat {
     }
 
     private boolean mayStart(WorkPhase phase, int at) {
-        boolean pauses = IntStream.range(at + 1, at + phase.minutes()).anyMatch(this::pauseBefore);
-        return !(phase.kind().needsInstructor() && pauses) && !(phase.cuts() && pauseBefore(at));
+        boolean alone = phase.kind() == WorkPhase.Kind.ALONE;
+        int end = at + phase.minutes();
+        return IntStream.range(at + 1, end)
+                        .filter(this::pauseBefore)
+                        .allMatch(seam -> alone && seam - at >= 10 && end - seam >= 10)
+                && !(phase.cuts() && pauseBefore(at));
     }
 
     private Map<String, BoolVar> teachers(WorkPhase phase, IntVar start, Literal present) {
@@ -214,8 +219,35 @@ final class CpSat {
                 cost.add(-10L * arrivals.get(student.getKey()));
             }
         }
+        for (var job : day.jobs()) {
+            for (int i = 1; i < job.phases().size() && jobs.contains(job.id()); i++) {
+                if (job.phases().get(i).kind().needsInstructor() && !job.phases().get(i).cuts()) {
+                    cost.addTerm(comesBack(job, i, jobs), 100);
+                }
+            }
+        }
         model.minimize(cost.addTerm(finish, 1));
         return solve(deterministicSeconds);
+    }
+
+    /** Whether anything of another tree of the student lies between a phase and the one before. */
+    private BoolVar comesBack(Job job, int i, Collection<String> jobs) {
+        var back = model.newBoolVar("back to " + name(job.id(), i));
+        var since = starts.get(name(job.id(), i - 1));
+        var at = starts.get(name(job.id(), i));
+        for (var other : day.jobs()) {
+            boolean rival = other.student().equals(job.student()) && jobs.contains(other.id());
+            if (!rival || other.id().equals(job.id())) {
+                continue;
+            }
+            for (int k = 0; k < other.phases().size(); k++) {
+                var between = starts.get(name(other.id(), k));
+                var before = model.newBoolVar("before");
+                model.addLessThan(between, since).onlyEnforceIf(new Literal[] {before, back.not()});
+                model.addGreaterThan(between, at).onlyEnforceIf(new Literal[] {before.not(), back.not()});
+            }
+        }
+        return back;
     }
 
     private Answer solve(double deterministicSeconds) {

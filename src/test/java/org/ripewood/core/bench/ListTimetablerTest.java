@@ -79,6 +79,47 @@ class ListTimetablerTest {
         assertThat(plan.waitingMinutes().get("Ann")).isZero();
     }
 
+    /** Ten minutes would be left for after the break at the least. */
+    @Test
+    void aBreakLeavesNoCrumbOfWork() {
+        var lunch = List.of(new Span(600, 630));
+        var plan = plan(day(lunch, List.of(teacher("A")), job("elm", "Ann", alone(65))));
+        assertThat(span(plan, "elm", 0)).isEqualTo(new Span(545, 640));
+        var whole = plan(day(lunch, List.of(teacher("A")), job("elm", "Ann", alone(15))));
+        assertThat(span(whole, "elm", 0)).isEqualTo(new Span(540, 555));
+    }
+
+    @Test
+    void nobodyWorksInTheLesson() {
+        var day =
+                new ClassDay(
+                        NINE_TO_TWELVE,
+                        List.of(),
+                        List.of(new Span(540, 600), new Span(630, 640)),
+                        List.of(teacher("A")),
+                        Map.of(),
+                        List.of(
+                                job("elm", "Ann", alone(20), handsOn(15)),
+                                job("oak", "Ben", handsOn(15))));
+        var plan = plan(day);
+        assertThat(span(plan, "elm", 0)).isEqualTo(new Span(600, 620));
+        assertThat(span(plan, "oak", 0)).isEqualTo(new Span(600, 615));
+        assertThat(span(plan, "elm", 1)).isEqualTo(new Span(640, 655));
+        assertThat(plan.waitingMinutes()).isEqualTo(Map.of("Ann", 10, "Ben", 0));
+    }
+
+    /** What follows an instructor's visit is done before anything else. */
+    @Test
+    void aStudentGoesOnWithTheTreeTheInstructorLeft() {
+        var plan =
+                plan(
+                        day(
+                                job("elm", "Ann", handsOn(10), alone(30)),
+                                job("oak", "Ann", handsOn(10), alone(30))));
+        assertThat(plan.slots()).extracting(Slot::job).containsExactly("elm", "elm", "oak", "oak");
+        assertThat(plan.totalWaitingMinutes()).isZero();
+    }
+
     @Test
     void workWithAnInstructorWaitsForTheEndOfABreak() {
         var lunch = List.of(new Span(600, 630));
@@ -240,15 +281,19 @@ class ListTimetablerTest {
                 .hasMessageContaining("elm");
     }
 
-    /** By hand: a third of the student's own time first, 5 minutes of inspection before a cut. */
+    /** By hand: steps of 5 minutes; a third of the student's own time first, unless that is less than 10;
+     * 5 minutes of inspection before a cut; an instructor's 5 minutes are a look in passing. */
     @ParameterizedTest
     @CsvSource({
         "60, 15, false, 'ALONE 15, HANDS_ON 15, ALONE 30'",
         "60, 15, true, 'ALONE 15, INSPECTION 5, HANDS_ON 10!, ALONE 30'",
-        "60, 3, true, 'ALONE 19, INSPECTION 3, ALONE 19!, ALONE 19'",
-        "20, 0, false, 'ALONE 20'",
+        "60, 3, true, 'ALONE 15, INSPECTION 5, HANDS_ON 5!, ALONE 35'",
+        "60, 5, false, 'ALONE 60'",
+        "40, 15, true, 'INSPECTION 5, HANDS_ON 10!, ALONE 25'",
+        "20, 12, false, 'HANDS_ON 15, ALONE 10'",
+        "18, 0, false, 'ALONE 20'",
         "10, 10, false, 'HANDS_ON 10'",
-        "5, 5, true, 'INSPECTION 5'",
+        "5, 5, true, 'INSPECTION 5, HANDS_ON 5!'",
     })
     void aPieceOfWorkUsuallyRunsLikeThis(
             int student, int instructor, boolean irreversible, String phases) {

@@ -46,7 +46,17 @@ final class RandomDays {
         for (var tool : TOOLS) {
             tools.put(tool, 1 + dice.nextInt(2));
         }
-        return new ClassDay(HOURS, breaks, teachers, tools, jobs(trees, teachers, breaks, load));
+        return new ClassDay(
+                HOURS, breaks, lesson(), teachers, tools, jobs(trees, teachers, breaks, load));
+    }
+
+    /** On every other day, first or late in the morning; the breaks are in the afternoon. */
+    private List<Span> lesson() {
+        if (dice.nextBoolean()) {
+            return List.of();
+        }
+        int from = HOURS.fromMinute() + 15 * dice.nextInt(5);
+        return List.of(new Span(from, from + 30 + 15 * dice.nextInt(5)));
     }
 
     private Instructor instructor(int k, int instructors) {
@@ -103,16 +113,16 @@ final class RandomDays {
 
     /** The instructor comes twice to some trees. */
     private List<WorkPhase> split(WorkPhase phase) {
-        if (phase.kind() != WorkPhase.Kind.HANDS_ON || phase.cuts() || phase.minutes() < 8) {
+        if (phase.kind() != WorkPhase.Kind.HANDS_ON || phase.cuts() || phase.minutes() < 20) {
             return List.of(phase);
         }
         if (dice.nextInt(2) == 0) {
             return List.of(phase);
         }
-        int first = phase.minutes() / 2;
+        int first = phase.minutes() / 10 * 5;
         return List.of(
                 WorkPhase.handsOn(first),
-                WorkPhase.alone(5 + dice.nextInt(20)),
+                WorkPhase.alone(10 + 5 * dice.nextInt(3)),
                 WorkPhase.handsOn(phase.minutes() - first));
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -43,6 +44,82 @@ class TimetablerLawsTest {
         }
     }
 
+    private static ClassDay with(ClassDay day, Span hours, List<Instructor> instructors) {
+        return new ClassDay(
+                hours, day.breaks(), day.lesson(), instructors, day.tools(), day.jobs());
+    }
+
+    /** Whole steps, and an instructor comes for no less than ten minutes. */
+    @Test
+    void workIsLaidInStepsAndNoVisitIsShort() {
+        for (long seed = 0; seed < CASES; seed++) {
+            var day = day(seed);
+            for (var timetabler : BOTH) {
+                var slots = timetabler.plan(day, Timetabler.NEVER).slots();
+                for (var slot : slots) {
+                    var said = "seed %d: %s".formatted(seed, slot);
+                    assertThat(slot.span().fromMinute() % 5).as(said).isZero();
+                    assertThat(slot.span().toMinute() % 5).as(said).isZero();
+                    int visit =
+                            slots.stream()
+                                    .filter(one -> one.job().equals(slot.job()))
+                                    .filter(one -> one.instructor() != null)
+                                    .filter(one -> Math.abs(one.phase() - slot.phase()) <= 1)
+                                    .mapToInt(one -> one.span().minutes())
+                                    .sum();
+                    assertThat(slot.instructor() == null ? slot.span().minutes() : visit)
+                            .as(said)
+                            .isGreaterThanOrEqualTo(10);
+                }
+            }
+        }
+    }
+
+    /** Nobody works, and no instructor stands by, while all are taught. */
+    @Test
+    void nothingBeginsOrEndsInTheLesson() {
+        int lessons = 0;
+        for (long seed = 0; seed < CASES; seed++) {
+            var day = day(seed);
+            for (var lesson : day.lesson()) {
+                lessons++;
+                for (var timetabler : BOTH) {
+                    assertThat(timetabler.plan(day, Timetabler.NEVER).slots())
+                            .as("seed " + seed)
+                            .noneMatch(slot -> lesson.holds(slot.span().fromMinute()))
+                            .noneMatch(slot -> lesson.holds(slot.span().toMinute() - 1))
+                            .noneMatch(
+                                    slot ->
+                                            slot.instructor() != null
+                                                    && slot.span().holds(lesson.fromMinute()));
+                }
+            }
+        }
+        assertThat(lessons).isGreaterThan(CASES / 3);
+    }
+
+    /** A student leaves a tree for another only where the tree waits for an instructor. */
+    @Test
+    void aTreeIsLeftOnlyWhereItWaits() {
+        int comesBack = 0;
+        for (long seed = 0; seed < CASES; seed++) {
+            var day = day(seed);
+            var jobs = RandomDays.byId(day);
+            for (var timetabler : BOTH) {
+                var last = new HashMap<String, String>();
+                for (var slot : timetabler.plan(day, Timetabler.NEVER).slots()) {
+                    var job = jobs.get(slot.job());
+                    var before = last.put(job.student(), slot.job());
+                    if (before != null && !before.equals(slot.job()) && slot.phase() > 0) {
+                        comesBack++;
+                        assertThat(slot.instructor()).as("seed %d: %s", seed, slot).isNotNull();
+                    }
+                }
+            }
+        }
+        assertThat(comesBack).isPositive();
+    }
+
     @Test
     void daysWithManyTreesKeepEveryRule() {
         for (long seed = 0; seed < 6; seed++) {
@@ -64,7 +141,13 @@ class TimetablerLawsTest {
             var jobs = new ArrayList<>(day.jobs());
             Collections.shuffle(jobs, new Random(seed));
             var shuffled =
-                    new ClassDay(day.hours(), day.breaks(), day.instructors(), day.tools(), jobs);
+                    new ClassDay(
+                            day.hours(),
+                            day.breaks(),
+                            day.lesson(),
+                            day.instructors(),
+                            day.tools(),
+                            jobs);
             for (var timetabler : BOTH) {
                 var plan = timetabler.plan(day, Timetabler.NEVER);
                 assertThat(timetabler.plan(day, Timetabler.NEVER)).isEqualTo(plan);
@@ -121,7 +204,7 @@ class TimetablerLawsTest {
             var day = day(seed);
             var more = new ArrayList<>(day.instructors());
             more.add(new Instructor("another", List.of(day.hours()), List.of()));
-            var better = new ClassDay(day.hours(), day.breaks(), more, day.tools(), day.jobs());
+            var better = with(day, day.hours(), more);
             for (var timetabler : BOTH) {
                 assertNoFewer(better, timetabler.plan(day, Timetabler.NEVER), "seed " + seed);
             }
@@ -134,7 +217,7 @@ class TimetablerLawsTest {
             var day = day(seed);
             var hours = new Span(day.hours().fromMinute(), day.hours().toMinute() + 60);
             var better =
-                    new ClassDay(hours, day.breaks(), day.instructors(), day.tools(), day.jobs());
+                    with(day, hours, day.instructors());
             for (var timetabler : BOTH) {
                 assertNoFewer(better, timetabler.plan(day, Timetabler.NEVER), "seed " + seed);
             }
@@ -149,7 +232,7 @@ class TimetablerLawsTest {
             var day = day(seed);
             var more = new ArrayList<>(day.instructors());
             more.add(new Instructor("another", List.of(day.hours()), List.of()));
-            var better = new ClassDay(day.hours(), day.breaks(), more, day.tools(), day.jobs());
+            var better = with(day, day.hours(), more);
             var before = BOTH.get(1).plan(day, Timetabler.NEVER).worth();
             var after = BOTH.get(1).plan(better, Timetabler.NEVER).worth();
             assertThat(after.mostJobs()).as("seed " + seed).isGreaterThanOrEqualTo(before.jobs());
