@@ -19,6 +19,8 @@ import org.ripewood.platform.problems.Refused;
  *
  * @param revision first 12 hexadecimal digits of the SHA-256 over all files
  * @param techniques by code, in telling order (stage by stage, as far as what comes first allows)
+ * @param works groups of work in order, which hold every technique but care once
+ * @param shortTitles of techniques by code, four words at most
  * @param lessons by code, by stage and order
  * @param pictures of lessons, by the name of their file
  * @param glossary words of the trade, in the order of the alphabet
@@ -32,6 +34,8 @@ public record Content(
         Map<Fact, FactText> facts,
         Map<String, Species> species,
         Map<String, Technique> techniques,
+        List<Work> works,
+        Map<String, String> shortTitles,
         Map<String, Lesson> lessons,
         Map<String, LessonPicture> pictures,
         Map<String, Rubric> rubrics,
@@ -69,12 +73,25 @@ public record Content(
         }
     }
 
+    /**
+     * A group of work a tree passes through.
+     *
+     * @param techniques codes of those that belong to it, in telling order
+     */
+    public record Work(String code, String title, String note, List<String> techniques) {
+        public Work {
+            techniques = List.copyOf(techniques);
+        }
+    }
+
     public Content {
         stages = List.copyOf(stages);
         groups = inOrder(groups);
         facts = inOrder(facts);
         species = inOrder(species);
         techniques = inOrder(techniques);
+        works = List.copyOf(works);
+        shortTitles = inOrder(shortTitles);
         lessons = inOrder(lessons);
         pictures = inOrder(pictures);
         rubrics = inOrder(rubrics);
@@ -107,6 +124,11 @@ public record Content(
     public String titleOf(String technique) {
         var found = techniques.get(technique);
         return found == null ? technique : found.title();
+    }
+
+    /** A technique's title in four words at most; its code where the content does not have it. */
+    public String shortTitleOf(String technique) {
+        return shortTitles.getOrDefault(technique, technique);
     }
 
     public Species species(String code) {

@@ -1,5 +1,6 @@
 package org.ripewood.course;
 
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -40,6 +41,8 @@ final class ContentBuilding {
                 facts,
                 species,
                 techniques,
+                works(techniques.keySet()),
+                shortTitles(techniques),
                 lessons(stageOrders),
                 shelf.pictures(),
                 each(ContentKind.RUBRIC, ContentBuilding::rubric),
@@ -64,6 +67,39 @@ final class ContentBuilding {
                                         term.texts("lessons")))
                 .sorted(Comparator.comparing(Content.Term::word, String.CASE_INSENSITIVE_ORDER))
                 .toList();
+    }
+
+    /** The groups of work, each with its techniques in telling order. */
+    private List<Content.Work> works(Collection<String> tellingOrder) {
+        return shelf.entries(ContentKind.WORKS, "works").stream()
+                .map(
+                        work -> {
+                            var code = work.requireText("code");
+                            return new Content.Work(
+                                    code,
+                                    work.requireText("title"),
+                                    work.requireText("note"),
+                                    tellingOrder.stream()
+                                            .filter(one -> code.equals(workOf(one)))
+                                            .toList());
+                        })
+                .toList();
+    }
+
+    private @Nullable String workOf(String technique) {
+        var document = shelf.all(ContentKind.TECHNIQUE).get(technique);
+        return document == null ? null : document.top().text("work");
+    }
+
+    private Map<String, String> shortTitles(Map<String, Technique> techniques) {
+        var titles = new LinkedHashMap<String, String>();
+        techniques.forEach(
+                (code, technique) -> {
+                    var document = shelf.all(ContentKind.TECHNIQUE).get(code);
+                    var brief = document == null ? null : document.top().text("short");
+                    titles.put(code, brief == null ? technique.title() : brief);
+                });
+        return titles;
     }
 
     private Durations durations() {
@@ -108,9 +144,25 @@ final class ContentBuilding {
                             entry.requireText("title"),
                             entry.requireText("unit"),
                             entry.requireText("how"),
-                            ages(entry.text("ages"))));
+                            ages(entry.text("ages")),
+                            brief(entry)));
         }
         return facts;
+    }
+
+    private static FactText.Brief brief(Part entry) {
+        var unit = entry.requireText("unit");
+        if (!entry.has("short")) {
+            return FactText.briefly(entry.requireText("title"), unit);
+        }
+        var brief = entry.at("short");
+        var own = brief.text("unit");
+        return new FactText.Brief(
+                brief.requireText("words"),
+                own == null ? unit : own,
+                brief.has("times") ? brief.number("times") : 1,
+                brief.text("whenTrue"),
+                brief.text("whenFalse"));
     }
 
     private static Ages ages(@Nullable String word) {

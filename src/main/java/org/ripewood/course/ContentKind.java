@@ -8,6 +8,7 @@ enum ContentKind {
     GROUPS("groups", "groups.yaml", ""),
     STAGES("stages", "stages.yaml", ""),
     FACTS("facts", "facts.yaml", ""),
+    WORKS("works", "works.yaml", ""),
     DURATIONS("durations", "durations.yaml", ""),
     GLOSSARY("glossary", "glossary.yaml", ""),
     SPECIES("species", "species/", ".yaml"),

@@ -12,6 +12,12 @@ import org.ripewood.platform.problems.Suggestion;
 /** Holds the content files against each other, where a schema sees only one of them. */
 final class CrossReferences {
 
+    /** Asks in an address for all techniques of styling at once. */
+    private static final String STYLING = "styling";
+
+    private static final int MOST_WORDS_OF_A_FACT = 3;
+    private static final int MOST_WORDS_OF_A_TECHNIQUE = 4;
+
     private final ContentDocuments shelf;
     private final Faults faults;
 
@@ -24,11 +30,15 @@ final class CrossReferences {
         checkCodesOnce(ContentKind.GROUPS, "groups");
         checkCodesOnce(ContentKind.STAGES, "stages");
         checkCodesOnce(ContentKind.FACTS, "facts");
+        checkCodesOnce(ContentKind.WORKS, "works");
         checkStageOrder();
         checkFacts();
         checkFileNames();
         var species = new Codes("species", shelf.codes(ContentKind.SPECIES));
         var techniques = new Codes("technique", shelf.codes(ContentKind.TECHNIQUE));
+        checkWorks(techniques);
+        var works = new Codes("group of work", worksKnown());
+        shelf.all(ContentKind.TECHNIQUE).values().forEach(one -> checkWork(one.top(), works));
         var speciesCheck = new SpeciesCheck(faults);
         shelf.all(ContentKind.SPECIES).values().forEach(one -> speciesCheck.check(one.top()));
         var techniqueCheck = new TechniqueCheck(shelf, species, techniques, faults);
@@ -73,9 +83,48 @@ final class CrossReferences {
         }
     }
 
+    private Set<String> worksKnown() {
+        var known = new HashSet<String>();
+        shelf.entries(ContentKind.WORKS, "works")
+                .forEach(work -> known.add(String.valueOf(work.text("code"))));
+        return known;
+    }
+
+    /** Every technique belongs to one group of work, and care to none. */
+    private void checkWork(Part technique, Codes works) {
+        works.check(technique.at("work"), faults);
+        if ("care".equals(technique.text("purpose"))) {
+            if (technique.has("work")) {
+                faults.add(technique.at("work"), "\"work\" for care", "none, as care has no cell");
+            }
+            return;
+        }
+        checkShort(technique, MOST_WORDS_OF_A_TECHNIQUE);
+        if (!technique.has("work")) {
+            faults.add(technique, "no \"work\"", "the code of a group of work");
+        }
+    }
+
+    /** A group of work is asked for in an address as a technique is. */
+    private void checkWorks(Codes techniques) {
+        if (shelf.all(ContentKind.WORKS).isEmpty()) {
+            faults.add(ContentKind.WORKS.pattern(), 0, "no such file", "the groups of work");
+        }
+        for (var work : shelf.entries(ContentKind.WORKS, "works")) {
+            var code = work.text("code");
+            if (code != null && (techniques.known().contains(code) || code.equals(STYLING))) {
+                faults.add(
+                        work.at("code"),
+                        "\"%s\", which stands for something else".formatted(code),
+                        "a code that no technique has, and not \"%s\"".formatted(STYLING));
+            }
+        }
+    }
+
     private void checkFacts() {
         var told = new HashSet<Fact>();
         for (var entry : shelf.entries(ContentKind.FACTS, "facts")) {
+            checkShort(entry, MOST_WORDS_OF_A_FACT);
             Fact.find(String.valueOf(entry.text("code")))
                     .ifPresent(
                             fact -> {
@@ -95,6 +144,21 @@ final class CrossReferences {
                     0,
                     "no text for " + String.join(", ", untold),
                     "one text for each fact");
+        }
+    }
+
+    /** A title of many words has no room in a cell of the readiness sheet. */
+    private void checkShort(Part entry, int most) {
+        var title = entry.text("title");
+        if (title == null || entry.has("short")) {
+            return;
+        }
+        int words = title.strip().split("\\s+", -1).length;
+        if (words > most) {
+            faults.add(
+                    entry.at("title"),
+                    "a title of %d words and no \"short\"".formatted(words),
+                    "\"short\" with %d words at most".formatted(most));
         }
     }
 

@@ -42,6 +42,7 @@ class ContentFaultsTest {
                         againstOtherFiles(),
                         againstFacts(),
                         againstClocks(),
+                        againstGroupsOfWork(),
                         inAftercare())
                 .flatMap(List::stream);
     }
@@ -522,6 +523,60 @@ class ContentFaultsTest {
                         "lessons: [layring]",
                         "\"layring\"",
                         "the code of a lesson. Maybe “layering”."));
+    }
+
+    /** What a readiness sheet needs: a column for every technique but care, and few words. */
+    private static List<Edit> againstGroupsOfWork() {
+        return List.of(
+                new Edit(
+                        WIRING,
+                        "work: wire\n",
+                        "work: wires\n",
+                        "work: wires",
+                        "\"wires\"",
+                        "the code of a group of work. Maybe “wire”."),
+                new Edit(
+                        WIRING,
+                        "work: wire\n",
+                        "",
+                        "code: wiring_primary",
+                        "no \"work\"",
+                        "the code of a group of work"),
+                new Edit(
+                        "techniques/feed_up.yaml",
+                        "purpose: care\n",
+                        "purpose: care\nwork: roots\n",
+                        "work: roots",
+                        "\"work\" for care",
+                        "none, as care has no cell"),
+                new Edit(
+                        REPOTTING,
+                        "short: Repot, prune roots\n",
+                        "",
+                        "title:",
+                        "a title of 5 words and no \"short\"",
+                        "\"short\" with 4 words at most"),
+                new Edit(
+                        "facts.yaml",
+                        "    short: {words: circling root, unit: turn}\n",
+                        "",
+                        "title: How far the thickest root runs round",
+                        "a title of 7 words and no \"short\"",
+                        "\"short\" with 3 words at most"),
+                new Edit(
+                        "works.yaml",
+                        "  - code: show\n",
+                        "  - {code: wire, title: Bend, note: The same once more.}\n  - code: show\n",
+                        "{code: wire",
+                        "\"wire\" a second time",
+                        "each code once"),
+                new Edit(
+                        "works.yaml",
+                        "  - code: show\n",
+                        "  - {code: styling, title: All, note: More than there is.}\n  - code: show\n",
+                        "{code: styling",
+                        "\"styling\", which stands for something else",
+                        "a code that no technique has, and not \"styling\""));
     }
 
     /** One answer to each when: clocks stand once, and techniques keep to them. */
