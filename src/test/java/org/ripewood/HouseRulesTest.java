@@ -70,6 +70,7 @@ class HouseRulesTest {
                     "steps",
                     "standing",
                     "cases",
+                    "readiness",
                     "boards",
                     "routes",
                     "photos",
@@ -144,7 +145,11 @@ class HouseRulesTest {
         PLAN.put("standing", with(TREE_ROOMS, "assess", "sessions", "steps"));
         // What teachers say of trees is derived and judged as trees are.
         PLAN.put("cases", with(TREE_ROOMS, "steps", "standing"));
-        PLAN.put("boards", with(TREE_ROOMS, "assess", "sessions", "steps", "standing"));
+        // Below the boards, so that a first page counts what it has read and judged already.
+        PLAN.put("readiness", with(TREE_ROOMS, "steps", "standing"));
+        PLAN.put(
+                "boards",
+                with(TREE_ROOMS, "assess", "sessions", "steps", "standing", "readiness"));
         PLAN.put("routes", with(TREE_ROOMS, "steps", "standing", "boards"));
         // A photo may be evidence for a step, so it stands above the steps.
         PLAN.put("photos", with(TREE_ROOMS, "steps"));

@@ -7,6 +7,7 @@ import org.ripewood.core.progress.Reason;
 import org.ripewood.core.progress.Standing;
 import org.ripewood.core.progress.Truth;
 import org.ripewood.core.progress.Verdict;
+import org.ripewood.readiness.Holds;
 import org.ripewood.standing.ReasonView;
 import org.ripewood.standing.TechniquePriority;
 import org.ripewood.standing.TechniqueStanding;
@@ -146,21 +147,8 @@ final class Headlines {
     private @Nullable Standing firstHeld(TreeOnDay tree) {
         return tree.steps(Verdict.HELD)
                 .min(
-                        Comparator.<Standing, Boolean>comparing(standing -> !heldByItself(standing))
+                        Comparator.<Standing, Boolean>comparing(standing -> !Holds.byItself(standing))
                                 .thenComparing(usefulness.mostUsefulFirst()))
                 .orElse(null);
-    }
-
-    static boolean heldByItself(Standing standing) {
-        return standing.reasons().stream().anyMatch(Headlines::holdsByItself);
-    }
-
-    /** A reason that holds, and is more than a turn, a season or a lesson to wait for. */
-    static boolean holdsByItself(Reason reason) {
-        return reason.truth() == Truth.NO
-                && !(reason instanceof Reason.OfOrder
-                        || reason instanceof Reason.OfDevelopment
-                        || reason instanceof Reason.OfSeason
-                        || reason instanceof Reason.OfSkill);
     }
 }

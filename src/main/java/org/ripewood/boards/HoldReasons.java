@@ -4,10 +4,9 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import org.ripewood.core.progress.Reason;
 import org.ripewood.core.progress.Verdict;
+import org.ripewood.readiness.Holds;
 import org.ripewood.standing.ReasonText;
 import org.ripewood.standing.TreeOnDay;
 
@@ -24,9 +23,9 @@ final class HoldReasons {
         var found = new LinkedHashMap<String, String>();
         tree.steps(Verdict.HELD)
                 .flatMap(standing -> standing.reasons().stream())
-                .filter(Headlines::holdsByItself)
+                .filter(Holds::byItself)
                 .forEach(
-                        reason -> found.computeIfAbsent(code(reason), c -> teller.titleOf(reason)));
+                        reason -> found.computeIfAbsent(Holds.code(reason), c -> teller.titleOf(reason)));
         return found;
     }
 
@@ -51,14 +50,5 @@ final class HoldReasons {
                                 .thenComparing(Board.HoldCount::title))
                 .limit(MOST)
                 .toList();
-    }
-
-    private static String code(Reason reason) {
-        if (reason instanceof Reason.OfCriterion criterion) {
-            return criterion.criterion().fact().code();
-        }
-        return reason instanceof Reason.OfDose dose
-                ? "dose_" + dose.kind().name().toLowerCase(Locale.ROOT)
-                : reason.key();
     }
 }

@@ -15,6 +15,7 @@ import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
+import org.ripewood.readiness.StylingHeld;
 import org.ripewood.standing.SubjectGatherer;
 import org.ripewood.standing.TechniquePriority;
 import org.ripewood.standing.TreeOnDay;
@@ -62,6 +63,7 @@ public class HomeTrees {
      * @param states all of their own trees
      * @param lessons lessons their own trees wait for, the one that frees most first
      * @param headlines how many trees of each taught course each headline leads
+     * @param styling how many trees of each taught course are held from styling
      */
     public record Seen(
             LocalDate on,
@@ -69,13 +71,15 @@ public class HomeTrees {
             List<TreeNext> own,
             List<TreeState> states,
             List<LessonNeed> lessons,
-            Map<Long, Map<Board.Headline, Integer>> headlines) {
+            Map<Long, Map<Board.Headline, Integer>> headlines,
+            Map<Long, StylingHeld> styling) {
 
         public Seen {
             own = List.copyOf(own);
             states = List.copyOf(states);
             lessons = List.copyOf(lessons);
             headlines = Map.copyOf(headlines);
+            styling = Map.copyOf(styling);
         }
     }
 
@@ -103,7 +107,31 @@ public class HomeTrees {
                 own.isEmpty() || !actor.is(Role.STUDENT)
                         ? List.of()
                         : LessonsNext.of(own.get(0).content(), own),
-                headlines(students, gathered));
+                headlines(students, gathered),
+                styling(students, gathered, on));
+    }
+
+    private static Map<Long, StylingHeld> styling(
+            Map<Long, List<Person>> students,
+            Map<Long, List<TreeOnDay>> byKeeper,
+            LocalDate on) {
+        var styling = new HashMap<Long, StylingHeld>();
+        students.forEach(
+                (course, members) ->
+                        styling.put(
+                                course,
+                                StylingHeld.of(
+                                        members.stream()
+                                                .flatMap(
+                                                        one ->
+                                                                byKeeper
+                                                                        .getOrDefault(
+                                                                                one.id(),
+                                                                                List.of())
+                                                                        .stream())
+                                                .toList(),
+                                        on)));
+        return styling;
     }
 
     private static List<TreeOnDay> ownOf(Actor actor, Map<Long, List<TreeOnDay>> byKeeper) {
