@@ -146,10 +146,9 @@ class HouseRulesTest {
         // What teachers say of trees is derived and judged as trees are.
         PLAN.put("cases", with(TREE_ROOMS, "steps", "standing"));
         // Below the boards, so that a first page counts what it has read and judged already.
-        PLAN.put("readiness", with(TREE_ROOMS, "steps", "standing"));
+        PLAN.put("readiness", with(TREE_ROOMS, "steps", "standing", "photos"));
         PLAN.put(
-                "boards",
-                with(TREE_ROOMS, "assess", "sessions", "steps", "standing", "readiness"));
+                "boards", with(TREE_ROOMS, "assess", "sessions", "steps", "standing", "readiness"));
         PLAN.put("routes", with(TREE_ROOMS, "steps", "standing", "boards"));
         // A photo may be evidence for a step, so it stands above the steps.
         PLAN.put("photos", with(TREE_ROOMS, "steps"));

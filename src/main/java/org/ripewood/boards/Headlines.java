@@ -3,7 +3,6 @@ package org.ripewood.boards;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.ripewood.core.progress.Reason;
 import org.ripewood.core.progress.Standing;
 import org.ripewood.core.progress.Truth;
 import org.ripewood.core.progress.Verdict;
@@ -147,7 +146,8 @@ final class Headlines {
     private @Nullable Standing firstHeld(TreeOnDay tree) {
         return tree.steps(Verdict.HELD)
                 .min(
-                        Comparator.<Standing, Boolean>comparing(standing -> !Holds.byItself(standing))
+                        Comparator.<Standing, Boolean>comparing(
+                                        standing -> !Holds.byItself(standing))
                                 .thenComparing(usefulness.mostUsefulFirst()))
                 .orElse(null);
     }

@@ -25,7 +25,9 @@ final class HoldReasons {
                 .flatMap(standing -> standing.reasons().stream())
                 .filter(Holds::byItself)
                 .forEach(
-                        reason -> found.computeIfAbsent(Holds.code(reason), c -> teller.titleOf(reason)));
+                        reason ->
+                                found.computeIfAbsent(
+                                        Holds.code(reason), c -> teller.titleOf(reason)));
         return found;
     }
 

@@ -112,9 +112,7 @@ public class HomeTrees {
     }
 
     private static Map<Long, StylingHeld> styling(
-            Map<Long, List<Person>> students,
-            Map<Long, List<TreeOnDay>> byKeeper,
-            LocalDate on) {
+            Map<Long, List<Person>> students, Map<Long, List<TreeOnDay>> byKeeper, LocalDate on) {
         var styling = new HashMap<Long, StylingHeld>();
         students.forEach(
                 (course, members) ->
@@ -126,8 +124,7 @@ public class HomeTrees {
                                                         one ->
                                                                 byKeeper
                                                                         .getOrDefault(
-                                                                                one.id(),
-                                                                                List.of())
+                                                                                one.id(), List.of())
                                                                         .stream())
                                                 .toList(),
                                         on)));

@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.PageRequest;
 
 /** The photos kept. */
@@ -39,6 +40,25 @@ class PhotoRows implements PanacheRepositoryBase<PhotoEntity, Long> {
 
     List<PhotoEntity> ofStep(long stepId) {
         return list("stepId = ?1" + THERE + LATEST_FIRST, stepId);
+    }
+
+    /** The last photo of a tree, and its last from the front; null where there is none. */
+    record Shown(long treeId, @Nullable Long front, long last) {}
+
+    List<Shown> shownOf(Collection<Long> treeIds) {
+        return getEntityManager()
+                .createQuery(
+                        "select treeId, max(case when seenFrom = :front then id end), max(id)"
+                                + " from PhotoEntity where treeId in :trees"
+                                + THERE
+                                + " group by treeId",
+                        Object[].class)
+                .setParameter("front", Viewpoint.FRONT)
+                .setParameter("trees", treeIds)
+                .getResultList()
+                .stream()
+                .map(row -> new Shown((Long) row[0], (Long) row[1], (Long) row[2]))
+                .toList();
     }
 
     long countOfTree(long treeId) {

@@ -91,7 +91,7 @@ final class PaperHtml {
     Document styled(PaperSize size, String style) {
         var copy = html.clone();
         copy.body().addClass(size.code());
-        var page = "@page { size: %s; }".formatted(size.measures());
+        var page = "@page { size: %s; }".formatted(size.measures(copy.body().hasClass("wide")));
         copy.head().appendElement("style").appendChild(new org.jsoup.nodes.DataNode(page + style));
         return new W3CDom().namespaceAware(true).fromJsoup(copy);
     }

@@ -9,17 +9,19 @@ import org.ripewood.platform.problems.Refused;
 /** Sheets a paper is laid out for. */
 enum PaperSize {
     /** ISO 216. */
-    A4("A4", "210mm 297mm"),
+    A4("A4", "210mm", "297mm"),
 
     /** ANSI/ASME Y14.1. */
-    LETTER("US Letter", "8.5in 11in");
+    LETTER("US Letter", "8.5in", "11in");
 
     private final String title;
-    private final String measures;
+    private final String shorter;
+    private final String longer;
 
-    PaperSize(String title, String measures) {
+    PaperSize(String title, String shorter, String longer) {
         this.title = title;
-        this.measures = measures;
+        this.shorter = shorter;
+        this.longer = longer;
     }
 
     /** A4 when nothing is asked for; 400 when there is no such sheet. */
@@ -52,7 +54,7 @@ enum PaperSize {
     }
 
     /** Width and height as a style sheet writes them. */
-    String measures() {
-        return measures;
+    String measures(boolean onItsSide) {
+        return onItsSide ? longer + " " + shorter : shorter + " " + longer;
     }
 }

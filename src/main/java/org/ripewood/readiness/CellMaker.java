@@ -36,17 +36,18 @@ final class CellMaker {
         this.brief = new ReasonBrief(content);
     }
 
-    List<Cell> cells(TreeOnDay day) {
-        return content.works().stream().map(work -> cell(day, work)).toList();
+    List<Cell> cells(TreeRead read) {
+        return content.works().stream().map(work -> cell(read, work)).toList();
     }
 
-    private Cell cell(TreeOnDay day, Content.Work work) {
+    private Cell cell(TreeRead read, Content.Work work) {
+        var day = read.day();
         var standings =
                 day.standings().stream()
                         .filter(standing -> work.techniques().contains(standing.technique()))
                         .toList();
         return first(day, standings)
-                .map(standing -> told(day, work.code(), standing))
+                .map(standing -> told(read, work.code(), standing))
                 .orElseGet(() -> Cell.nothingLeft(work.code(), settled(standings)));
     }
 
@@ -64,15 +65,16 @@ final class CellMaker {
                 : Verdict.NOT_NEEDED;
     }
 
-    private Cell told(TreeOnDay day, String work, Standing standing) {
+    private Cell told(TreeRead read, String work, Standing standing) {
+        var day = read.day();
         var step = day.open().get(standing.technique());
         if (step != null) {
             return inHand(work, standing, step);
         }
+        var comesNext = standing.equals(read.styling());
         return day.openings()
                 .of(standing.technique())
-                .flatMap(opening -> LeadingReason.of(standing.verdict(), opening))
-                .map(wait -> waiting(day, work, standing, wait))
+                .flatMap(opening -> waiting(day, work, standing, opening, comesNext))
                 .orElseGet(() -> ready(work, standing));
     }
 
@@ -112,13 +114,28 @@ final class CellMaker {
                 null);
     }
 
-    private Cell waiting(TreeOnDay day, String work, Standing standing, Opening.Wait wait) {
+    private Optional<Cell> waiting(
+            TreeOnDay day, String work, Standing standing, Opening opening, boolean comesNext) {
+        var heavy = comesNext || opening.waits().stream().noneMatch(LeadingReason::isTurn);
+        return LeadingReason.of(standing.verdict(), opening, comesNext)
+                .map(
+                        wait ->
+                                waiting(
+                                        day,
+                                        work,
+                                        standing,
+                                        wait,
+                                        weight(standing.verdict(), wait.reason(), heavy)));
+    }
+
+    private Cell waiting(
+            TreeOnDay day, String work, Standing standing, Opening.Wait wait, Weight weight) {
         var reason = wait.reason();
         var met = standing.verdict() == Verdict.SEASON || standing.verdict() == Verdict.LESSON;
         return cell(
                 work,
                 standing,
-                weight(standing.verdict(), reason),
+                weight,
                 met ? new ReasonBrief.Brief(title(standing), null) : brief.of(reason),
                 lift(day, standing, wait),
                 met ? "YES" : reason.truth().name(),
@@ -162,9 +179,14 @@ final class CellMaker {
         return content.shortTitleOf(standing.technique());
     }
 
-    static Weight weight(Verdict verdict, Reason reason) {
+    /**
+     * How much a cell matters.
+     *
+     * @param itsTurn whether nothing else comes first, or it is the next of styling
+     */
+    static Weight weight(Verdict verdict, Reason reason, boolean itsTurn) {
         return switch (verdict) {
-            case HELD -> Holds.byTheTree(reason) ? Weight.HELD : Weight.WAITS;
+            case HELD -> itsTurn && Holds.byTheTree(reason) ? Weight.HELD : Weight.WAITS;
             case MEASURE -> Weight.LOOK;
             case SEASON, LESSON -> Weight.LATER;
             case READY -> Weight.READY;

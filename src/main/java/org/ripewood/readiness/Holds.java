@@ -23,8 +23,8 @@ public final class Holds {
     }
 
     /**
-     * A reason that holds until the tree has changed. A plan that nobody has made yet holds too, but
-     * it is made in a minute: the tree does not stand in the way.
+     * A reason that holds until the tree has changed. A plan that nobody has made yet holds too,
+     * but it is made in a minute: the tree does not stand in the way.
      */
     static boolean byTheTree(Reason reason) {
         return byItself(reason)
@@ -37,7 +37,9 @@ public final class Holds {
         return standing.reasons().stream().anyMatch(Holds::byItself);
     }
 
-    /** What a filter asks for a reason by: the fact it is about, or the kind of rest it asks for. */
+    /**
+     * What a filter asks for a reason by: the fact it is about, or the kind of rest it asks for.
+     */
     public static String code(Reason reason) {
         if (reason instanceof Reason.OfCriterion criterion) {
             return criterion.criterion().fact().code();

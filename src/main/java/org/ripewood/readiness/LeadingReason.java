@@ -13,20 +13,46 @@ import org.ripewood.core.season.Outlook;
 /**
  * The one reason told of a technique that cannot be done today, with its own outlook.
  *
- * <p>Of what holds it the tree's own reasons go first, of these the one that lasts longest (what has
- * no date lasts longest); then plans nobody has made; then techniques that come first. Of what is to
- * be measured the first that was asked. A season or a lesson is told by itself.
+ * <p>Of what holds it the tree's own reasons go first, of these the one that lasts longest (what
+ * has no date lasts longest); then plans nobody has made; then techniques that come first. A
+ * technique that waits for its turn, and is not the next of styling, is told by its turn unless a
+ * reason has a date: until then nobody can say more. Of what is to be measured the first that was
+ * asked. A season or a lesson is told by itself.
  */
 final class LeadingReason {
 
     private LeadingReason() {}
 
-    /** The reason told; empty when nothing waits. */
-    static Optional<Opening.Wait> of(Verdict verdict, Opening opening) {
+    /**
+     * The reason told; empty when nothing waits.
+     *
+     * @param comesNext whether it is the next technique of styling on the tree
+     */
+    static Optional<Opening.Wait> of(Verdict verdict, Opening opening, boolean comesNext) {
         var truth = verdict == Verdict.MEASURE ? Truth.UNKNOWN : Truth.NO;
         var waits =
                 opening.waits().stream().filter(wait -> wait.reason().truth() == truth).toList();
-        return verdict == Verdict.HELD ? ofHolds(waits) : ofOthers(verdict, waits);
+        if (verdict != Verdict.HELD) {
+            return ofOthers(verdict, waits);
+        }
+        var turn = !comesNext && waits.stream().anyMatch(LeadingReason::isTurn);
+        return ofHolds(
+                turn ? waits.stream().filter(LeadingReason::hasDateOrIsTurn).toList() : waits);
+    }
+
+    private static boolean hasDateOrIsTurn(Opening.Wait wait) {
+        return isTurn(wait)
+                || (Holds.byTheTree(wait.reason()) && wait.outlook() instanceof Outlook.Expected);
+    }
+
+    /** Whether it waits for another technique to be done. */
+    static boolean isTurn(Opening.Wait wait) {
+        return isTurn(wait.reason());
+    }
+
+    private static boolean isTurn(Reason reason) {
+        return reason.truth() != Truth.YES
+                && (reason instanceof Reason.OfOrder || reason instanceof Reason.OfDevelopment);
     }
 
     private static Optional<Opening.Wait> ofHolds(List<Opening.Wait> waits) {
@@ -44,7 +70,7 @@ final class LeadingReason {
         if (Holds.byItself(reason)) {
             return 1;
         }
-        return reason instanceof Reason.OfOrder || reason instanceof Reason.OfDevelopment ? 2 : 3;
+        return isTurn(reason) ? 2 : 3;
     }
 
     /** Only what holds by itself is compared by its end; turns stand as they were asked. */

@@ -1,8 +1,8 @@
 package org.ripewood.readiness;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.season.Outlook;

@@ -117,10 +117,7 @@ final class ReadinessCounts {
                         .filter(
                                 day ->
                                         day.careNow().stream()
-                                                .anyMatch(
-                                                        one ->
-                                                                one.technique()
-                                                                        .equals(technique)))
+                                                .anyMatch(one -> one.technique().equals(technique)))
                         .map(day -> new Care.OfTree(day.tree().id(), day.tree().label()))
                         .sorted(Comparator.comparing(Care.OfTree::label))
                         .toList();

@@ -46,8 +46,7 @@ final class ReadinessFilter {
         var student = asked.student();
         if (student != null
                 && roster.students().stream().map(Person::id).noneMatch(student::equals)) {
-            faults.add(
-                    new Fault("student", "expected a student of this course, found " + student));
+            faults.add(new Fault("student", "expected a student of this course, found " + student));
         }
         if (!faults.isEmpty()) {
             throw Refused.invalid(faults);

@@ -12,6 +12,7 @@ import org.ripewood.course.CourseContent;
 import org.ripewood.people.Courses;
 import org.ripewood.people.Person;
 import org.ripewood.people.Roster;
+import org.ripewood.photos.FrontPhotosUnchecked;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
@@ -23,8 +24,8 @@ import org.ripewood.trees.Tree;
 import org.ripewood.trees.TreesUnchecked;
 
 /**
- * Makes a course's readiness sheet, in a number of queries that does not depend on how many trees it
- * has; for those who run the course.
+ * Makes a course's readiness sheet, in a number of queries that does not depend on how many trees
+ * it has; for those who run the course.
  */
 @ApplicationScoped
 @Transactional
@@ -34,16 +35,19 @@ public class ReadinessMaker {
     private final TreesUnchecked trees;
     private final SubjectGatherer gatherer;
     private final CourseContent content;
+    private final FrontPhotosUnchecked photos;
 
     ReadinessMaker(
             Courses courses,
             TreesUnchecked trees,
             SubjectGatherer gatherer,
-            CourseContent content) {
+            CourseContent content,
+            FrontPhotosUnchecked photos) {
         this.courses = courses;
         this.trees = trees;
         this.gatherer = gatherer;
         this.content = content;
+        this.photos = photos;
     }
 
     /** A page of a course's sheet; 403 and 404 as for the course, 400 for an unknown code. */
@@ -78,11 +82,13 @@ public class ReadinessMaker {
         var styling = StylingHeld.ofRead(all, on);
         var filter = new ReadinessFilter(inForce, roster, asked, styling.by());
         var chosen =
-                all.stream()
-                        .filter(filter::shows)
-                        .sorted(ReadinessOrder.of(asked.sort()))
-                        .toList();
-        var rows = new RowMaker(new CellMaker(inForce, leading, filter.technique()), students);
+                all.stream().filter(filter::shows).sorted(ReadinessOrder.of(asked.sort())).toList();
+        var shown = page == null ? chosen : on(page, chosen);
+        var rows =
+                new RowMaker(
+                        new CellMaker(inForce, leading, filter.technique()),
+                        students,
+                        photos.of(shown.stream().map(tree -> tree.day().tree().id()).toList()));
         var told = new ReadinessCounts(inForce, all);
         return new ReadinessSheet(
                 roster.course().id(),
@@ -95,7 +101,7 @@ public class ReadinessMaker {
                 told.stages(),
                 told.species(),
                 told.care(),
-                paged(chosen, page, rows));
+                paged(shown.stream().map(rows::row).toList(), page, chosen.size()));
     }
 
     private static List<ReadinessSheet.Work> works(Content content) {
@@ -104,23 +110,19 @@ public class ReadinessMaker {
                 .toList();
     }
 
+    private static List<TreeRead> on(PageRequest page, List<TreeRead> chosen) {
+        return chosen.stream().skip((long) page.page() * page.size()).limit(page.size()).toList();
+    }
+
     private static Paged<ReadinessSheet.Row> paged(
-            List<TreeRead> chosen, @Nullable PageRequest page, RowMaker rows) {
-        if (page == null) {
-            var all = chosen.stream().map(rows::row).toList();
-            return new Paged<>(all, 0, Math.max(1, all.size()), all.size());
-        }
-        var shown =
-                chosen.stream()
-                        .skip((long) page.page() * page.size())
-                        .limit(page.size())
-                        .map(rows::row)
-                        .toList();
-        return Paged.of(shown, page, chosen.size());
+            List<ReadinessSheet.Row> shown, @Nullable PageRequest page, int total) {
+        return page == null
+                ? new Paged<>(shown, 0, Math.max(1, total), total)
+                : Paged.of(shown, page, total);
     }
 
     /** Makes rows of read trees. */
-    private record RowMaker(CellMaker cells, Map<Long, Person> students) {
+    private record RowMaker(CellMaker cells, Map<Long, Person> students, Map<Long, Long> photos) {
 
         ReadinessSheet.Row row(TreeRead read) {
             var day = read.day();
@@ -134,6 +136,7 @@ public class ReadinessMaker {
                     day.content().kindOf(tree.species()).common(),
                     tree.keeperId(),
                     keeper == null ? "" : keeper.name(),
+                    photos.get(tree.id()),
                     new ReadinessSheet.Stage(
                             stage.code(),
                             stage.title(),
@@ -146,7 +149,7 @@ public class ReadinessMaker {
                                     day.content().titleOf(styling.technique()),
                                     styling.verdict()),
                     read.freeOn(),
-                    cells.cells(day));
+                    cells.cells(read));
         }
     }
 }

@@ -59,6 +59,7 @@ public record ReadinessSheet(
     /**
      * A tree.
      *
+     * @param photoId a photo from its front, else any; null when there is none
      * @param stage its stage of training
      * @param next the next technique of styling on it; null when nothing of styling is left
      * @param freeOn when nothing of the tree's own is likely to hold that any more; null when that
@@ -71,6 +72,7 @@ public record ReadinessSheet(
             String species,
             long keeperId,
             String keeper,
+            @Nullable Long photoId,
             Stage stage,
             @Nullable Next next,
             @Nullable LocalDate freeOn,
@@ -135,8 +137,20 @@ public record ReadinessSheet(
 
         static Cell nothingLeft(String work, Verdict state) {
             return new Cell(
-                    work, state, Weight.NOTHING, null, null, null, null, null, null, "YES", 1, null,
-                    null, null);
+                    work,
+                    state,
+                    Weight.NOTHING,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    "YES",
+                    1,
+                    null,
+                    null,
+                    null);
         }
 
         /** Whether there is anything to read in it. */

@@ -34,10 +34,7 @@ record TreeRead(TreeOnDay day, @Nullable Standing styling, @Nullable LocalDate f
     }
 
     private static @Nullable LocalDate freeOn(TreeOnDay day, Standing styling) {
-        return day.openings()
-                .of(styling.technique())
-                .flatMap(LeadingReason::freeOn)
-                .orElse(null);
+        return day.openings().of(styling.technique()).flatMap(LeadingReason::freeOn).orElse(null);
     }
 
     private static List<Standing> allOfStyling(TreeOnDay day) {

@@ -100,6 +100,9 @@ public final class ReasonBrief {
         var text = content.text(criterion.fact()).brief();
         var value = evidence == null ? null : evidence.value();
         var bound = bound(reason.required());
+        if (value instanceof Value.Number number && bound != null && bound == 0) {
+            return new Brief(text.words(), Wording.number(number.amount()) + ", none allowed");
+        }
         if (value instanceof Value.Number number && bound != null) {
             if ("d".equals(text.unit()) && number.amount() >= WorkLedger.NEVER_DAYS) {
                 return new Brief(text.words() + ": never", null);
@@ -113,11 +116,12 @@ public final class ReasonBrief {
         return new Brief(said(criterion, text, value), null);
     }
 
-    private static String said(
-            Criterion criterion, FactText.Brief text, @Nullable Value value) {
+    private static String said(Criterion criterion, FactText.Brief text, @Nullable Value value) {
         if (value instanceof Value.Flag flag) {
             var said = flag.set() ? text.whenTrue() : text.whenFalse();
-            return said != null ? said : "%s: %s".formatted(text.words(), flag.set() ? "yes" : "no");
+            return said != null
+                    ? said
+                    : "%s: %s".formatted(text.words(), flag.set() ? "yes" : "no");
         }
         if (value instanceof Value.Word word) {
             return "none".equals(word.word())

@@ -237,10 +237,19 @@ class HostileInputTest {
             slips.put("trees/" + tree + "/checklist?on=" + on, "on");
             slips.put("trees/" + tree + "/aftercare?on=" + on, "on");
             slips.put("courses/" + course + "/board?on=" + on, "on");
+            slips.put("courses/" + course + "/readiness?on=" + on, "on");
             slips.put("courses/" + course + "/sessions?from=" + on, "from");
         }
         slips.put("courses/" + course + "/board?headline=LOUDEST", "headline");
         slips.put("courses/" + course + "/board?headline=%3Cscript%3E", "headline");
+        var readiness = "courses/" + course + "/readiness?";
+        for (var field : List.of("heldFrom", "reason", "stage", "species", "sort", "freeSoon")) {
+            slips.put(readiness + field + "=nonsense", field);
+            slips.put(readiness + field + "=%3Cscript%3E", field);
+        }
+        slips.put(readiness + "student=me", "student");
+        slips.put(readiness + "student=99999999", "student");
+        slips.put(readiness + "size=201", "size");
         var season = "sites/" + school.site().id() + "/season?";
         slips.put(season + "habit=PALM", "habit");
         for (var base : List.of("warm", "NaN", "1e3", "-6", "20.5", "5,5")) {

@@ -92,6 +92,7 @@ final class RoleTable {
             POST /api/v1/courses                              | 401 | 403 403 | 403 403 | 201
             GET  /api/v1/courses/{id}                         | 401 | 200 404 | 200 404 | 200
             GET  /api/v1/courses/{id}/board                   | 401 | 403 403 | 200 404 | 200
+            GET  /api/v1/courses/{id}/readiness               | 401 | 403 403 | 200 404 | 200
             GET  /api/v1/courses/{id}/lessons-next            | 401 | 403 403 | 200 404 | 200
             GET  /api/v1/people/{id}/lessons-next             | 401 | 200 404 | 200 404 | 200
             GET  /api/v1/courses/{id}/weeks                   | 401 | 403 403 | 200 404 | 200
@@ -250,6 +251,13 @@ final class RoleTable {
             GET  /decisions/{id}                              | 303 | 200 404 | 200 404 | 200
             GET  /courses/{id}                                | 303 | 403 403 | 200 404 | 200
             GET  /courses/{id}/board.csv                      | 303 | 403 403 | 200 404 | 200
+            GET  /courses/{id}/readiness.csv                  | 303 | 403 403 | 200 404 | 200
+            GET  /courses/{id}/readiness                      | 303 | 403 403 | 200 404 | 200
+            GET  /courses/{id}/readiness.pdf                  | 303 | 403 403 | 200 404 | 200
+            GET  /courses/{id}/next                           | 303 | 403 403 | 200 404 | 200
+            GET  /courses/{id}/again                          | 303 | 403 403 | 200 404 | 200
+            GET  /courses/{id}/people                         | 303 | 403 403 | 200 404 | 200
+            GET  /courses/{id}/sessions                       | 303 | 403 403 | 200 404 | 200
             GET  /courses/{id}/weeks                          | 303 | 403 403 | 200 404 | 200
             POST /courses/{id}/sessions                       | 303 | 403 403 | 303 404 | 303
             GET  /sessions/{id}                               | 303 | 200 404 | 200 404 | 200

@@ -71,6 +71,28 @@ class GoldenPapersTest {
     }
 
     @Test
+    void aReadinessSheetReadsAsItDid() throws IOException {
+        unchanged("readiness", ReadinessSample.html(3));
+    }
+
+    /** Sixteen trees stand on one sheet, and each further sheet says again what its columns are. */
+    @Test
+    void aReadinessSheetHoldsSixteenTreesAndRepeatsItsHead() throws IOException {
+        for (var size : PaperSize.values()) {
+            try (var pdf = Pdf.of(ReadinessSample.html(16), size)) {
+                assertThat(pdf.pages()).as(size.title()).hasSize(1);
+            }
+            try (var pdf = Pdf.of(ReadinessSample.html(40), size)) {
+                assertThat(pdf.pages())
+                        .as(size.title())
+                        .hasSize(3)
+                        .allSatisfy(page -> assertThat(page).contains("Refine", "Wounds"));
+                assertThat(pdf.pages().get(1)).contains("field elm 17", "field elm 32");
+            }
+        }
+    }
+
+    @Test
     void aPassportReadsAsItDid() throws IOException {
         unchanged("passport", PassportPages.Templates.passport(Samples.passport()).render());
     }
@@ -146,6 +168,7 @@ class GoldenPapersTest {
                 route(),
                 CardPages.Templates.card(Samples.card()).render(),
                 cards(),
+                ReadinessSample.html(2),
                 PassportPages.Templates.passport(Samples.passport()).render());
     }
 

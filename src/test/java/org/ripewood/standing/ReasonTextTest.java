@@ -102,6 +102,9 @@ class ReasonTextTest {
             var view = told.reasons().get(i);
             var context = "%s of %s, seed %d".formatted(reason, standing.technique(), SEED);
             assertThat(view.title()).as(context).isNotBlank();
+            assertThat(new ReasonBrief(content).of(reason).words().split(" "))
+                    .as(context)
+                    .hasSizeBetween(1, 5);
             assertThat(view.required()).as(context).isNotBlank();
             assertThat(view.why()).as(context).isNotBlank().endsWith(".");
             assertThat(view.sentence())

@@ -282,7 +282,7 @@ class FormsTest {
         var board = "/courses/" + group.course().id();
         var set =
                 teacher.send(
-                        board,
+                        board + "/sessions",
                         board + "/sessions",
                         Map.of(
                                 "heldOn", "2026-03-01",
@@ -309,7 +309,7 @@ class FormsTest {
         var board = "/courses/" + group.course().id();
         var answer =
                 teacher.send(
-                        board,
+                        board + "/sessions",
                         board + "/sessions",
                         Map.of(
                                 "heldOn", "2026-03-01",

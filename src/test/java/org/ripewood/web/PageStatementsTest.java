@@ -74,15 +74,20 @@ class PageStatementsTest {
         treeWithARecord();
         int pupilsHome = sent(pupil, "/home").size();
         int teachersHome = sent(teacher, "/home").size();
-        int boards = sent(teacher, board).size();
+        var readiness = board;
+        var next = board + "/next";
+        int sheets = sent(teacher, readiness).size();
+        int boards = sent(teacher, next).size();
         IntStream.range(0, 19).forEach(i -> treeWithARecord());
         school.join(school.newGroup(), group.instructor(), Role.INSTRUCTOR);
         assertThat(pupilsHome).isLessThanOrEqualTo(22);
         assertThat(teachersHome).isLessThanOrEqualTo(25);
         assertThat(boards).isLessThanOrEqualTo(23);
+        assertThat(sheets).isLessThanOrEqualTo(20);
         assertThat(sent(pupil, "/home")).hasSize(pupilsHome);
         assertThat(sent(teacher, "/home")).hasSize(teachersHome);
-        assertThat(sent(teacher, board)).hasSize(boards);
+        assertThat(sent(teacher, readiness)).hasSize(sheets);
+        assertThat(sent(teacher, next)).hasSize(boards);
     }
 
     @Test

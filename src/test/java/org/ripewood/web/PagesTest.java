@@ -103,7 +103,12 @@ class PagesTest {
                         "/agreement",
                         "/agreement?from=2020-01-01&unswayed=true",
                         "/courses/" + group.course().id(),
-                        "/courses/" + group.course().id() + "?headline=HELD",
+                        "/courses/" + group.course().id() + "?heldFrom=styling&sort=SOONEST",
+                        "/courses/" + group.course().id() + "/readiness",
+                        "/courses/" + group.course().id() + "/next?headline=HELD",
+                        "/courses/" + group.course().id() + "/again",
+                        "/courses/" + group.course().id() + "/people",
+                        "/courses/" + group.course().id() + "/sessions",
                         "/courses/" + group.course().id() + "/weeks",
                         "/courses/" + group.course().id() + "/weeks?weeks=104",
                         "/courses/" + group.course().id() + "/cards",
@@ -223,10 +228,48 @@ class PagesTest {
         assertThat(file.asString())
                 .startsWith("\"Tree\",\"Species\",\"Student\",")
                 .contains(tree.label());
-        var wrong = teacher.get(at + "?student=x&unseenWeeks=900");
+        var wrong = teacher.get(at + "/next?student=x&unseenWeeks=900");
         assertThat(wrong.statusCode()).isEqualTo(400);
         assertThat(wrong.asString()).contains("value=\"900\"", "expected a whole number");
         assertThat(teacher.get(at + "/board.csv?headline=NONE").statusCode()).isEqualTo(400);
+    }
+
+    /** What stood on a course's first page before is asked for where it stands now. */
+    @Test
+    void theOldQuestionsOfACoursesPageLeadToItsNextSteps() {
+        var teacher = Visitor.of(people, group.instructor());
+        var at = "/courses/" + group.course().id();
+        for (var query : List.of("headline=HELD", "fact=vigour_index", "unseenWeeks=4")) {
+            var answer = teacher.get(at + "?" + query);
+            assertThat(answer.statusCode()).as(query).isEqualTo(303);
+            assertThat(answer.header("Location")).endsWith(at + "/next?page=0&" + query);
+        }
+    }
+
+    @Test
+    void aReadinessSheetTellsHoldsAndItsFileHasAColumnForEachGroupOfWork() {
+        var teacher = Visitor.of(people, group.instructor());
+        var at = "/courses/" + group.course().id();
+        var page = teacher.get(at).asString();
+        assertThat(page)
+                .contains("Held from styling", "href=\"" + at + "?heldFrom=styling\"")
+                .contains("data-name=\"Wire\"", "/trees/" + tree.id() + "/techniques/");
+        var file = teacher.get(at + "/readiness.csv?species=ulmus_parvifolia");
+        assertThat(file.header("Content-Disposition"))
+                .isEqualTo(
+                        "attachment; filename=\"course-%d-readiness-2026-02-20.csv\""
+                                .formatted(group.course().id()));
+        assertThat(file.asString())
+                .startsWith("\"Tree\",\"Species\",\"Student\",\"Stage\",\"Next styling\"")
+                .contains("\"Wire\",\"Refine\",\"Show\"", tree.label(), "held: ");
+        var wrong = teacher.get(at + "?heldFrom=wirr&student=x");
+        assertThat(wrong.statusCode()).isEqualTo(400);
+        assertThat(wrong.asString()).contains("expected");
+        var unknown = teacher.get(at + "?heldFrom=wirr");
+        assertThat(unknown.statusCode()).isEqualTo(400);
+        assertThat(unknown.asString()).contains("wirr", "Maybe “wire”.");
+        assertThat(teacher.get(at + "/readiness.csv?stage=none").statusCode()).isEqualTo(400);
+        assertThat(teacher.get(at + "/readiness.pdf?size=a3").statusCode()).isEqualTo(400);
     }
 
     @Test
@@ -294,7 +337,7 @@ class PagesTest {
         var course = "/courses/" + group.course().id();
         assertThat(teacher.get(course + "?page=-1").statusCode()).isEqualTo(400);
         assertThat(teacher.get(course + "?page=first").statusCode()).isBetween(400, 404);
-        assertThat(teacher.get(course + "?headline=LOST").statusCode()).isBetween(400, 404);
+        assertThat(teacher.get(course + "/next?headline=LOST").statusCode()).isBetween(400, 404);
         assertThat(teacher.get("/trees/" + tree.id() + "/observations?fact=lost").statusCode())
                 .isBetween(200, 404);
     }

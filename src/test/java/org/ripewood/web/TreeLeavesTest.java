@@ -249,6 +249,9 @@ class TreeLeavesTest {
         pages.put(course, teacher);
         pages.put(course + "/cards", teacher);
         pages.put(course + "/board.csv", teacher);
+        pages.put(course + "/readiness", teacher);
+        pages.put(course + "/readiness.csv", teacher);
+        pages.put(course + "/next", teacher);
         pages.put("/sessions/" + session.id(), teacher);
         pages.put("/sessions/" + session.id() + "/plan", teacher);
         pages.put("/sessions/" + session.id() + "/day", teacher);

@@ -35,6 +35,9 @@ import org.ripewood.people.NewRun;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Inputs;
+import org.ripewood.readiness.ReadinessAsked;
+import org.ripewood.readiness.ReadinessMaker;
+import org.ripewood.readiness.ReadinessSheet;
 import org.ripewood.trees.TreeDays;
 
 /** CourseRows, who belongs to them, and how their trees stand. */
@@ -46,6 +49,7 @@ class CourseResource {
 
     private final Courses schoolCourses;
     private final BoardMaker boardMaker;
+    private final ReadinessMaker readinessMaker;
     private final LessonFinder lessonFinder;
     private final CurrentUser user;
     private final Inputs inputs;
@@ -55,6 +59,7 @@ class CourseResource {
     CourseResource(
             Courses schoolCourses,
             BoardMaker boardMaker,
+            ReadinessMaker readinessMaker,
             LessonFinder lessonFinder,
             CurrentUser user,
             Inputs inputs,
@@ -62,6 +67,7 @@ class CourseResource {
             TreeDays treeDays) {
         this.schoolCourses = schoolCourses;
         this.boardMaker = boardMaker;
+        this.readinessMaker = readinessMaker;
         this.lessonFinder = lessonFinder;
         this.user = user;
         this.inputs = inputs;
@@ -130,6 +136,42 @@ class CourseResource {
                         stage,
                         Asked.whole("withinWeeks", withinWeeks, BoardAsked.WITHIN_WEEKS),
                         Asked.whole("unseenWeeks", unseenWeeks, BoardAsked.UNSEEN_WEEKS)),
+                Asked.page(page, size));
+    }
+
+    @GET
+    @Path("courses/{id}/readiness")
+    @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(
+            summary = "What each tree of the course is held from, by what and until when",
+            description =
+                    "A row a tree, a cell for each group of work. The filters narrow the rows; all"
+                            + " counts are of the whole course.")
+    public ReadinessSheet readiness(
+            @PathParam("id") long id,
+            @QueryParam("on") @Nullable String on,
+            @QueryParam("heldFrom") @Nullable String heldFrom,
+            @QueryParam("reason") @Nullable String reason,
+            @QueryParam("freeSoon") @Nullable String freeSoon,
+            @QueryParam("student") @Nullable String student,
+            @QueryParam("stage") @Nullable String stage,
+            @QueryParam("species") @Nullable String species,
+            @QueryParam("sort") @Nullable String sort,
+            @QueryParam("page") @Nullable String page,
+            @QueryParam("size") @Nullable String size) {
+        var order = Asked.oneOf("sort", sort, ReadinessAsked.Sort.class);
+        return readinessMaker.make(
+                user.actor(),
+                id,
+                Asked.day("on", on, treeDays.ofCourse(id)),
+                new ReadinessAsked(
+                        heldFrom,
+                        reason,
+                        Asked.yes("freeSoon", freeSoon),
+                        Asked.id("student", student),
+                        stage,
+                        species,
+                        order == null ? ReadinessAsked.Sort.HELD : order),
                 Asked.page(page, size));
     }
 

@@ -12,8 +12,8 @@ import java.util.List;
  * @param phases one or more, at most the first two of them taught
  * @param minutes from start to end, open ones
  * @param taughtMinutes from its start for which an instructor is needed; 0 for none
- * @param barred starts at which a break for all, or the lesson, would fall into what must not pause, or
- *     would cut off too short a piece of work
+ * @param barred starts at which a break for all, or the lesson, would fall into what must not
+ *     pause, or would cut off too short a piece of work
  * @param tools what it holds
  * @param before the place of the instructor in the plan in force; -1 for none
  * @param startBefore the open minute it starts in the plan in force; -1 for none

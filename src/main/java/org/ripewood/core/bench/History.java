@@ -14,8 +14,8 @@ import org.ripewood.core.bench.Timetable.Slot;
  *
  * <p>A phase that runs, or ends just now, takes along what is done in one go with it: the cut after
  * an inspection, with whoever stands by, and what the student then does alone. That begins as the
- * one before ends, unless a tool, the instructor's hours or a break come in between.
- * An inspection without its cut is repeated.
+ * one before ends, unless a tool, the instructor's hours or a break come in between. An inspection
+ * without its cut is repeated.
  */
 final class History {
 
@@ -84,8 +84,7 @@ final class History {
         boolean taught = phase.kind().needsInstructor();
         int to = taught ? from + phase.minutes() : endAlone(from, phase.minutes());
         var by = taught ? last.instructor() : null;
-        boolean fits =
-                to <= day.hours().toMinute() && undisturbed(job.id(), phase, by, from, to);
+        boolean fits = to <= day.hours().toMinute() && undisturbed(job.id(), phase, by, from, to);
         if (fits) {
             begun.add(new Slot(job.id(), next, by, new Span(from, to)));
         }

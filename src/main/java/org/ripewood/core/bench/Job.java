@@ -91,12 +91,13 @@ public record Job(
 
     /**
      * How a piece of work usually runs, in steps of {@value #STEP_MINUTES} minutes: the student
-     * prepares alone for a third of their own time, the instructor comes, the student goes on alone.
+     * prepares alone for a third of their own time, the instructor comes, the student goes on
+     * alone.
      *
      * <p>Minutes are rounded up, and no part is shorter than {@value #LEAST_MINUTES}: a shorter
      * preparation is left to after the visit. An instructor's minutes below that are a look in
-     * passing, which has no place of its own ({@link #passingMinutes}), unless something is cut that
-     * does not grow back: then the visit is as long as that, its first {@value #STEP_MINUTES}
+     * passing, which has no place of its own ({@link #passingMinutes}), unless something is cut
+     * that does not grow back: then the visit is as long as that, its first {@value #STEP_MINUTES}
      * minutes the look before the cut. Source of the shares: common practice, no source.
      *
      * @param studentMinutes all the student's time at the tree, the instructor's included
@@ -135,8 +136,7 @@ public record Job(
 
     /** Minutes as they stand on a timetable: whole steps, and none below the least. */
     public static int onTheClock(int minutes) {
-        return Math.max(
-                LEAST_MINUTES, (minutes + STEP_MINUTES - 1) / STEP_MINUTES * STEP_MINUTES);
+        return Math.max(LEAST_MINUTES, (minutes + STEP_MINUTES - 1) / STEP_MINUTES * STEP_MINUTES);
     }
 
     /** What an instructor's minutes take on the timetable; 0 for a look in passing, or none. */

@@ -8,9 +8,9 @@ import java.util.Comparator;
  *
  * <p>But for the cost of coming back to a tree no cost falls when something ends later, so some
  * order leads to a plan that no plan with the same instructors beats by more than that; {@link
- * #asked} may name them. Source: Sprecher, Kolisch and Drexl
- * 1995, "Semi-active, active, and non-delay schedules for the resource-constrained project
- * scheduling problem", European Journal of Operational Research 80.
+ * #asked} may name them. Source: Sprecher, Kolisch and Drexl 1995, "Semi-active, active, and
+ * non-delay schedules for the resource-constrained project scheduling problem", European Journal of
+ * Operational Research 80.
  */
 final class SerialScheduler {
 

@@ -48,8 +48,8 @@ public record Timetable(
      * {@value #WAITING} for each open minute between a student's arrival and the end of their last
      * work, {@value #FINISH} for each open minute of the day until all is done, {@value #CHANGE}
      * for each phase that has another instructor than in the plan before, and {@value #RETURN} for
-     * each time a student comes back to a tree from another. Since work takes
-     * as long in every plan, less of the first is less waiting.
+     * each time a student comes back to a tree from another. Since work takes as long in every
+     * plan, less of the first is less waiting.
      *
      * @param jobs that are done
      * @param mostJobs that any plan could do

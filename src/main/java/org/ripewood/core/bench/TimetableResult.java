@@ -111,7 +111,8 @@ final class TimetableResult {
             done += plan.done(j) ? 1 : 0;
             already += model.history.firstOpenPhase(job) == job.phases().size() ? 1 : 0;
         }
-        long cost = (long) Worth.FINISH * whole.at(finish)
+        long cost =
+                (long) Worth.FINISH * whole.at(finish)
                         + (long) Worth.CHANGE * changes()
                         + (long) Worth.RETURN * returns(slots, studentsOfJobs());
         for (int minutes : inClass(slots).values()) {

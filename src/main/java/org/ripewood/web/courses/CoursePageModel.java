@@ -6,19 +6,16 @@ import java.util.Map;
 import org.ripewood.boards.Board;
 import org.ripewood.boards.BoardAsked;
 import org.ripewood.course.Content;
-import org.ripewood.course.Lesson;
 import org.ripewood.course.Species;
 import org.ripewood.people.Course;
 import org.ripewood.people.Person;
-import org.ripewood.sessions.Session;
 import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.SpeciesNames;
 
 /**
- * What the page of a course shows.
+ * What the pages of a course show that tell of its board.
  *
  * @param filter the filter as typed
- * @param typed the form of a new session
  */
 record CoursePageModel(
         Course course,
@@ -26,10 +23,8 @@ record CoursePageModel(
         BoardAsked asked,
         FormState filter,
         Content content,
-        List<Session> sessions,
         List<Person> instructors,
-        List<Person> students,
-        FormState typed) {
+        List<Person> students) {
 
     public Map<String, String> speciesNames() {
         return SpeciesNames.of(content);
@@ -37,10 +32,6 @@ record CoursePageModel(
 
     public Collection<Species> species() {
         return content.species().values();
-    }
-
-    public Collection<Lesson> lessons() {
-        return content.lessons().values();
     }
 
     public String stageTitle(String code) {
@@ -53,7 +44,7 @@ record CoursePageModel(
 
     /** The board's address on another page of the same filter. */
     public String question(int page) {
-        return "/courses/%d?page=%d%s#board"
+        return "/courses/%d/next?page=%d%s"
                 .formatted(course.id(), page, filter.query(BoardFilter.FIELDS));
     }
 

@@ -3,60 +3,54 @@ package org.ripewood.web.courses;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
-import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
-import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Context;
-import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
-import org.ripewood.boards.BoardMaker;
-import org.ripewood.course.CourseContent;
+import java.util.List;
 import org.ripewood.people.Courses;
 import org.ripewood.people.Person;
 import org.ripewood.platform.CsvText;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Inputs;
-import org.ripewood.sessions.NewSession;
-import org.ripewood.sessions.Sessions;
+import org.ripewood.readiness.ReadinessMaker;
+import org.ripewood.readiness.ReadinessQuery;
 import org.ripewood.trees.TreeDays;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.FormState;
 
-/** A course's board: every tree at a glance, what holds them, who needs a look, the class dates. */
+/** A course's first page: which trees are held from what, by what, until when. */
 @Path("/courses/{id: \\d{1,18}}")
 @RolesAllowed({Role.INSTRUCTOR_NAME, Role.REGISTRAR_NAME})
 class CoursePages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance course(CoursePageModel sheet);
+        static native TemplateInstance course(ReadinessPageModel page);
     }
+
+    /** What only the page of next steps asks for, and stood here before. */
+    private static final List<String> OF_NEXT_STEPS =
+            List.of("headline", "fact", "withinWeeks", "unseenWeeks");
 
     private final CurrentUser user;
     private final Courses schoolCourses;
-    private final Sessions sessions;
-    private final BoardMaker boardMaker;
-    private final CourseContent content;
+    private final ReadinessMaker maker;
     private final Inputs inputs;
     private final TreeDays treeDays;
 
     CoursePages(
             CurrentUser user,
             Courses schoolCourses,
-            Sessions sessions,
-            BoardMaker boardMaker,
-            CourseContent content,
+            ReadinessMaker maker,
             Inputs inputs,
             TreeDays treeDays) {
         this.user = user;
         this.schoolCourses = schoolCourses;
-        this.sessions = sessions;
-        this.boardMaker = boardMaker;
-        this.content = content;
+        this.maker = maker;
         this.inputs = inputs;
         this.treeDays = treeDays;
     }
@@ -64,73 +58,52 @@ class CoursePages {
     @GET
     public Response course(long id, @Context UriInfo uri) {
         var asked = uri.getQueryParameters();
-        var fresh = FormState.fresh("session");
+        if (OF_NEXT_STEPS.stream().anyMatch(asked::containsKey)) {
+            return toNextSteps(id, asked);
+        }
         return Answer.orAgain(
-                () -> page(id, inputs.read(asked, BoardFilter.class), filter(asked), fresh),
+                () -> page(id, inputs.read(asked, ReadinessQuery.class), form(asked)),
                 problem ->
                         page(
                                 id,
-                                BoardFilter.ALL,
-                                FormState.refused("board", asked, problem),
-                                fresh));
+                                ReadinessQuery.ALL,
+                                FormState.refused("readiness", asked, problem)));
+    }
+
+    private static Response toNextSteps(long id, MultivaluedMap<String, String> asked) {
+        var query = FormState.of("board", asked).query(BoardFilter.FIELDS);
+        return Answer.seeOther("/courses/%d/next?page=0%s".formatted(id, query));
     }
 
     @GET
-    @Path("board.csv")
+    @Path("readiness.csv")
     public Response file(long id, @Context UriInfo uri) {
-        var filter = inputs.read(uri.getQueryParameters(), BoardFilter.class);
-        var board = boardMaker.whole(user.actor(), id, treeDays.ofCourse(id), filter.asked());
-        return Response.ok(BoardFile.of(board))
+        var form = inputs.read(uri.getQueryParameters(), ReadinessQuery.class);
+        var sheet = maker.whole(user.actor(), id, treeDays.ofCourse(id), form.asked());
+        return Response.ok(ReadinessFile.of(sheet))
                 .type(CsvText.MEDIA_TYPE)
                 .header("Cache-Control", "no-store")
                 .header(
                         "Content-Disposition",
-                        CsvText.attachment("course-%d-board-%s.csv".formatted(id, board.on())))
+                        CsvText.attachment("course-%d-readiness-%s.csv".formatted(id, sheet.on())))
                 .build();
     }
 
-    @POST
-    @Path("sessions")
-    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    public Response setSession(long id, MultivaluedMap<String, String> form) {
-        // the path says which course
-        form.putSingle("courseId", Long.toString(id));
-        return Answer.to(
-                () -> {
-                    var set = sessions.set(user.actor(), inputs.read(form, NewSession.class));
-                    return "/sessions/" + set.id();
-                },
-                problem ->
-                        page(
-                                id,
-                                BoardFilter.ALL,
-                                FormState.fresh("board"),
-                                FormState.refused("session", form, problem)));
+    private static FormState form(MultivaluedMap<String, String> asked) {
+        return FormState.of("readiness", asked);
     }
 
-    private static FormState filter(MultivaluedMap<String, String> asked) {
-        return FormState.of("board", asked);
-    }
-
-    private TemplateInstance page(long id, BoardFilter filter, FormState asked, FormState typed) {
-        var actor = user.actor();
-        var roster = schoolCourses.roster(actor, id);
-        var board =
-                boardMaker.make(
-                        roster,
-                        treeDays.ofKeepers(roster.students().stream().map(Person::id).toList()),
-                        filter.asked(),
-                        filter.rows());
+    private TemplateInstance page(long id, ReadinessQuery form, FormState typed) {
+        var roster = schoolCourses.roster(user.actor(), id);
+        var day = treeDays.ofKeepers(roster.students().stream().map(Person::id).toList());
+        var sheet = maker.make(roster, day, form.asked(), form.rows());
         return Templates.course(
-                new CoursePageModel(
+                new ReadinessPageModel(
                         roster.course(),
-                        board,
-                        filter.asked(),
-                        asked,
-                        content.inForce(),
-                        sessions.of(actor, roster, board.on()),
                         roster.instructors(),
                         roster.students(),
+                        sheet,
+                        form.asked(),
                         typed));
     }
 }

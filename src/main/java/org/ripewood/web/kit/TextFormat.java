@@ -21,6 +21,7 @@ import org.ripewood.core.progress.Verdict;
 import org.ripewood.core.progress.WorkLedger;
 import org.ripewood.course.Technique;
 import org.ripewood.platform.problems.Fault;
+import org.ripewood.readiness.ReadinessSheet;
 import org.ripewood.records.Observation;
 import org.ripewood.records.Wound;
 import org.ripewood.standing.ReasonView;
@@ -163,6 +164,10 @@ public final class TextFormat {
 
     static Ring ring(ReasonView reason) {
         return Ring.of(reason.truth(), reason.howFar());
+    }
+
+    static Ring ring(ReadinessSheet.Cell cell) {
+        return Ring.of(cell.truth(), cell.howFar());
     }
 
     static Ring ring(TechniqueStanding standing) {

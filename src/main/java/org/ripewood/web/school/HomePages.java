@@ -30,6 +30,7 @@ import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
+import org.ripewood.readiness.StylingHeld;
 import org.ripewood.sessions.ClassAttended;
 import org.ripewood.sessions.Rolls;
 import org.ripewood.sessions.Session;
@@ -48,7 +49,10 @@ class HomePages {
      * A course, with its counts for those who teach it, and whether its page opens to the reader.
      */
     record CourseLine(
-            Course course, @Nullable Map<Board.Headline, Integer> headlines, boolean opens) {
+            Course course,
+            @Nullable Map<Board.Headline, Integer> headlines,
+            @Nullable StylingHeld styling,
+            boolean opens) {
 
         public List<HeadlineCount> counts() {
             return headlines == null ? List.of() : HeadlineCount.of(headlines);
@@ -127,7 +131,7 @@ class HomePages {
                                 teaches,
                                 actor.is(Role.REGISTRAR),
                                 teaches ? signOffsWaiting.forInstructor(actor, FIRST) : null,
-                                lines(actor, courses, taught, seen.headlines()),
+                                lines(actor, courses, taught, seen),
                                 past,
                                 ahead(actor, courses),
                                 aftercare.of(
@@ -152,18 +156,17 @@ class HomePages {
 
     /** Counted are the courses the person teaches; a registrar opens the others from here. */
     private static List<CourseLine> lines(
-            Actor actor,
-            List<Course> courses,
-            Set<Long> taught,
-            Map<Long, Map<Board.Headline, Integer>> headlines) {
+            Actor actor, List<Course> courses, Set<Long> taught, HomeTrees.Seen seen) {
         return courses.stream()
                 .map(
                         course ->
                                 new CourseLine(
                                         course,
                                         taught.contains(course.id())
-                                                ? headlines.getOrDefault(course.id(), Map.of())
+                                                ? seen.headlines()
+                                                        .getOrDefault(course.id(), Map.of())
                                                 : null,
+                                        seen.styling().get(course.id()),
                                         actor.is(Role.REGISTRAR) || taught.contains(course.id())))
                 .toList();
     }

@@ -244,7 +244,8 @@ final class CpSat {
                 var between = starts.get(name(other.id(), k));
                 var before = model.newBoolVar("before");
                 model.addLessThan(between, since).onlyEnforceIf(new Literal[] {before, back.not()});
-                model.addGreaterThan(between, at).onlyEnforceIf(new Literal[] {before.not(), back.not()});
+                model.addGreaterThan(between, at)
+                        .onlyEnforceIf(new Literal[] {before.not(), back.not()});
             }
         }
         return back;

@@ -281,8 +281,11 @@ class ListTimetablerTest {
                 .hasMessageContaining("elm");
     }
 
-    /** By hand: steps of 5 minutes; a third of the student's own time first, unless that is less than 10;
-     * 5 minutes of inspection before a cut; an instructor's 5 minutes are a look in passing. */
+    /**
+     * By hand: steps of 5 minutes; a third of the student's own time first, unless that is less
+     * than 10; 5 minutes of inspection before a cut; an instructor's 5 minutes are a look in
+     * passing.
+     */
     @ParameterizedTest
     @CsvSource({
         "60, 15, false, 'ALONE 15, HANDS_ON 15, ALONE 30'",

@@ -216,8 +216,7 @@ class TimetablerLawsTest {
         for (long seed = 0; seed < CASES; seed++) {
             var day = day(seed);
             var hours = new Span(day.hours().fromMinute(), day.hours().toMinute() + 60);
-            var better =
-                    with(day, hours, day.instructors());
+            var better = with(day, hours, day.instructors());
             for (var timetabler : BOTH) {
                 assertNoFewer(better, timetabler.plan(day, Timetabler.NEVER), "seed " + seed);
             }
