@@ -101,6 +101,24 @@ class PhotoPagesTest {
                 .contains("<option value=\"%d\" selected>".formatted(middle.id()));
     }
 
+    /** Leaves beside bare twigs tell nothing of growth. */
+    @Test
+    void ofSeveralYearsTwoOfTheSameSeasonStandSideBySide() {
+        var summer = front(TODAY.minusDays(900));
+        var first = front(TODAY.minusDays(740));
+        front(TODAY.minusDays(380));
+        var latest = front(TODAY.minusDays(5));
+        var html = pupil.get(page).asString();
+        assertThat(html)
+                .contains(whole(first), whole(latest))
+                .doesNotContain(whole(summer))
+                .contains("735 days lie between them; the season is the same.");
+        assertThat(html.indexOf(whole(first))).isLessThan(html.indexOf(whole(latest)));
+        assertThat(pupil.get(page + "?before=" + summer.id()).asString())
+                .contains(whole(summer), whole(latest))
+                .contains("895 days lie between them.");
+    }
+
     @Test
     void aFormerKeepersNameAndWordsAreOnNoPage() {
         var wound = school.wound(group.instructor(), tree, "left", 20);
