@@ -74,6 +74,7 @@ class HouseRulesTest {
                     "boards",
                     "routes",
                     "photos",
+                    "life",
                     "classday",
                     "archive",
                     "lists");
@@ -96,6 +97,7 @@ class HouseRulesTest {
                     "account",
                     "courses",
                     "judgements",
+                    "life",
                     "photos",
                     "school",
                     "sites",
@@ -152,6 +154,8 @@ class HouseRulesTest {
         PLAN.put("routes", with(TREE_ROOMS, "steps", "standing", "boards"));
         // A photo may be evidence for a step, so it stands above the steps.
         PLAN.put("photos", with(TREE_ROOMS, "steps"));
+        // A life is told from record, steps and photos, and what is ahead by the route.
+        PLAN.put("life", with(TREE_ROOMS, "steps", "standing", "photos", "routes"));
         // What trees could do meets who comes and what is in stock: above all three.
         PLAN.put("classday", with(TREE_ROOMS, "materials", "sessions", "boards"));
         // A list's rows are entered through the rooms they are of.

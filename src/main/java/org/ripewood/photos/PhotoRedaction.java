@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.problems.Refused;
+import org.ripewood.trees.ReachedTree;
 import org.ripewood.trees.Trees;
 
 /**
@@ -31,6 +32,11 @@ class PhotoRedaction {
 
     Photo over(Actor actor, PhotoEntity row) {
         return over(trees.hiddenKeepers(actor, row.treeId), row);
+    }
+
+    /** A photo of a tree that was just reached. */
+    static Photo over(ReachedTree reached, PhotoEntity row) {
+        return over(reached.hidden(), row);
     }
 
     private static Photo over(Set<Long> hidden, PhotoEntity row) {

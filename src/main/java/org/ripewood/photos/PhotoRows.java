@@ -30,6 +30,12 @@ class PhotoRows implements PanacheRepositoryBase<PhotoEntity, Long> {
         return list(OF_TREE + LATEST_FIRST, treeId);
     }
 
+    Optional<PhotoEntity> latestFront(long treeId) {
+        return find(OF_TREE + " and seenFrom = ?2" + LATEST_FIRST, treeId, Viewpoint.FRONT)
+                .page(Page.ofSize(1))
+                .firstResultOptional();
+    }
+
     List<PhotoEntity> removedOfTree(long treeId) {
         return list("treeId = ?1 and removedAt is not null order by removedAt desc", treeId);
     }

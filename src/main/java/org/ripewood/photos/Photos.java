@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.NoSuchFileException;
 import java.util.List;
+import java.util.Optional;
 import org.jboss.logging.Logger;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
@@ -15,6 +16,7 @@ import org.ripewood.platform.meters.Meter;
 import org.ripewood.platform.meters.Meters;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.steps.Steps;
+import org.ripewood.trees.ReachedTree;
 import org.ripewood.trees.Trees;
 
 /**
@@ -118,6 +120,18 @@ public class Photos {
     public List<Photo> ofTree(Actor actor, long treeId) {
         reach.tree(actor, treeId);
         return veil.over(actor, treeId, rows.ofTree(treeId));
+    }
+
+    /** The latest photo of a tree that was just reached, taken from its marked front. */
+    public Optional<Photo> front(ReachedTree reached) {
+        return rows.latestFront(reached.tree().id()).map(row -> PhotoRedaction.over(reached, row));
+    }
+
+    /** All photos of a tree that was just reached, those taken last first. */
+    public List<Photo> of(ReachedTree reached) {
+        return rows.ofTree(reached.tree().id()).stream()
+                .map(row -> PhotoRedaction.over(reached, row))
+                .toList();
     }
 
     /** Marks of the photos of a tree that were taken away, latest first. */

@@ -38,7 +38,13 @@ public class RouteMaker {
      *     own
      */
     public RouteView make(Actor actor, long treeId, @Nullable String goal, LocalDate on) {
-        var tree = QuarkusTransaction.requiringNew().call(() -> gatherer.one(actor, treeId, on));
+        return of(
+                QuarkusTransaction.requiringNew().call(() -> gatherer.one(actor, treeId, on)),
+                goal);
+    }
+
+    /** The same of a tree that was just looked at, from that day on; reads nothing more. */
+    public RouteView of(TreeOnDay tree, @Nullable String goal) {
         var content = tree.content();
         var stage = goal == null ? next(tree) : stage(content, goal);
         var route =
@@ -46,10 +52,10 @@ public class RouteMaker {
                         content.rulebook(),
                         RouteRulesOfContent.of(content),
                         tree.subject(),
-                        on,
+                        tree.on(),
                         stage.order(),
                         Route.USUAL_DRAWS,
-                        seed(treeId, content));
+                        seed(tree.tree().id(), content));
         return new RouteText(tree).tell(route, stage);
     }
 

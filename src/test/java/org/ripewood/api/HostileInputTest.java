@@ -230,6 +230,9 @@ class HostileInputTest {
         slips.put("trees/" + tree + "/observations?page=x", "page");
         slips.put("trees/" + tree + "/steps?size=x", "size");
         slips.put("trees/" + tree + "/photos?page=x", "page");
+        for (var until : List.of("x", "1066", "9999", "2026.5", "99999999999", "%3Cb%3E")) {
+            slips.put("trees/" + tree + "/life?until=" + until, "until");
+        }
         for (var on :
                 List.of("2026-02-30", "99999-01-01", "+99999-01-01", "tomorrow", "%20", "NaN")) {
             slips.put("trees/" + tree + "/standing?on=" + on, "on");

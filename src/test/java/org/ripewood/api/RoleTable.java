@@ -22,6 +22,8 @@ final class RoleTable {
             POST /api/v1/trees/{id}/leave                     | 401 | 200 404 | 200 404 | 200
             GET  /api/v1/trees/{id}/departures                | 401 | 200 404 | 200 404 | 200
             GET  /api/v1/trees/{id}/earlier-words             | 401 | 200 404 | 200 404 | 200
+            GET  /api/v1/trees/{id}/life                      | 401 | 200 404 | 200 404 | 200
+            GET  /trees/{id}/life                             | 303 | 200 404 | 200 404 | 200
             GET  /trees/{id}/papers                           | 303 | 200 404 | 200 404 | 200
             GET  /trees/{id}/record                           | 303 | 200 404 | 200 404 | 200
             GET  /trees/{id}/techniques                       | 303 | 200 404 | 200 404 | 200

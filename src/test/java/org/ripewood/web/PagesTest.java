@@ -75,6 +75,8 @@ class PagesTest {
                         "/trees/new",
                         at,
                         at + "/record",
+                        at + "/life",
+                        at + "/life?until=2024",
                         at + "/techniques",
                         at + "/papers",
                         at + "/aftercare",
@@ -334,6 +336,11 @@ class PagesTest {
         assertThat(teacher.get(route + "/print?goal=lost").statusCode()).isEqualTo(400);
         assertThat(teacher.get(route + ".pdf?goal=lost").statusCode()).isEqualTo(400);
         assertThat(teacher.get(route + ".pdf?size=a3").statusCode()).isEqualTo(400);
+        for (var until : List.of("3000", "-1", "x", "1e3", "99999999999")) {
+            assertThat(teacher.get("/trees/" + tree.id() + "/life?until=" + until).statusCode())
+                    .as(until)
+                    .isEqualTo(400);
+        }
         var course = "/courses/" + group.course().id();
         assertThat(teacher.get(course + "?page=-1").statusCode()).isEqualTo(400);
         assertThat(teacher.get(course + "?page=first").statusCode()).isBetween(400, 404);

@@ -1,0 +1,3 @@
+/** Pages of a tree's life. */
+@org.jspecify.annotations.NullMarked
+package org.ripewood.web.life;
