@@ -31,6 +31,16 @@ public final class TrunkPicture {
         return new TrunkPicture(drawing, sheet).draw();
     }
 
+    /** The same from the front alone, where there is little room: no signs are explained. */
+    public static Picture front(TrunkDrawing drawing, Sheet sheet) {
+        return new TrunkPicture(drawing, sheet).drawFront();
+    }
+
+    private Picture drawFront() {
+        double end = new FrontView(drawing, pen, pen.sheet().widthPx(), 24, 310).draw();
+        return pen.finish(end + 8, title(), description(), table());
+    }
+
     private Picture draw() {
         boolean narrow = pen.sheet().narrow();
         double front = narrow ? pen.sheet().widthPx() : pen.sheet().widthPx() * 0.56;

@@ -73,6 +73,22 @@ class TrunkPictureTest {
         Golden.assertUnchanged("trunk-paper", TrunkPicture.of(maple(), Sheet.PAPER));
     }
 
+    /** Smaller by the view from above, with the same words. */
+    @Test
+    void fromTheFrontAloneItIsNoTallerThanItNeeds() throws IOException {
+        var front = TrunkPicture.front(maple(), Sheet.PHONE);
+        Golden.assertUnchanged("trunk-front", front);
+        Svg.assertSound(front);
+        assertThat(height(front)).isLessThan(height(TrunkPicture.of(maple(), Sheet.PHONE)) - 200);
+        assertThat(Svg.texts(front)).doesNotContain("from above", "open wound");
+        assertThat(front.description())
+                .isEqualTo(TrunkPicture.of(maple(), Sheet.PHONE).description());
+    }
+
+    private static double height(Picture picture) {
+        return Double.parseDouble(Svg.parsed(picture).getDocumentElement().getAttribute("height"));
+    }
+
     @Test
     void aTrunkNobodyMeasuredLooksAsItDid() throws IOException {
         var empty =

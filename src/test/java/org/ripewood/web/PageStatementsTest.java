@@ -55,7 +55,11 @@ class PageStatementsTest {
         for (var who : List.of(group.instructor(), group.student())) {
             var visitor = Visitor.of(people, who);
             var at = "/trees/" + tree.id();
-            assertThat(sent(visitor, at)).hasSizeLessThanOrEqualTo(16);
+            assertThat(sent(visitor, at)).hasSizeLessThanOrEqualTo(15);
+            assertThat(sent(visitor, at + "/techniques")).hasSizeLessThanOrEqualTo(14);
+            assertThat(sent(visitor, at + "/record")).hasSizeLessThanOrEqualTo(15);
+            assertThat(sent(visitor, at + "/papers")).hasSizeLessThanOrEqualTo(10);
+            assertThat(sent(visitor, at + "/photos")).hasSizeLessThanOrEqualTo(26);
             assertThat(sent(visitor, at + "/checklist")).hasSizeLessThanOrEqualTo(16);
             assertThat(sent(visitor, at + "/passport")).hasSizeLessThanOrEqualTo(16);
             assertThat(sent(visitor, at + "/route")).hasSizeLessThanOrEqualTo(18);
@@ -63,6 +67,23 @@ class PageStatementsTest {
                     .filteredOn(sql -> sql.contains("from observation "))
                     .hasSize(1);
         }
+    }
+
+    /** However long a life is. */
+    @Test
+    void aTreesLifeSendsAsManyStatementsForManyEntriesAsForFew() {
+        var tree = treeWithARecord();
+        var visitor = Visitor.of(people, group.student());
+        var at = "/trees/" + tree.id() + "/life";
+        int few = sent(visitor, at).size();
+        assertThat(few).isLessThanOrEqualTo(18);
+        for (int i = 1; i <= 20; i++) {
+            var day = School.TODAY.minusDays(40L * i);
+            school.see(group.instructor(), tree, "trunk_base_mm", "" + (60 - i), day);
+            school.wound(group.instructor(), tree, "cut " + i, 8 + i, day);
+        }
+        assertThat(sent(visitor, at)).hasSize(few);
+        assertThat(sent(visitor, "/api/v1" + at)).hasSizeLessThanOrEqualTo(few);
     }
 
     /** First with one tree and one course, then with twenty trees and a second course. */

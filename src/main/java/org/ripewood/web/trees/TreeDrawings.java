@@ -47,14 +47,23 @@ final class TreeDrawings {
 
     static Picture trunk(
             Tree tree, Trunk trunk, List<Wound> wounds, List<Branch> branches, Sheet sheet) {
-        return TrunkPicture.of(
-                new TrunkDrawing(
-                        tree.label(),
-                        trunk.profile(),
-                        trunk.heightMm(),
-                        wounds.stream().map(TreeDrawings::place).toList(),
-                        branches.stream().map(TreeDrawings::place).toList()),
-                sheet);
+        return TrunkPicture.of(drawing(tree, trunk, wounds, branches), sheet);
+    }
+
+    /** From the front alone. */
+    static Picture front(
+            Tree tree, Trunk trunk, List<Wound> wounds, List<Branch> branches, Sheet sheet) {
+        return TrunkPicture.front(drawing(tree, trunk, wounds, branches), sheet);
+    }
+
+    private static TrunkDrawing drawing(
+            Tree tree, Trunk trunk, List<Wound> wounds, List<Branch> branches) {
+        return new TrunkDrawing(
+                tree.label(),
+                trunk.profile(),
+                trunk.heightMm(),
+                wounds.stream().map(TreeDrawings::place).toList(),
+                branches.stream().map(TreeDrawings::place).toList());
     }
 
     private static WoundPlace place(Wound wound) {

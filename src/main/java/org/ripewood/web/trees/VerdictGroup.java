@@ -17,28 +17,28 @@ record VerdictGroup(
                         of(
                                 standing,
                                 Verdict.READY,
-                                "May go on",
+                                "Ready",
                                 "Everything asked for is met and the season is open."),
                         of(
                                 standing,
                                 Verdict.MEASURE,
-                                "Measure first",
+                                "To measure",
                                 "Nothing known speaks against it, but something has to be looked"
                                         + " at."),
                         of(
                                 standing,
                                 Verdict.LESSON,
-                                "Wants a lesson first",
+                                "To learn first",
                                 "The tree is ready; the student has not shown the skill yet."),
                         of(
                                 standing,
                                 Verdict.SEASON,
-                                "Waits for the season",
+                                "Out of season",
                                 "The tree is ready; the growth stage is not the right one."),
                         of(
                                 standing,
                                 Verdict.HELD,
-                                "Held back",
+                                "Held",
                                 "Something measured is not far enough yet."),
                         of(standing, Verdict.DONE, "Done", "Signed off and not due again yet."),
                         of(

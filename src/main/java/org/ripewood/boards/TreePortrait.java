@@ -1,0 +1,37 @@
+package org.ripewood.boards;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.standing.ReasonView;
+import org.ripewood.standing.TechniqueStanding;
+
+/**
+ * What is read first about a tree: where styling stands, and what comes next.
+ *
+ * @param sentence the judgement, one sentence
+ * @param styling the styling step that waits and comes next; null when none waits
+ * @param holds the reasons that keep it from going on, what holds by itself first; at most {@link
+ *     #MOST_HOLDS}
+ * @param moreHolds how many reasons besides
+ * @param next a ready step nobody was given yet, the most useful; null when there is none
+ * @param moreReady how many ready steps besides
+ * @param waitingForNext how many techniques wait for {@code next}
+ * @param lookAt what to look at next; null when nothing is to be measured
+ */
+public record TreePortrait(
+        String sentence,
+        @Nullable TechniqueStanding styling,
+        List<ReasonView> holds,
+        int moreHolds,
+        @Nullable TechniqueStanding next,
+        int moreReady,
+        int waitingForNext,
+        Checklist.@Nullable Measure lookAt) {
+
+    /** More than these are not taken in at one look. */
+    public static final int MOST_HOLDS = 3;
+
+    public TreePortrait {
+        holds = List.copyOf(holds);
+    }
+}
