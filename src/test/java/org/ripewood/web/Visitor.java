@@ -165,6 +165,11 @@ public final class Visitor {
                 .post(path);
     }
 
+    /** A cookie that came from elsewhere. */
+    void give(String name, String value) {
+        cookies.put(name, value);
+    }
+
     private Response keep(Response answer) {
         cookies.putAll(answer.cookies());
         return answer;
