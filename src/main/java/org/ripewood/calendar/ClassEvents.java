@@ -2,8 +2,12 @@ package org.ripewood.calendar;
 
 import biweekly.component.VEvent;
 import biweekly.property.Status;
+import java.time.format.DateTimeFormatter;
 import java.util.Date;
 import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.sessions.Session;
 
 /**
  * Class dates as events, in UTC: the zone in which they were set is the school's, and a moment
@@ -12,6 +16,9 @@ import java.util.List;
  * <p>Nothing is said of anybody but the owner: no names, and of other trees only how many.
  */
 final class ClassEvents {
+
+    private static final DateTimeFormatter DAY =
+            DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.UK);
 
     private ClassEvents() {}
 
@@ -30,10 +37,18 @@ final class ClassEvents {
         event.setDateEnd(Date.from(date.ends()));
         event.setSummary(summary(date));
         event.setLocation(session.place());
-        event.setDescription(description(date));
+        event.setDescription(description(date) + moved(date.attendance().session().moved()));
         event.setUrl(dates.site() + "/sessions/" + session.id());
         event.setStatus(date.calledOff() ? Status.cancelled() : Status.confirmed());
         return event;
+    }
+
+    /** What it was before; calendars show only what it is. */
+    private static String moved(Session.@Nullable Moved moved) {
+        return moved == null
+                ? ""
+                : " It was to be on %s, %s, %s."
+                        .formatted(DAY.format(moved.heldOn()), moved.startsAt(), moved.place());
     }
 
     private static String summary(Dates.ClassDate date) {
@@ -45,7 +60,7 @@ final class ClassEvents {
     private static String description(Dates.ClassDate date) {
         var attendance = date.attendance();
         if (!attendance.session().held()) {
-            return "Called off; the page of the session says why.";
+            return "Cancelled; the page of the session says why.";
         }
         if (attendance.teaches()) {
             return "You teach. Trees that come: %d.".formatted(attendance.trees());

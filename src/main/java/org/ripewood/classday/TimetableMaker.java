@@ -89,7 +89,7 @@ class TimetableMaker {
         var read = reader.read(actor, sessionId);
         var session = read.session();
         if (!session.held()) {
-            throw Refused.conflict("This class date has been called off.", null);
+            throw Refused.conflict("This session is cancelled.", null);
         }
         var before = inForce(sessionId);
         var faults = new ArrayList<Fault>();

@@ -55,6 +55,11 @@ class EnrolmentBook implements PanacheRepositoryBase<EnrolmentEntity, Long> {
                 .collect(Collectors.toMap(row -> (Long) row[0], row -> (LocalDate) row[1]));
     }
 
+    /** How many trees come. */
+    long countOf(long sessionId) {
+        return count("sessionId = ?1 and withdrawnAt is null", sessionId);
+    }
+
     /** With which a tree comes. */
     List<EnrolmentEntity> ofTree(long treeId) {
         return list("treeId = ?1 and withdrawnAt is null order by id", treeId);

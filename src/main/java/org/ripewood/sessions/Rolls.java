@@ -140,7 +140,7 @@ public class Rolls {
     private void requireOpen(SessionEntity session) {
         if (session.cancelledAt != null) {
             throw Refused.conflict(
-                    "The session is called off: " + session.cancelledBecause,
+                    "The session is cancelled: " + session.cancelledBecause,
                     "Maybe another session was meant.");
         }
         if (!isOpen(session)) {

@@ -5,6 +5,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** The class dates kept. */
 @ApplicationScoped
@@ -43,6 +44,19 @@ class SessionBook implements PanacheRepositoryBase<SessionEntity, Long> {
     /** Those with these ids, soonest first. */
     List<SessionEntity> byIds(Collection<Long> ids) {
         return ids.isEmpty() ? List.of() : list("id in ?1 order by heldOn, startsAt, id", ids);
+    }
+
+    /** Sessions of these days, of whatever course. */
+    List<SessionEntity> on(Collection<LocalDate> days) {
+        return days.isEmpty()
+                ? List.of()
+                : list("heldOn in ?1 order by heldOn, startsAt, id", days);
+    }
+
+    /** The latest session of a course that is not called off; null for none. */
+    @Nullable SessionEntity latest(long courseId) {
+        return find("courseId = ?1 and cancelledAt is null order by heldOn desc, id desc", courseId)
+                .firstResult();
     }
 
     /** Sessions of a day, of whatever course. */

@@ -1,7 +1,11 @@
 package org.ripewood.sessions;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -63,25 +67,51 @@ class SessionChecks {
         }
     }
 
+    /** The same of several that differ in their days; what is wrong with a day is told at it. */
+    void check(long courseId, NewSessions wanted) {
+        var faults = new ArrayList<Fault>();
+        for (int i = 0; i < wanted.days().size(); i++) {
+            var ofDay = new ArrayList<Fault>();
+            checkTimes(wanted.on(courseId, wanted.days().get(i)), ofDay);
+            for (var fault : ofDay) {
+                var day = "days[%d]".formatted(i);
+                faults.add(
+                        fault.field().equals("heldOn") ? new Fault(day, fault.message()) : fault);
+            }
+        }
+        checkLesson(wanted.lesson(), faults);
+        checkInstructors(wanted.on(courseId, wanted.days().get(0)), faults);
+        if (!faults.isEmpty()) {
+            throw Refused.invalid(faults.stream().distinct().toList());
+        }
+    }
+
     /** Refuses a session one of whose instructors stands elsewhere at that time. */
     void checkOverlap(NewSession session, List<SessionEntity> sameDay) {
-        for (var other : sameDay) {
+        var found = overlap(session, sameDay);
+        if (found != null) {
+            throw Refused.conflict(found, "Maybe choose another time or another instructor.");
+        }
+    }
+
+    /** Which instructor stands elsewhere at that time, in a sentence; null when nobody does. */
+    @Nullable String overlap(NewSession session, List<SessionEntity> others) {
+        for (var other : others) {
             var both = new ArrayList<>(session.instructorIds());
             both.retainAll(Set.copyOf(other.instructorIds));
             if (!both.isEmpty() && other.overlaps(session)) {
                 var names = people.names(both);
-                throw Refused.conflict(
-                        "%s already teaches session %d on %s from %s to %s in %s."
-                                .formatted(
-                                        names.getOrDefault(both.get(0), "Person " + both.get(0)),
-                                        other.id,
-                                        other.heldOn,
-                                        other.startsAt,
-                                        other.endsAt,
-                                        other.place),
-                        "Maybe choose another time or another instructor.");
+                return "%s already teaches session %d on %s from %s to %s in %s."
+                        .formatted(
+                                names.getOrDefault(both.get(0), "Person " + both.get(0)),
+                                other.id,
+                                other.heldOn,
+                                other.startsAt,
+                                other.endsAt,
+                                other.place);
             }
         }
+        return null;
     }
 
     void check(Actor actor, SessionEntity session, NewEnrolment enrolment) {
@@ -108,6 +138,46 @@ class SessionChecks {
         }
     }
 
+    /**
+     * Trees that ask for a place, by their keepers' names and then their own.
+     *
+     * @param treeIds null for every tree of the course's students
+     */
+    List<SessionPlaces.Asking> asking(long courseId, @Nullable List<Long> treeIds) {
+        var students = peopleUnchecked.members(courseId, Role.STUDENT);
+        var order = new HashMap<Long, Integer>();
+        students.forEach(student -> order.put(student.id(), order.size()));
+        var kept = students.isEmpty() ? List.<Tree>of() : treesUnchecked.ofKeepers(order.keySet());
+        if (treeIds != null) {
+            requireKept(treeIds, kept);
+        }
+        return kept.stream()
+                .filter(tree -> treeIds == null || treeIds.contains(tree.id()))
+                .sorted(
+                        Comparator.comparing((Tree tree) -> order.get(tree.keeperId()))
+                                .thenComparing(Tree::label)
+                                .thenComparing(Tree::id))
+                .map(tree -> new SessionPlaces.Asking(tree.keeperId(), tree.id(), null))
+                .toList();
+    }
+
+    private static void requireKept(List<Long> treeIds, List<Tree> kept) {
+        var ids = kept.stream().map(Tree::id).collect(Collectors.toSet());
+        var faults = new ArrayList<Fault>();
+        for (int i = 0; i < treeIds.size(); i++) {
+            if (!ids.contains(treeIds.get(i))) {
+                faults.add(
+                        new Fault(
+                                "treeIds[%d]".formatted(i),
+                                "Tree %d is not one that a student of the course keeps."
+                                        .formatted(treeIds.get(i))));
+            }
+        }
+        if (!faults.isEmpty()) {
+            throw Refused.invalid(faults);
+        }
+    }
+
     private boolean keeps(NewEnrolment enrolment) {
         return treesUnchecked.ofKeepers(List.of(enrolment.personId())).stream()
                 .map(Tree::id)
@@ -122,6 +192,8 @@ class SessionChecks {
                             "Expected a time after the start, %s; found %s."
                                     .formatted(session.startsAt(), session.endsAt())));
         }
+        requireOnTheClock("startsAt", session.heldOn(), session.startsAt(), faults);
+        requireOnTheClock("endsAt", session.heldOn(), session.endsAt(), faults);
         var lastDay = today.date().plusYears(YEARS_AHEAD);
         if (session.heldOn().getYear() < FIRST_YEAR || session.heldOn().isAfter(lastDay)) {
             faults.add(
@@ -129,6 +201,18 @@ class SessionChecks {
                             "heldOn",
                             "Expected a day from %d to %s; found %s."
                                     .formatted(FIRST_YEAR, lastDay, session.heldOn())));
+        }
+    }
+
+    /** On the day clocks are put forward, an hour of the night is left out. */
+    private void requireOnTheClock(
+            String field, LocalDate day, LocalTime time, List<Fault> faults) {
+        if (ClockChanges.skips(today.zone(), day, time)) {
+            faults.add(
+                    new Fault(
+                            field,
+                            "Expected a time that the clocks show on %s; they are put forward past %s."
+                                    .formatted(day, time)));
         }
     }
 

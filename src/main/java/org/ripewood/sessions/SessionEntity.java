@@ -56,7 +56,35 @@ class SessionEntity {
     @BatchSize(size = 100)
     List<Long> instructorIds = new ArrayList<>();
 
+    /** How many trees there is room for; null for as many as want to come. */
+    @Nullable Integer places;
+
+    /** What it was before it was moved, oldest first. */
+    @ElementCollection
+    @CollectionTable(name = "session_move", joinColumns = @JoinColumn(name = "session_id"))
+    @OrderColumn(name = "position")
+    @BatchSize(size = 100)
+    List<SessionMove> moves = new ArrayList<>();
+
+    static SessionEntity of(NewSession set, Instant at) {
+        var session = new SessionEntity();
+        session.courseId = set.courseId();
+        session.heldOn = set.heldOn();
+        session.startsAt = set.startsAt();
+        session.endsAt = set.endsAt();
+        session.lesson = set.lesson();
+        session.place = set.place();
+        session.places = set.places();
+        session.instructorIds = new ArrayList<>(set.instructorIds());
+        session.changedAt = at;
+        return session;
+    }
+
     Session told(List<Session.Enrolment> enrolments) {
+        return told(enrolments, List.of());
+    }
+
+    Session told(List<Session.Enrolment> enrolments, List<Session.Waiting> waiting) {
         return new Session(
                 requireNonNull(id),
                 version,
@@ -69,7 +97,34 @@ class SessionEntity {
                 List.copyOf(instructorIds),
                 List.copyOf(enrolments),
                 changedAt,
-                cancelled());
+                cancelled(),
+                places,
+                List.copyOf(waiting),
+                moves.isEmpty() ? null : moves.get(moves.size() - 1).told());
+    }
+
+    /** Whether one more tree may come when so many do. */
+    boolean hasPlaceFor(int coming) {
+        return places == null || coming < places;
+    }
+
+    /** Whether it is to be held and has not begun at that time of that day. */
+    boolean ahead(LocalDate on, LocalTime at) {
+        var begun = heldOn.equals(on) && !startsAt.isAfter(at);
+        return cancelledAt == null && !heldOn.isBefore(on) && !begun;
+    }
+
+    /** Writes down what it is before it becomes something else. */
+    void rememberMove(long byId, Instant at, @Nullable String because) {
+        var move = new SessionMove();
+        move.heldOn = heldOn;
+        move.startsAt = startsAt;
+        move.endsAt = endsAt;
+        move.place = place;
+        move.because = because;
+        move.movedAt = at;
+        move.movedById = byId;
+        moves.add(move);
     }
 
     Session.@Nullable Cancellation cancelled() {

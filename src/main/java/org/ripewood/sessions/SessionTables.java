@@ -26,6 +26,7 @@ class SessionTables implements TableDescriptions {
                         .plain("cancelled_at")
                         .writtenBy("cancelled_by_id")
                         .words("cancelled_because")
+                        .plain("places")
                         .version()
                         .done(),
                 TableDescription.named("class_session_instructor")
@@ -33,6 +34,22 @@ class SessionTables implements TableDescriptions {
                         .partOf("session_id", SESSION)
                         .plain("position")
                         .refers("person_id", "person")
+                        .done(),
+                TableDescription.named("session_move")
+                        .orderedBy("session_id", "position")
+                        .partOf("session_id", SESSION)
+                        .plain("position", "held_on", "starts_at", "ends_at", "place")
+                        .writtenBy("moved_by_id")
+                        .words("because")
+                        .plain("moved_at")
+                        .done(),
+                TableDescription.named("session_wait")
+                        .numbered()
+                        .partOf("session_id", SESSION)
+                        .refers("person_id", "person")
+                        .refers("tree_id", "tree")
+                        .plain("since", "ended_at")
+                        .leftOut("waits_for", "follows from the rest", SessionTables::waitsFor)
                         .done(),
                 TableDescription.named("enrolment")
                         .numbered()
@@ -54,6 +71,12 @@ class SessionTables implements TableDescriptions {
                         .plain("marked_at", "replaced_at")
                         .leftOut("marked_for", "follows from the rest", SessionTables::markedFor)
                         .done());
+    }
+
+    private static @Nullable Object waitsFor(Map<String, @Nullable Object> row) {
+        return row.get("ended_at") == null
+                ? row.get("session_id") + "/" + row.get("tree_id")
+                : null;
     }
 
     private static @Nullable Object markedFor(Map<String, @Nullable Object> row) {

@@ -5,13 +5,11 @@ import static java.util.Objects.requireNonNull;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.hibernate.exception.ConstraintViolationException;
 import org.ripewood.people.Courses;
 import org.ripewood.people.Roster;
 import org.ripewood.platform.Actor;
@@ -24,6 +22,8 @@ public class Sessions {
 
     private final SessionBook sessions;
     private final EnrolmentBook enrolments;
+    private final WaitBook waits;
+    private final SessionPlaces sessionPlaces;
     private final AttendanceBook attendances;
     private final TreePlaces places;
     private final SessionReach reach;
@@ -34,6 +34,8 @@ public class Sessions {
     Sessions(
             SessionBook sessions,
             EnrolmentBook enrolments,
+            WaitBook waits,
+            SessionPlaces sessionPlaces,
             AttendanceBook attendances,
             TreePlaces places,
             SessionReach reach,
@@ -42,6 +44,8 @@ public class Sessions {
             Today today) {
         this.sessions = sessions;
         this.enrolments = enrolments;
+        this.waits = waits;
+        this.sessionPlaces = sessionPlaces;
         this.attendances = attendances;
         this.places = places;
         this.reach = reach;
@@ -57,15 +61,7 @@ public class Sessions {
         reach.requireStaff(actor, session.courseId());
         checks.check(session);
         checks.checkOverlap(session, sessions.on(session.heldOn()));
-        var entity = new SessionEntity();
-        entity.courseId = session.courseId();
-        entity.heldOn = session.heldOn();
-        entity.startsAt = session.startsAt();
-        entity.endsAt = session.endsAt();
-        entity.lesson = session.lesson();
-        entity.place = session.place();
-        entity.instructorIds = new ArrayList<>(session.instructorIds());
-        entity.changedAt = today.now();
+        var entity = SessionEntity.of(session, today.now());
         sessions.persistAndFlush(entity);
         return entity.told(List.of());
     }
@@ -181,44 +177,58 @@ public class Sessions {
             sessions.flush();
         } else if (!reason.equals(session.cancelledBecause)) {
             throw Refused.conflict(
-                    "The session is called off already: " + session.cancelledBecause, null);
+                    "The session is cancelled already: " + session.cancelledBecause, null);
         }
         return told(actor, session);
     }
 
     /**
-     * Enrols a student with a tree; 409 when that tree is already enrolled, or the session called
-     * off.
+     * Enrols a student with a tree; they wait when every place is taken. 409 when that tree is
+     * already enrolled or waits, or the session is called off.
      */
     @Transactional
     public Session enrol(Actor actor, long sessionId, NewEnrolment enrolment) {
-        var session = reach.reached(actor, sessionId);
+        var session = reach.toChange(actor, sessionId);
         reach.requireStaff(actor, session.courseId);
         checks.check(actor, session, enrolment);
         requireHeld(session);
-        if (enrolments.count("sessionId = ?1 and comingTreeId = ?2", sessionId, enrolment.treeId())
-                > 0) {
+        if (comesOrWaits(sessionId, enrolment.treeId())) {
             throw alreadyEnrolled(enrolment);
         }
-        var entity =
-                EnrolmentEntity.coming(
-                        sessionId,
-                        enrolment.personId(),
-                        enrolment.treeId(),
-                        enrolment.bench().strip());
-        try {
-            enrolments.persistAndFlush(entity);
-        } catch (ConstraintViolationException quicker) {
-            throw alreadyEnrolled(enrolment);
-        }
+        var bench = enrolment.bench().strip();
+        sessionPlaces.take(
+                session,
+                List.of(new SessionPlaces.Asking(enrolment.personId(), enrolment.treeId(), bench)));
         markChanged(session);
         return told(actor, session);
     }
 
-    /** Takes an enrolment back; that there was one is remembered. */
+    private boolean comesOrWaits(long sessionId, long treeId) {
+        return enrolments.count("sessionId = ?1 and comingTreeId = ?2", sessionId, treeId) > 0
+                || waits.of(sessionId).stream().anyMatch(wait -> wait.treeId == treeId);
+    }
+
+    /**
+     * Enrols trees with their keepers, those named or all of the course's students, at the lowest
+     * free bench numbers, by the students' names. Those for whom there is no place wait. Trees that
+     * come or wait already are passed over, so that what is sent again changes nothing. All or
+     * nothing: 400 names every tree that no student of the course keeps.
+     */
+    @Transactional
+    public Session enrolMany(Actor actor, long sessionId, NewEnrolments wanted) {
+        var session = reach.toChange(actor, sessionId);
+        reach.requireStaff(actor, session.courseId);
+        requireHeld(session);
+        if (sessionPlaces.take(session, checks.asking(session.courseId, wanted.treeIds()))) {
+            markChanged(session);
+        }
+        return told(actor, session);
+    }
+
+    /** Takes an enrolment back; that there was one is remembered. Who waits longest moves up. */
     @Transactional
     public Session withdraw(Actor actor, long sessionId, long enrolmentId) {
-        var session = reach.reached(actor, sessionId);
+        var session = reach.toChange(actor, sessionId);
         reach.requireStaff(actor, session.courseId);
         var enrolment =
                 enrolments
@@ -230,16 +240,36 @@ public class Sessions {
                         .orElseThrow(() -> Refused.notFound("enrolment", enrolmentId));
         enrolment.withdraw(today.now());
         enrolments.flush();
+        sessionPlaces.moveUp(session);
+        markChanged(session);
+        return told(actor, session);
+    }
+
+    /** Ends a wait; that there was one is remembered. */
+    @Transactional
+    public Session endWait(Actor actor, long sessionId, long waitId) {
+        var session = reach.toChange(actor, sessionId);
+        reach.requireStaff(actor, session.courseId);
+        var wait =
+                waits.find("id = ?1 and sessionId = ?2 and endedAt is null", waitId, sessionId)
+                        .firstResultOptional()
+                        .orElseThrow(() -> Refused.notFound("wait", waitId));
+        wait.end(today.now());
         markChanged(session);
         return told(actor, session);
     }
 
     private Session told(Actor actor, SessionEntity session) {
+        var id = requireNonNull(session.id);
         var seesAll = schoolCourses.runs(actor, session.courseId);
         return session.told(
-                enrolments.of(List.of(requireNonNull(session.id))).stream()
+                enrolments.of(List.of(id)).stream()
                         .filter(enrolment -> seesAll || enrolment.personId == actor.personId())
                         .map(EnrolmentEntity::told)
+                        .toList(),
+                waits.of(id).stream()
+                        .filter(wait -> seesAll || wait.personId == actor.personId())
+                        .map(WaitEntity::told)
                         .toList());
     }
 
@@ -249,10 +279,11 @@ public class Sessions {
         sessions.flush();
     }
 
-    private static void requireHeld(SessionEntity session) {
+    /** 409 for a session that is called off. */
+    static void requireHeld(SessionEntity session) {
         if (session.cancelledAt != null) {
             throw Refused.conflict(
-                    "The session is called off: " + session.cancelledBecause,
+                    "The session is cancelled: " + session.cancelledBecause,
                     "Maybe another session was meant.");
         }
     }
@@ -260,6 +291,6 @@ public class Sessions {
     private static Refused alreadyEnrolled(NewEnrolment enrolment) {
         return Refused.conflict(
                 "Tree %d is already enrolled in this session.".formatted(enrolment.treeId()),
-                "Maybe take the other enrolment back first.");
+                "Maybe remove it there first.");
     }
 }

@@ -3,7 +3,6 @@ package org.ripewood.sessions;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import jakarta.persistence.LockModeType;
-import java.time.LocalTime;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.ripewood.people.PeopleUnchecked;
@@ -27,6 +26,8 @@ class TreePlaces {
 
     private final SessionBook sessions;
     private final EnrolmentBook enrolments;
+    private final WaitBook waits;
+    private final SessionPlaces places;
     private final PeopleUnchecked peopleUnchecked;
     private final Trees trees;
     private final Today today;
@@ -34,11 +35,15 @@ class TreePlaces {
     TreePlaces(
             SessionBook sessions,
             EnrolmentBook enrolments,
+            WaitBook waits,
+            SessionPlaces places,
             PeopleUnchecked peopleUnchecked,
             Trees trees,
             Today today) {
         this.sessions = sessions;
         this.enrolments = enrolments;
+        this.waits = waits;
+        this.places = places;
         this.peopleUnchecked = peopleUnchecked;
         this.trees = trees;
         this.today = today;
@@ -51,7 +56,7 @@ class TreePlaces {
                         .map(enrolment -> enrolment.sessionId)
                         .collect(Collectors.toSet());
         return sessions.byIds(coming).stream()
-                .filter(this::ahead)
+                .filter(places::ahead)
                 .map(session -> session.told(List.of()))
                 .toList();
     }
@@ -59,7 +64,7 @@ class TreePlaces {
     void follow(@Observes TreeHandedOver handed) {
         for (var place : enrolments.ofTree(handed.treeId())) {
             var session = sessions.findById(place.sessionId, LockModeType.PESSIMISTIC_WRITE);
-            if (ahead(session)) {
+            if (places.ahead(session)) {
                 giveUp(session, place);
                 if (attends(session, handed.keeperId())) {
                     enrolments.persist(
@@ -69,6 +74,22 @@ class TreePlaces {
                                     handed.treeId(),
                                     place.bench));
                 }
+                sessions.flush();
+                places.moveUp(session);
+            }
+        }
+        for (var wait : waits.ofTree(handed.treeId())) {
+            var session = sessions.findById(wait.sessionId, LockModeType.PESSIMISTIC_WRITE);
+            if (places.ahead(session)) {
+                endWait(session, wait);
+                if (attends(session, handed.keeperId())) {
+                    waits.persist(
+                            WaitEntity.waiting(
+                                    wait.sessionId,
+                                    handed.keeperId(),
+                                    handed.treeId(),
+                                    wait.since));
+                }
             }
         }
         sessions.flush();
@@ -77,8 +98,15 @@ class TreePlaces {
     void giveUp(@Observes TreeLeft left) {
         for (var place : enrolments.ofTree(left.treeId())) {
             var session = sessions.findById(place.sessionId, LockModeType.PESSIMISTIC_WRITE);
-            if (ahead(session)) {
+            if (places.ahead(session)) {
                 giveUp(session, place);
+                places.moveUp(session);
+            }
+        }
+        for (var wait : waits.ofTree(left.treeId())) {
+            var session = sessions.findById(wait.sessionId, LockModeType.PESSIMISTIC_WRITE);
+            if (places.ahead(session)) {
+                endWait(session, wait);
             }
         }
     }
@@ -90,14 +118,10 @@ class TreePlaces {
         enrolments.flush();
     }
 
-    /** Whether a class is held and has not begun. */
-    private boolean ahead(SessionEntity session) {
-        var on = today.date();
-        var begun =
-                session.heldOn.equals(on)
-                        && !session.startsAt.isAfter(
-                                LocalTime.ofInstant(today.now(), today.zone()));
-        return session.cancelledAt == null && !session.heldOn.isBefore(on) && !begun;
+    private void endWait(SessionEntity session, WaitEntity wait) {
+        wait.end(today.now());
+        session.changedAt = today.now();
+        waits.flush();
     }
 
     private boolean attends(SessionEntity session, long personId) {

@@ -207,7 +207,10 @@ class CalendarTextTest {
                         List.of(9L),
                         List.of(),
                         CHANGED,
-                        cancelled);
+                        cancelled,
+                        null,
+                        List.of(),
+                        null);
         return new Dates.ClassDate(
                 new Attendance(session, "Foundations", teaches, List.of(), 7, withdrawn),
                 DateGatherer.moment(day, starts, zone),

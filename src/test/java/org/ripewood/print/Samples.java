@@ -176,6 +176,9 @@ final class Samples {
                         List.of(1L, 2L),
                         List.of(),
                         Instant.EPOCH,
+                        null,
+                        null,
+                        List.of(),
                         null),
                 "Structure and refinement",
                 new Lesson(

@@ -164,7 +164,7 @@ class SessionsTest {
         var tree = school.tree(instructor, group.student(), "acer_palmatum");
         var enrolment = new NewEnrolment(group.student().personId(), tree.id(), "3");
         assertThat(refusalOf(() -> sessions.enrol(instructor, session.id(), enrolment)).detail())
-                .contains("called off");
+                .contains("is cancelled");
         assertThat(sessions.set(instructor, at(11, 12, null)).held()).isTrue();
     }
 

@@ -183,7 +183,7 @@ class FormsTest {
                         Map.of("version", session.version(), "reason", "Heavy snow.")),
                 at);
         assertThat(pupil.get(at).asString())
-                .contains("Called off:")
+                .contains("Cancelled:")
                 .contains("Heavy snow.")
                 .doesNotContain("/enrolments");
         assertThat(pupil.get("/home").asString()).contains("Heavy snow.");

@@ -31,11 +31,15 @@ import org.ripewood.platform.once.Idempotent;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.sessions.NewCancellation;
 import org.ripewood.sessions.NewEnrolment;
+import org.ripewood.sessions.NewEnrolments;
+import org.ripewood.sessions.NewMove;
 import org.ripewood.sessions.NewRoll;
 import org.ripewood.sessions.NewSession;
+import org.ripewood.sessions.NewSessions;
 import org.ripewood.sessions.Roll;
 import org.ripewood.sessions.Rolls;
 import org.ripewood.sessions.Session;
+import org.ripewood.sessions.SessionPlanning;
 import org.ripewood.sessions.Sessions;
 
 /** Class dates and who comes with which tree. */
@@ -46,13 +50,21 @@ import org.ripewood.sessions.Sessions;
 class SessionResource {
 
     private final Sessions sessions;
+    private final SessionPlanning planning;
     private final Rolls rolls;
     private final CurrentUser user;
     private final Inputs inputs;
     private final Today today;
 
-    SessionResource(Sessions sessions, Rolls rolls, CurrentUser user, Inputs inputs, Today today) {
+    SessionResource(
+            Sessions sessions,
+            SessionPlanning planning,
+            Rolls rolls,
+            CurrentUser user,
+            Inputs inputs,
+            Today today) {
         this.sessions = sessions;
+        this.planning = planning;
         this.rolls = rolls;
         this.user = user;
         this.inputs = inputs;
@@ -77,6 +89,60 @@ class SessionResource {
     public RestResponse<Session> set(@Nullable NewSession session) {
         var set = sessions.set(user.actor(), inputs.check(session));
         return Answers.created("sessions/" + set.id(), set.version(), set);
+    }
+
+    @POST
+    @Idempotent
+    @Path("courses/{id}/sessions")
+    @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(
+            summary = "Set several class dates of a course, all or none, soonest first",
+            description =
+                    "The trees of the session named by \"like\" come as well, at the same benches.")
+    @APIResponseSchema(value = Session[].class, responseCode = "201", responseDescription = "Set")
+    public RestResponse<List<Session>> setAll(
+            @PathParam("id") long courseId, @Nullable NewSessions wanted) {
+        var set = planning.setAll(user.actor(), courseId, inputs.check(wanted));
+        return Answers.created("courses/" + courseId + "/sessions", set);
+    }
+
+    @POST
+    @Path("sessions/{id}/move")
+    @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(
+            summary = "Move a class date that has not begun; who comes stays enrolled",
+            description = "What it was before is told as \"moved\".")
+    public RestResponse<Session> move(
+            @PathParam("id") long id,
+            @HeaderParam("If-Match") @Nullable String ifMatch,
+            @Nullable NewMove move) {
+        var version = Versions.required(ifMatch);
+        var moved = planning.move(user.actor(), id, version, inputs.check(move));
+        return Answers.versioned(moved.version(), moved);
+    }
+
+    @POST
+    @Idempotent
+    @Path("sessions/{id}/enrolments/many")
+    @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(
+            summary = "Enrol trees with their keepers, or every tree of the course",
+            description =
+                    "Benches are numbered by themselves. Trees that come or wait already are passed"
+                            + " over; those for whom there is no place wait.")
+    public RestResponse<Session> enrolMany(
+            @PathParam("id") long id, @Nullable NewEnrolments wanted) {
+        var session = sessions.enrolMany(user.actor(), id, inputs.check(wanted));
+        return Answers.versioned(session.version(), session);
+    }
+
+    @DELETE
+    @Path("sessions/{id}/waiting/{wait}")
+    @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
+    @Operation(summary = "End a wait for a place")
+    public RestResponse<Session> endWait(@PathParam("id") long id, @PathParam("wait") long waitId) {
+        var session = sessions.endWait(user.actor(), id, waitId);
+        return Answers.versioned(session.version(), session);
     }
 
     @GET
@@ -140,7 +206,7 @@ class SessionResource {
     @Path("sessions/{id}/cancellation")
     @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(
-            summary = "Call a class date off, with a reason; it stays in the record",
+            summary = "Cancel a class date, with a reason; it stays in the record",
             description =
                     "The same reason sent twice counts once; another one is answered with 409,"
                             + " since people have been told the first.")

@@ -5,6 +5,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.materials.Materials;
+import org.ripewood.people.Courses;
 import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.StillReached;
@@ -27,14 +28,21 @@ class ReachOfAnswers implements StillReached {
     private final Steps steps;
     private final People people;
     private final Sessions sessions;
+    private final Courses courses;
     private final Materials materials;
 
     ReachOfAnswers(
-            Trees trees, Steps steps, People people, Sessions sessions, Materials materials) {
+            Trees trees,
+            Steps steps,
+            People people,
+            Sessions sessions,
+            Courses courses,
+            Materials materials) {
         this.trees = trees;
         this.steps = steps;
         this.people = people;
         this.sessions = sessions;
+        this.courses = courses;
         this.materials = materials;
     }
 
@@ -57,6 +65,7 @@ class ReachOfAnswers implements StillReached {
             case "trees" -> trees.get(actor, id);
             case "steps" -> steps.get(actor, id);
             case "sessions" -> sessions.get(actor, id);
+            case "courses" -> courses.get(actor, id);
             case "stock" -> materials.get(actor, id);
             case "people" -> requirePerson(actor, id);
             default -> throw new IllegalStateException("nobody says who reaches " + named.group());

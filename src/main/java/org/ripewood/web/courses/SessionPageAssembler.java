@@ -62,15 +62,18 @@ class SessionPageAssembler {
     SessionPageModel lay(Actor actor, long sessionId, FormState sent) {
         var session = sessions.get(actor, sessionId);
         var code = session.lesson();
-        var ofCourse = trees(actor, session);
+        var students = schoolCourses.members(actor, session.courseId(), Role.STUDENT);
+        var ofCourse = trees(actor, session, students);
         var roll = rolls.of(actor, sessionId);
         var names = people.names(everybody(session, ofCourse, roll));
         var typed = clashes.mend(sent, now(session), about(session));
+        typed = clashes.mend(typed, SessionPageModel.asItIs(session), aboutMove(session));
         typed = clashes.mend(typed, rollNow(session, roll), aboutRoll(session, roll, names));
         var enrolled =
                 session.enrolments().stream()
                         .map(Session.Enrolment::treeId)
-                        .collect(Collectors.toSet());
+                        .collect(Collectors.toCollection(HashSet::new));
+        session.waiting().forEach(wait -> enrolled.add(wait.treeId()));
         var runs = actor.is(Role.INSTRUCTOR) || actor.is(Role.REGISTRAR);
         return new SessionPageModel(
                 session,
@@ -81,6 +84,7 @@ class SessionPageAssembler {
                 runs
                         ? ofCourse.stream().filter(tree -> !enrolled.contains(tree.id())).toList()
                         : List.of(),
+                runs ? withoutTree(students, ofCourse) : List.of(),
                 runs,
                 roll,
                 typed);
@@ -120,10 +124,21 @@ class SessionPageAssembler {
                 .orElse(typed);
     }
 
+    private EditConflicts.About aboutMove(Session session) {
+        var labels =
+                List.of(
+                        Label.of("heldOn", "Day"),
+                        Label.of("startsAt", "Starts"),
+                        Label.of("endsAt", "Ends"),
+                        Label.of("place", "Place"),
+                        Label.of("places", "Room for how many trees"));
+        return new EditConflicts.About("class_session", session.id(), labels, people::names);
+    }
+
     private EditConflicts.About about(Session session) {
         var labels =
                 List.of(
-                        Label.of("reason", "Called off because"),
+                        Label.of("reason", "Cancelled because"),
                         Label.of("heldOn", "Held on"),
                         Label.of("place", "Place"),
                         Label.of(COMING, "Trees that come"));
@@ -136,12 +151,28 @@ class SessionPageAssembler {
         return new NewEnrolment(tree.keeperId(), tree.id(), coming.bench());
     }
 
-    private List<Tree> trees(Actor actor, Session session) {
-        var keepers =
-                schoolCourses.members(actor, session.courseId(), Role.STUDENT).stream()
-                        .map(Person::id)
-                        .collect(Collectors.toSet());
+    private static List<String> withoutTree(List<Person> students, List<Tree> ofCourse) {
+        var keepers = ofCourse.stream().map(Tree::keeperId).collect(Collectors.toSet());
+        return students.stream()
+                .filter(student -> !keepers.contains(student.id()))
+                .map(Person::name)
+                .toList();
+    }
+
+    /** How many come and wait, in a sentence. */
+    String coming(Session session) {
+        var coming = session.enrolments().size();
+        var waiting = session.waiting().size();
+        var sentence = coming == 1 ? "1 tree comes" : coming + " trees come";
+        return waiting == 0
+                ? sentence + "."
+                : sentence + (waiting == 1 ? ", 1 waits." : ", %d wait.".formatted(waiting));
+    }
+
+    private List<Tree> trees(Actor actor, Session session, List<Person> students) {
+        var keepers = students.stream().map(Person::id).collect(Collectors.toSet());
         session.enrolments().forEach(enrolment -> keepers.add(enrolment.personId()));
+        session.waiting().forEach(wait -> keepers.add(wait.personId()));
         return trees.ofKeepers(actor, keepers).stream()
                 .sorted(Comparator.comparing(Tree::label))
                 .toList();
@@ -150,6 +181,7 @@ class SessionPageAssembler {
     private static Set<Long> everybody(Session session, List<Tree> ofCourse, Roll roll) {
         var ids = new HashSet<>(session.instructorIds());
         session.enrolments().forEach(enrolment -> ids.add(enrolment.personId()));
+        session.waiting().forEach(wait -> ids.add(wait.personId()));
         ofCourse.forEach(tree -> ids.add(tree.keeperId()));
         for (var line : roll.lines()) {
             ids.add(line.personId());

@@ -15,7 +15,8 @@ import org.ripewood.web.kit.FormState;
  * What the page of a session shows.
  *
  * @param trees of the course's students that do not come yet; empty for readers who may not enrol
- * @param coming what the trees that come are called, by id
+ * @param withoutTree names of students of the course who keep no tree
+ * @param coming what the trees that come or wait are called, by id
  * @param runs whether the reader may enrol and see the plan
  */
 record SessionPageModel(
@@ -25,6 +26,7 @@ record SessionPageModel(
         Map<Long, String> names,
         Map<Long, String> coming,
         List<Tree> trees,
+        List<String> withoutTree,
         boolean runs,
         Roll roll,
         FormState typed) {
@@ -35,6 +37,29 @@ record SessionPageModel(
 
     public FormState cancellation() {
         return typed.orFresh("cancellation", FormState.fresh("cancellation"));
+    }
+
+    /** What was ticked, or else every tree that does not come yet. */
+    public FormState many() {
+        return typed.orFresh(
+                "many",
+                FormState.fresh("many").withAll("treeIds", trees.stream().map(Tree::id).toList()));
+    }
+
+    /** Where and when it is to be, as typed or as it is. */
+    public FormState move() {
+        return typed.orFresh("move", asItIs(session));
+    }
+
+    /** The form that moves a session, as it is opened afresh. */
+    static FormState asItIs(Session session) {
+        return FormState.fresh("move")
+                .with("version", session.version())
+                .with("heldOn", session.heldOn())
+                .with("startsAt", session.startsAt())
+                .with("endsAt", session.endsAt())
+                .with("place", session.place())
+                .withIfKnown("places", session.places());
     }
 
     /** What was typed, or else what is marked. */
@@ -56,6 +81,11 @@ record SessionPageModel(
 
     public Presence[] presences() {
         return Presence.values();
+    }
+
+    /** Whether something is said of every student already. */
+    public boolean everybodyMarked() {
+        return roll.lines().stream().allMatch(line -> line.mark() != null);
     }
 
     public String name(long personId) {
