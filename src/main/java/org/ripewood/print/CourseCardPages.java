@@ -12,6 +12,7 @@ import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.course.CourseContent;
 import org.ripewood.people.Course;
@@ -23,14 +24,17 @@ import org.ripewood.platform.guards.RateLimited;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
 
-/** The cards of all trees of a course, several on a sheet, to be cut apart. */
+/**
+ * The cards of a course's trees, several on a sheet, to be cut apart: of all, or of those named by
+ * {@code tree}.
+ */
 @Path("/courses/{id: \\d{1,18}}")
 @RolesAllowed({Role.INSTRUCTOR_NAME, Role.REGISTRAR_NAME})
 class CourseCardPages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance cards(Course course, List<TreeCard> cards);
+        static native TemplateInstance cards(Course course, List<TreeCard> cards, String chosen);
     }
 
     private final CurrentUser user;
@@ -55,26 +59,32 @@ class CourseCardPages {
     @GET
     @Path("cards")
     @Produces(MediaType.TEXT_HTML)
-    public String cards(long id) {
+    public String cards(long id, @QueryParam("tree") @Nullable List<Long> tree) {
         var actor = user.actor();
         var course = schoolCourses.get(actor, id);
         schoolCourses.requireRuns(actor, id, "the cards of its trees");
         var students =
                 schoolCourses.members(actor, id, Role.STUDENT).stream().map(Person::id).toList();
         var inForce = content.inForce();
+        var chosen = tree == null ? List.<Long>of() : tree;
         var cards =
                 trees.ofKeepers(actor, students).stream()
+                        .filter(one -> chosen.isEmpty() || chosen.contains(one.id()))
                         .sorted(Comparator.comparing(Tree::label).thenComparing(Tree::id))
-                        .map(tree -> TreeCard.of(tree, inForce, uris.getBaseUri()))
+                        .map(one -> TreeCard.of(one, inForce, uris.getBaseUri()))
                         .toList();
-        return Templates.cards(course, cards).render();
+        var query = chosen.stream().map(one -> "tree=" + one + "&").collect(Collectors.joining());
+        return Templates.cards(course, cards, query).render();
     }
 
     @GET
     @Path("cards.pdf")
     @RateLimited
     @Produces(PdfAnswer.TYPE)
-    public Response cardsOnPaper(long id, @QueryParam("size") @Nullable String size) {
-        return PdfAnswer.of(cards(id), size);
+    public Response cardsOnPaper(
+            long id,
+            @QueryParam("tree") @Nullable List<Long> tree,
+            @QueryParam("size") @Nullable String size) {
+        return PdfAnswer.of(cards(id, tree), size);
     }
 }

@@ -71,16 +71,24 @@ public class MeasurementSeries {
      * asks about it like about a series of one.
      */
     public SeriesOutcome observe(Actor actor, long treeId, NewObservation seen) {
+        var open = questions(actor, treeId, seen);
+        return open.isEmpty()
+                ? new SeriesOutcome.Stored(List.of(book.observe(actor, treeId, seen)))
+                : new SeriesOutcome.Asked(open);
+    }
+
+    /**
+     * What {@link #observe} would ask about an observation; empty when it would be kept. Faults are
+     * told as there.
+     */
+    public List<Question> questions(Actor actor, long treeId, NewObservation seen) {
         var entry = book.read(actor, treeId, seen);
         var on = seen.observedOn();
         var before =
                 SeriesDoubts.ofInterest(entry.fact())
                         ? before(treeId, on, seen.supersedes())
                         : new Before(LastReadings.of(List.of(), List.of()), List.of());
-        var open = open(actor, treeId, on, List.of(entry), before, seen.confirmed());
-        return open.isEmpty()
-                ? new SeriesOutcome.Stored(List.of(book.observe(actor, treeId, seen)))
-                : new SeriesOutcome.Asked(open);
+        return open(actor, treeId, on, List.of(entry), before, seen.confirmed());
     }
 
     /** The questions nobody has answered yet. */

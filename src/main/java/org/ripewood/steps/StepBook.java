@@ -96,6 +96,10 @@ public class StepBook implements PanacheRepositoryBase<StepEntity, Long> {
                 .toList();
     }
 
+    List<StepEntity> byIds(Collection<Long> ids) {
+        return ids.isEmpty() ? List.of() : list("id in ?1", ids);
+    }
+
     List<StepEntity> ofTree(long treeId, PageRequest page) {
         return find("treeId = ?1 order by id desc", treeId).page(pageOf(page)).list();
     }

@@ -67,7 +67,7 @@ class GoldenPapersTest {
     private static String cards() {
         var course = new Course(2, 0, "Structure", Samples.ON, Samples.ON.plusYears(1));
         var cards = List.of(Samples.card(7, "Slanting field elm"), Samples.card(8, "Broom elm"));
-        return CourseCardPages.Templates.cards(course, cards).render();
+        return CourseCardPages.Templates.cards(course, cards, "").render();
     }
 
     @Test
