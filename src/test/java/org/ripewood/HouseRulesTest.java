@@ -76,6 +76,8 @@ class HouseRulesTest {
                     "photos",
                     "life",
                     "classday",
+                    "asks",
+                    "many",
                     "archive",
                     "lists");
 
@@ -98,6 +100,7 @@ class HouseRulesTest {
                     "courses",
                     "judgements",
                     "life",
+                    "many",
                     "photos",
                     "school",
                     "sites",
@@ -145,6 +148,9 @@ class HouseRulesTest {
         PLAN.put("sessions", with(TREE_ROOMS, "materials"));
         PLAN.put("steps", with(TREE_ROOMS));
         PLAN.put("standing", with(TREE_ROOMS, "assess", "sessions", "steps"));
+        // Whoever is assigned a step has been answered.
+        PLAN.put("asks", with(TREE_ROOMS, "steps"));
+        PLAN.put("many", with(TREE_ROOMS));
         // What teachers say of trees is derived and judged as trees are.
         PLAN.put("cases", with(TREE_ROOMS, "steps", "standing"));
         // Below the boards, so that a first page counts what it has read and judged already.

@@ -1,6 +1,7 @@
 package org.ripewood.steps;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
 import org.hibernate.exception.ConstraintViolationException;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Actor;
@@ -16,12 +17,19 @@ public class StepWriter {
     private final StepBook steps;
     private final EventBook events;
     private final StepHistories teller;
+    private final Event<StepAssigned> assigned;
     private final Today today;
 
-    StepWriter(StepBook steps, EventBook events, StepHistories teller, Today today) {
+    StepWriter(
+            StepBook steps,
+            EventBook events,
+            StepHistories teller,
+            Event<StepAssigned> assigned,
+            Today today) {
         this.steps = steps;
         this.events = events;
         this.teller = teller;
+        this.assigned = assigned;
         this.today = today;
     }
 
@@ -35,6 +43,9 @@ public class StepWriter {
                     "The tree already has an open step for %s.".formatted(step.technique), null);
         }
         note(actor, step, step.note);
+        if (state == StepState.ASSIGNED) {
+            assigned.fire(new StepAssigned(actor, step.treeId, step.technique, step.id()));
+        }
     }
 
     /** Moves a step on; the version has been checked. */
@@ -47,6 +58,12 @@ public class StepWriter {
     public Step told(StepEntity step) {
         steps.flush();
         return teller.told(step);
+    }
+
+    /** The same without what happened to it. */
+    public StepBrief brief(StepEntity step) {
+        steps.flush();
+        return step.brief();
     }
 
     static void requireVersion(StepEntity step, long version) {

@@ -106,6 +106,16 @@ final class Calls {
             return call(endpoint, site());
         }
         var tree = school.infestedTree();
+        if (endpoint.path().contains("/asks/")) {
+            var ask = "" + school.ask(tree).id();
+            var filled = endpoint.path().replaceAll("\\{ask(Id)?\\}", ask);
+            var fields = last.equals("answer") ? fields("words", "Yes, go on.") : null;
+            return new Call(
+                    endpoint,
+                    filled.replace("{id}", "" + tree.id()),
+                    fields == null && !endpoint.api() ? fields() : fields,
+                    null);
+        }
         if (last.equals("hand-over")) {
             return handOver(endpoint, tree);
         }
@@ -149,6 +159,14 @@ final class Calls {
                     case "containers" ->
                             fields("kind", "training", "litres", 6.5, "since", today());
                     case "steps" -> fields("technique", "pest_control");
+                    case "asks" ->
+                            fields(
+                                    "technique",
+                                    "pest_control",
+                                    "kind",
+                                    "QUESTION",
+                                    "words",
+                                    "Which soap do I take?");
                     case "photos" ->
                             fields("photo", Pictures.jpeg(), "view", "FRONT", "caption", "before");
                     case "works" ->
@@ -242,6 +260,14 @@ final class Calls {
                 switch (last) {
                     case "report" ->
                             fields("doneOn", today(), "evidence", "2 scales on 20 shoots.");
+                    case "report-with-photos" ->
+                            fields(
+                                    "doneOn",
+                                    today(),
+                                    "evidence",
+                                    "2 scales on 20 shoots.",
+                                    "photo",
+                                    Pictures.jpeg());
                     case "sign-off" -> fields();
                     default -> fields("note", "Look at the undersides again.");
                 };
@@ -261,7 +287,27 @@ final class Calls {
         if (last.equals("attendance")) {
             return roll(endpoint);
         }
+        if (endpoint.path().contains("/waiting/")) {
+            var full = school.fullSession();
+            var wait = "" + full.waiting().get(0).id();
+            var path = endpoint.path().replaceAll("\\{wait(Id)?\\}", wait);
+            return new Call(endpoint, path.replace("{id}", "" + full.id()), null, null);
+        }
         var session = school.enrolledSession();
+        if (last.equals("many")) {
+            var tree = school.tree().id();
+            return at(endpoint, session.id(), null, fields("treeIds", List.of(tree)));
+        }
+        if (last.equals("move")) {
+            var fields = newSession();
+            fields.keySet().removeAll(List.of("courseId", "lesson", "instructorIds"));
+            fields.put("place", "Glasshouse");
+            fields.put("because", "Frost.");
+            if (!endpoint.api()) {
+                fields.put("version", session.version());
+            }
+            return at(endpoint, session.id(), session.version(), fields);
+        }
         var enrolment = session.enrolments().get(0).id();
         var tree = school.tree();
         var filled = endpoint.path().replaceAll("\\{enrolment(Id)?\\}", "" + enrolment);
@@ -331,6 +377,19 @@ final class Calls {
             return new Call(
                     endpoint, filled.replace("{id}", "" + school.course().id()), null, null);
         }
+        if (List.of("steps", "observations", "facts", "sign-offs").contains(last)) {
+            return many(endpoint, last);
+        }
+        if (endpoint.path().endsWith("/series")
+                || endpoint.path().endsWith("/v1/courses/{id}/sessions")) {
+            var fields = newSession();
+            fields.put("days", List.of(String.valueOf(fields.get("heldOn"))));
+            fields.remove("courseId");
+            if (endpoint.api()) {
+                fields.remove("heldOn");
+            }
+            return at(endpoint, school.course().id(), null, fields);
+        }
         var fields =
                 switch (last) {
                     case "members" -> fields("personId", school.newcomer().id(), "as", "STUDENT");
@@ -347,6 +406,32 @@ final class Calls {
         return words == 1
                 ? call(endpoint, fields)
                 : at(endpoint, school.course().id(), null, fields);
+    }
+
+    /** What is done to many trees of the course, of which one is enough here. */
+    private Call many(Endpoint endpoint, String last) {
+        var course = school.course().id();
+        if (last.equals("sign-offs")) {
+            var step = school.reportedStep();
+            var fields =
+                    endpoint.api()
+                            ? fields(
+                                    "steps",
+                                    List.of(fields("stepId", step.id(), "version", step.version())))
+                            : fields("step", step.id() + "@" + step.version());
+            return at(endpoint, course, null, fields);
+        }
+        var tree = school.infestedTree().id();
+        var fields =
+                last.equals("steps")
+                        ? fields("technique", "pest_control", "note", "Before Sunday.")
+                        : fields("fact", "soil_moist", "value", "yes", "observedOn", today());
+        if (endpoint.api()) {
+            fields.put("trees", List.of(fields("treeId", tree)));
+        } else {
+            fields.put("tree", tree);
+        }
+        return at(endpoint, course, null, fields);
     }
 
     private Call person(Endpoint endpoint, String last) {

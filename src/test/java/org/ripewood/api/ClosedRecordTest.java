@@ -48,6 +48,13 @@ class ClosedRecordTest {
             DELETE /api/v1/judgements/{id}
             POST /api/v1/judgements/{id}/signature
             POST /api/v1/judgements/{id}/opening
+            POST /api/v1/trees/{id}/asks
+            POST /api/v1/trees/{id}/asks/{ask}/answer
+            DELETE /api/v1/trees/{id}/asks/{ask}
+            POST /trees/{id}/asks
+            POST /trees/{id}/asks/{askId}/answer
+            POST /trees/{id}/asks/{askId}/take-back
+            POST /steps/{id}/report-with-photos
             POST /api/v1/trees/{id}/steps
             POST /api/v1/trees/{id}/found-done
             POST /api/v1/steps/{id}/report

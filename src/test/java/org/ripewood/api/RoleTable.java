@@ -104,6 +104,22 @@ final class RoleTable {
             POST /api/v1/courses/{id}/runs                    | 401 | 403 403 | 403 403 | 201
             GET  /api/v1/courses/{id}/sessions                | 401 | 200 404 | 200 404 | 200
             POST /api/v1/sessions                             | 401 | 403 403 | 201 404 | 201
+            GET  /api/v1/trees/{id}/asks                      | 401 | 200 404 | 200 404 | 200
+            POST /api/v1/trees/{id}/asks                      | 401 | 201 404 | 403 404 | 403
+            POST /api/v1/trees/{id}/asks/{ask}/answer         | 401 | 403 403 | 200 404 | 403
+            DELETE /api/v1/trees/{id}/asks/{ask}              | 401 | 200 404 | 403 404 | 403
+            GET  /trees/{id}/asks                             | 303 | 200 404 | 200 404 | 200
+            POST /trees/{id}/asks                             | 303 | 303 404 | 403 404 | 403
+            POST /trees/{id}/asks/{askId}/answer              | 303 | 403 403 | 303 404 | 403
+            POST /trees/{id}/asks/{askId}/take-back           | 303 | 303 404 | 403 404 | 403
+            POST /steps/{id}/report-with-photos               | 303 | 303 404 | 303 404 | 403
+            POST /api/v1/courses/{id}/steps                   | 401 | 403 403 | 200 404 | 403
+            POST /api/v1/courses/{id}/observations            | 401 | 403 403 | 200 404 | 200
+            POST /api/v1/courses/{id}/sign-offs               | 401 | 403 403 | 200 404 | 403
+            POST /api/v1/courses/{id}/sessions                | 401 | 403 403 | 201 404 | 201
+            POST /api/v1/sessions/{id}/move                   | 401 | 403 403 | 200 404 | 200
+            POST /api/v1/sessions/{id}/enrolments/many        | 401 | 403 403 | 200 404 | 200
+            DELETE /api/v1/sessions/{id}/waiting/{wait}       | 401 | 403 403 | 200 404 | 200
             GET  /api/v1/sessions/{id}                        | 401 | 200 404 | 200 404 | 200
             POST /api/v1/sessions/{id}/enrolments             | 401 | 403 403 | 201 404 | 201
             DELETE /api/v1/sessions/{id}/enrolments/{enrolment} | 401 | 403 403 | 200 404 | 200
@@ -261,6 +277,15 @@ final class RoleTable {
             GET  /courses/{id}/people                         | 303 | 403 403 | 200 404 | 200
             GET  /courses/{id}/sessions                       | 303 | 403 403 | 200 404 | 200
             GET  /courses/{id}/weeks                          | 303 | 403 403 | 200 404 | 200
+            GET  /courses/{id}/trees/act                      | 303 | 403 403 | 200 404 | 200
+            POST /courses/{id}/trees/steps                    | 303 | 403 403 | 303 404 | 403
+            POST /courses/{id}/trees/facts                    | 303 | 403 403 | 303 404 | 303
+            POST /courses/{id}/trees/sign-offs                | 303 | 403 403 | 303 404 | 403
+            GET  /courses/{id}/series                         | 303 | 403 403 | 200 404 | 200
+            POST /courses/{id}/series                         | 303 | 403 403 | 303 404 | 303
+            POST /sessions/{id}/move                          | 303 | 403 403 | 303 404 | 303
+            POST /sessions/{id}/enrolments/many               | 303 | 403 403 | 303 404 | 303
+            POST /sessions/{id}/waiting/{waitId}/withdraw     | 303 | 403 403 | 303 404 | 303
             POST /courses/{id}/sessions                       | 303 | 403 403 | 303 404 | 303
             GET  /sessions/{id}                               | 303 | 200 404 | 200 404 | 200
             GET  /sessions/{id}/day                           | 303 | 403 403 | 200 404 | 200

@@ -31,6 +31,10 @@ import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.aftercare.NewWord;
 import org.ripewood.aftercare.Saying;
+import org.ripewood.asks.Ask;
+import org.ripewood.asks.AskKind;
+import org.ripewood.asks.Asks;
+import org.ripewood.asks.NewAsk;
 import org.ripewood.assess.Judged;
 import org.ripewood.assess.Judgement;
 import org.ripewood.assess.Judgements;
@@ -63,6 +67,7 @@ import org.ripewood.records.Wounds;
 import org.ripewood.secondfactor.SecondFactors;
 import org.ripewood.sessions.NewCancellation;
 import org.ripewood.sessions.NewEnrolment;
+import org.ripewood.sessions.NewEnrolments;
 import org.ripewood.sessions.NewSession;
 import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
@@ -99,6 +104,7 @@ class School {
     private final WorksDone worksDone;
     private final HandOvers handOvers;
     private final Sessions sessions;
+    private final Asks asks;
     private final Assigner assigner;
     private final Reports reports;
     private final ClassDays days;
@@ -135,6 +141,7 @@ class School {
             WorksDone worksDone,
             HandOvers handOvers,
             Sessions sessions,
+            Asks asks,
             Assigner assigner,
             Reports reports,
             ClassDays days,
@@ -157,6 +164,7 @@ class School {
         this.worksDone = worksDone;
         this.handOvers = handOvers;
         this.sessions = sessions;
+        this.asks = asks;
         this.assigner = assigner;
         this.reports = reports;
         this.days = days;
@@ -426,6 +434,15 @@ class School {
         return signIns.of(actor(Who.STUDENT)).get(0).sessionId();
     }
 
+    /** A question of the tree's keeper. */
+    Ask ask(Tree tree) {
+        var keeper = new Actor(tree.keeperId(), Set.of(Role.STUDENT));
+        return asks.ask(
+                keeper,
+                tree.id(),
+                new NewAsk("pest_control", AskKind.QUESTION, "Which soap do I take?"));
+    }
+
     Step assignedStep() {
         return assigner.assign(
                 actor(Who.INSTRUCTOR),
@@ -493,6 +510,25 @@ class School {
                 actor(Who.INSTRUCTOR),
                 session().id(),
                 new NewEnrolment(id(Who.STUDENT), tree().id(), "3"));
+    }
+
+    /** One with room for a tree, and two that want to come. */
+    Session fullSession() {
+        var instructor = actor(Who.INSTRUCTOR);
+        var set =
+                sessions.set(
+                        instructor,
+                        new NewSession(
+                                course.id(),
+                                dayAhead(),
+                                LocalTime.of(9, 30),
+                                LocalTime.of(12, 30),
+                                null,
+                                "Bench house",
+                                List.of(id(Who.INSTRUCTOR)),
+                                1));
+        var trees = List.of(tree().id(), tree().id());
+        return sessions.enrolMany(instructor, set.id(), new NewEnrolments(trees));
     }
 
     /** One of today with a student enrolled; those of before are called off, or they overlap. */

@@ -11,16 +11,24 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
-import java.util.function.Consumer;
+import java.util.List;
+import java.util.function.Function;
+import org.jboss.resteasy.reactive.RestForm;
+import org.jboss.resteasy.reactive.multipart.FileUpload;
+import org.jboss.resteasy.reactive.server.multipart.MultipartFormDataInput;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.course.CourseContent;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.steps.NewReport;
 import org.ripewood.steps.Reports;
 import org.ripewood.steps.SignOffs;
+import org.ripewood.steps.Step;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.OnceForms;
+import org.ripewood.web.kit.Said;
 import org.ripewood.web.kit.Versioned;
 
 /** A step: what was said and done about it, the report, and the instructor's answer. */
@@ -39,6 +47,9 @@ class StepPages {
     private final SignOffs signOffs;
     private final Inputs inputs;
     private final OnceForms onceForms;
+    private final ReportParts evidence;
+    private final CourseContent content;
+    private final Said said;
 
     StepPages(
             CurrentUser user,
@@ -46,13 +57,19 @@ class StepPages {
             Reports reports,
             SignOffs signOffs,
             Inputs inputs,
-            OnceForms onceForms) {
+            OnceForms onceForms,
+            ReportParts evidence,
+            CourseContent content,
+            Said said) {
         this.user = user;
         this.desk = desk;
         this.reports = reports;
         this.signOffs = signOffs;
         this.inputs = inputs;
         this.onceForms = onceForms;
+        this.evidence = evidence;
+        this.content = content;
+        this.said = said;
     }
 
     @GET
@@ -75,6 +92,36 @@ class StepPages {
                 problem -> page(id, FormState.refused("report", form, problem)));
     }
 
+    /** The same with photos that show it: report and photos are kept together or not at all. */
+    @POST
+    @Path("report-with-photos")
+    @Consumes(MediaType.MULTIPART_FORM_DATA)
+    public Response reportWithPhotos(
+            long id,
+            @RestForm("photo") @Nullable List<FileUpload> photos,
+            MultipartFormDataInput parts) {
+        var form = ReportParts.fields(parts);
+        return onceForms.to(
+                form,
+                () -> {
+                    var version = inputs.read(form, Versioned.class).version();
+                    var report = inputs.read(form, NewReport.class);
+                    var step = reports.report(user.actor(), id, version, report);
+                    var kept = evidence.keep(user.actor(), step, photos);
+                    said.that(
+                            "Reported “%s”%s. Your instructor looks at it."
+                                    .formatted(
+                                            content.inForce().titleOf(step.technique()),
+                                            kept == 0
+                                                    ? ""
+                                                    : kept == 1
+                                                            ? " with a photo"
+                                                            : " with %d photos".formatted(kept)));
+                    return "/trees/" + step.treeId() + "/checklist";
+                },
+                problem -> page(id, FormState.refused("report", form, problem)));
+    }
+
     @POST
     @Path("sign-off")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
@@ -84,7 +131,8 @@ class StepPages {
                 id,
                 "sign-off",
                 form,
-                said -> signOffs.signOff(user.actor(), id, said.version(), said.note()));
+                answer -> signOffs.signOff(user.actor(), id, answer.version(), answer.note()),
+                "Signed off “%s”.");
     }
 
     @POST
@@ -96,7 +144,8 @@ class StepPages {
                 id,
                 "send-back",
                 form,
-                said -> signOffs.sendBack(user.actor(), id, said.version(), said.words()));
+                answer -> signOffs.sendBack(user.actor(), id, answer.version(), answer.words()),
+                "Sent back “%s” with your note.");
     }
 
     @POST
@@ -108,14 +157,20 @@ class StepPages {
                 id,
                 "withdraw",
                 form,
-                said -> signOffs.withdraw(user.actor(), id, said.version(), said.words()));
+                answer -> signOffs.withdraw(user.actor(), id, answer.version(), answer.words()),
+                "Withdrew “%s”.");
     }
 
     private Response answer(
-            long id, String name, MultivaluedMap<String, String> form, Consumer<Versioned> act) {
+            long id,
+            String name,
+            MultivaluedMap<String, String> form,
+            Function<Versioned, Step> act,
+            String sentence) {
         return Answer.to(
                 () -> {
-                    act.accept(inputs.read(form, Versioned.class));
+                    var step = act.apply(inputs.read(form, Versioned.class));
+                    said.that(sentence.formatted(content.inForce().titleOf(step.technique())));
                     return "/steps/" + id;
                 },
                 problem -> page(id, FormState.refused(name, form, problem)));

@@ -30,6 +30,7 @@ import org.ripewood.trees.TreeDays;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.FormState;
+import org.ripewood.web.kit.Said;
 
 /** One technique for one tree: how it stands and why, and how it is assigned. */
 @Path("/trees/{id: \\d{1,18}}")
@@ -47,6 +48,7 @@ class TechniquePages {
             List<Lesson> lessons,
             boolean teaches,
             List<ReasonView> never,
+            AskPageModel asked,
             FormState assignment,
             FormState foundDone) {
 
@@ -62,27 +64,33 @@ class TechniquePages {
 
     private final CurrentUser user;
     private final Trees trees;
+    private final AskPageAssembler askDesk;
     private final Standings standings;
     private final Assigner assigner;
     private final CourseContent content;
     private final Inputs inputs;
     private final TreeDays treeDays;
+    private final Said said;
 
     TechniquePages(
             CurrentUser user,
             Trees trees,
+            AskPageAssembler askDesk,
             Standings standings,
             Assigner assigner,
             CourseContent content,
             Inputs inputs,
-            TreeDays treeDays) {
+            TreeDays treeDays,
+            Said said) {
         this.user = user;
         this.trees = trees;
+        this.askDesk = askDesk;
         this.standings = standings;
         this.assigner = assigner;
         this.content = content;
         this.inputs = inputs;
         this.treeDays = treeDays;
+        this.said = said;
     }
 
     @GET
@@ -100,7 +108,11 @@ class TechniquePages {
         return Answer.to(
                 () -> {
                     var assignment = inputs.read(form, NewAssignment.class);
-                    return "/steps/" + assigner.assign(actor, id, assignment).id();
+                    var step = assigner.assign(actor, id, assignment);
+                    said.that(
+                            "Assigned “%s”; it stands on the student's home page."
+                                    .formatted(content.inForce().titleOf(step.technique())));
+                    return "/steps/" + step.id();
                 },
                 problem ->
                         page(
@@ -148,6 +160,7 @@ class TechniquePages {
                         technique.lessons().stream().map(inForce::lesson).toList(),
                         actor.is(Role.INSTRUCTOR),
                         standing.against().stream().filter(reason -> !reason.waivable()).toList(),
+                        askDesk.lay(actor, id, FormState.fresh("none")).at(code),
                         typed.orFresh("assignment", FormState.fresh("assignment")),
                         typed.orFresh(
                                 "found",
