@@ -11,6 +11,7 @@ import org.ripewood.core.progress.Standing;
 import org.ripewood.core.progress.TechniqueRule;
 import org.ripewood.core.progress.Truth;
 import org.ripewood.core.progress.Verdict;
+import org.ripewood.readiness.Holds;
 import org.ripewood.standing.ReasonView;
 import org.ripewood.standing.TechniquePriority;
 import org.ripewood.standing.TechniqueStanding;
@@ -122,7 +123,7 @@ public final class PortraitMaker {
     private static final int LEAST_WEIGHT = 4;
 
     private static int weight(Reason reason) {
-        if (Headlines.holdsByItself(reason)) {
+        if (Holds.byItself(reason)) {
             return reason instanceof Reason.OfNeed ? 1 : 0;
         }
         if (reason instanceof Reason.OfOrder || reason instanceof Reason.OfDevelopment) {
