@@ -14,6 +14,7 @@ import org.ripewood.course.CourseContent;
 import org.ripewood.records.RecordsUnchecked;
 import org.ripewood.records.TreeRecord;
 import org.ripewood.sites.Seasons;
+import org.ripewood.sites.Site;
 import org.ripewood.trees.Days;
 import org.ripewood.trees.ReachedTree;
 import org.ripewood.trees.Tree;
@@ -69,6 +70,12 @@ public class StatesUnchecked {
     public TreeState of(ReachedTree reached, LocalDate on) {
         days.requireAskable("on", on);
         return state(records.of(reached, on), content.inForce());
+    }
+
+    /** The same at its site, which was just read. */
+    public TreeState of(ReachedTree reached, Site site, LocalDate on) {
+        days.requireAskable("on", on);
+        return state(records.of(reached, site, on), content.inForce());
     }
 
     private TreeState state(TreeRecord record, Content content) {

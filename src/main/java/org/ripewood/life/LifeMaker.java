@@ -1,7 +1,6 @@
 package org.ripewood.life;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -47,22 +46,26 @@ public class LifeMaker {
     }
 
     /**
-     * The life of a tree within reach; 404 otherwise.
+     * The life of a tree within reach, told today; 404 otherwise.
      *
      * @param until the last year to tell of, 400 when it is not from 1900 to this one; null for the
      *     latest
      */
-    public Life make(Actor actor, long treeId, @Nullable Integer until, LocalDate on) {
-        int last = until == null ? on.getYear() : until;
-        if (last < FIRST_YEAR || last > on.getYear()) {
-            throw Refused.invalid(
-                    "until",
-                    "Expected a year from %d to %d; found %d."
-                            .formatted(FIRST_YEAR, on.getYear(), last));
-        }
-        var look = standings.look(actor, treeId, on);
+    public Life make(Actor actor, long treeId, @Nullable Integer until) {
+        var look = standings.lookToday(actor, treeId);
+        int last = lastYear(until, look.on().getYear());
         var all = LifeEntries.of(look, photos.of(look.reached()));
         return told(look, all, last, look.tree().left() ? null : routeMaker.of(look.day(), null));
+    }
+
+    private static int lastYear(@Nullable Integer until, int now) {
+        int last = until == null ? now : until;
+        if (last < FIRST_YEAR || last > now) {
+            throw Refused.invalid(
+                    "until",
+                    "Expected a year from %d to %d; found %d.".formatted(FIRST_YEAR, now, last));
+        }
+        return last;
     }
 
     private static Life told(

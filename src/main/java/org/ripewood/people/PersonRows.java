@@ -35,8 +35,14 @@ public class PersonRows implements PanacheRepositoryBase<PersonEntity, Long> {
         return login.strip().toLowerCase(Locale.ROOT);
     }
 
+    /** Roles come in the same statement, as most who ask for a person ask for them next. */
     public List<PersonEntity> byIds(Collection<Long> ids) {
-        return ids.isEmpty() ? List.of() : list("id in ?1", ids);
+        return ids.isEmpty()
+                ? List.of()
+                : list(
+                        "select distinct p from PersonEntity p left join fetch p.roles"
+                                + " where p.id in ?1",
+                        ids);
     }
 
     /** Ids by login, without the persons themselves; of everybody when null is asked for. */

@@ -14,6 +14,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.hibernate.jpa.HibernateHints;
 import org.ripewood.people.People;
+import org.ripewood.sites.Site;
 import org.ripewood.sites.Sites;
 import org.ripewood.trees.FormerKeepers;
 import org.ripewood.trees.ReachedTree;
@@ -66,18 +67,38 @@ public class RecordsUnchecked {
 
     /** The records of trees that were just read. */
     public List<TreeRecord> of(List<Tree> found, LocalDate on) {
-        return found.isEmpty() ? List.of() : read(found, formerKeepers.ofTrees(found), on);
+        return found.isEmpty()
+                ? List.of()
+                : read(found, formerKeepers.ofTrees(found), places(found), on);
     }
 
     /** The record of a tree that was just read. */
     public TreeRecord of(ReachedTree reached, LocalDate on) {
-        var tree = reached.tree();
-        return read(List.of(tree), Map.of(tree.id(), reached.formerKeepers()), on).get(0);
+        var trees = List.of(reached.tree());
+        return of(reached, Objects.requireNonNull(places(trees).get(reached.tree().siteId())), on);
     }
 
-    private List<TreeRecord> read(List<Tree> found, Map<Long, Set<Long>> former, LocalDate on) {
+    /** The same at its site, which was just read. */
+    public TreeRecord of(ReachedTree reached, Site site, LocalDate on) {
+        var tree = reached.tree();
+        return read(
+                        List.of(tree),
+                        Map.of(tree.id(), reached.formerKeepers()),
+                        Map.of(site.id(), site),
+                        on)
+                .get(0);
+    }
+
+    private Map<Long, Site> places(List<Tree> found) {
+        return sites.byIds(found.stream().map(Tree::siteId).collect(Collectors.toSet()));
+    }
+
+    private List<TreeRecord> read(
+            List<Tree> found,
+            Map<Long, Set<Long>> former,
+            Map<Long, Site> places,
+            LocalDate on) {
         var treeIds = found.stream().map(Tree::id).collect(Collectors.toSet());
-        var places = sites.byIds(found.stream().map(Tree::siteId).collect(Collectors.toSet()));
         var seen = observations(treeIds, on);
         var seenByTree = byTree(seen, Observation::treeId);
         var woundsByTree = byTree(wounds(treeIds, on, seen), Wound::treeId);

@@ -22,6 +22,11 @@ public class Standings {
         return gatherer.look(actor, treeId, on);
     }
 
+    /** The same on the day it is at the tree's site. */
+    public TreeLook lookToday(Actor actor, long treeId) {
+        return gatherer.lookToday(actor, treeId);
+    }
+
     /** How every technique stands for a tree on a day. */
     public TreeStanding of(Actor actor, long treeId, LocalDate on) {
         return look(actor, treeId, on).standing();

@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.BinaryOperator;
 import java.util.stream.Collectors;
@@ -24,8 +25,10 @@ import org.ripewood.platform.Today;
 import org.ripewood.platform.meters.Meter;
 import org.ripewood.platform.meters.Meters;
 import org.ripewood.platform.problems.Refused;
+import org.ripewood.sites.Sites;
 import org.ripewood.steps.StepBook;
 import org.ripewood.steps.StepBrief;
+import org.ripewood.trees.ReachedTree;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
 
@@ -39,6 +42,7 @@ public class SubjectGatherer {
     static final int YEARS_AHEAD = 10;
 
     private final Trees trees;
+    private final Sites sites;
     private final StatesUnchecked states;
     private final PeopleUnchecked people;
     private final Assessments assessments;
@@ -49,6 +53,7 @@ public class SubjectGatherer {
 
     SubjectGatherer(
             Trees trees,
+            Sites sites,
             StatesUnchecked states,
             PeopleUnchecked people,
             Assessments assessments,
@@ -57,6 +62,7 @@ public class SubjectGatherer {
             Today today,
             Meters meters) {
         this.trees = trees;
+        this.sites = sites;
         this.states = states;
         this.people = people;
         this.assessments = assessments;
@@ -75,12 +81,24 @@ public class SubjectGatherer {
     public TreeLook look(Actor actor, long treeId, LocalDate on) {
         var reached = trees.reached(actor, treeId);
         requireDay(on);
+        return look(reached, states.of(reached, on));
+    }
+
+    /** The same on the day it is at the tree's site, which is read once for both. */
+    public TreeLook lookToday(Actor actor, long treeId) {
+        var reached = trees.reached(actor, treeId);
+        var siteId = reached.tree().siteId();
+        var site = Objects.requireNonNull(sites.byIds(Set.of(siteId)).get(siteId));
+        return look(reached, states.of(reached, site, today.in(site.zone())));
+    }
+
+    private TreeLook look(ReachedTree reached, TreeState state) {
+        var treeId = reached.tree().id();
         var inForce = content.inForce();
-        var state = states.of(reached, on);
         var keeper = people.get(reached.tree().keeperId());
         var given = steps.all(treeId);
         var skills = skillsOf(List.of(keeper));
-        var day = judge(inForce, state, lastDone(given, on), skills.get(keeper.id()), open(given));
+        var day = judge(inForce, state, lastDone(given, state.on()), skills.get(keeper.id()), open(given));
         return new TreeLook(reached, keeper, day, given);
     }
 

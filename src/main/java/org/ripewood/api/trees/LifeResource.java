@@ -18,7 +18,6 @@ import org.ripewood.api.kit.Asked;
 import org.ripewood.life.Life;
 import org.ripewood.life.LifeMaker;
 import org.ripewood.platform.CurrentUser;
-import org.ripewood.trees.TreeDays;
 
 /** What a tree went through, and what is ahead of it. */
 @Path("/api/v1")
@@ -29,12 +28,10 @@ class LifeResource {
 
     private final LifeMaker lifeMaker;
     private final CurrentUser user;
-    private final TreeDays treeDays;
 
-    LifeResource(LifeMaker lifeMaker, CurrentUser user, TreeDays treeDays) {
+    LifeResource(LifeMaker lifeMaker, CurrentUser user) {
         this.lifeMaker = lifeMaker;
         this.user = user;
-        this.treeDays = treeDays;
     }
 
     @GET
@@ -49,6 +46,6 @@ class LifeResource {
                             + " gains tells what the record shows of the current year, and nothing"
                             + " else.")
     public Life life(@PathParam("id") long id, @QueryParam("until") @Nullable String until) {
-        return lifeMaker.make(user.actor(), id, Asked.year("until", until), treeDays.at(id));
+        return lifeMaker.make(user.actor(), id, Asked.year("until", until));
     }
 }

@@ -12,7 +12,6 @@ import org.ripewood.life.Life;
 import org.ripewood.life.LifeMaker;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.TreeDays;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
 
@@ -32,20 +31,18 @@ class LifePages {
     private final CurrentUser user;
     private final Trees trees;
     private final LifeMaker lifeMaker;
-    private final TreeDays treeDays;
 
-    LifePages(CurrentUser user, Trees trees, LifeMaker lifeMaker, TreeDays treeDays) {
+    LifePages(CurrentUser user, Trees trees, LifeMaker lifeMaker) {
         this.user = user;
         this.trees = trees;
         this.lifeMaker = lifeMaker;
-        this.treeDays = treeDays;
     }
 
     /** Until is the last year told of; without it the latest years are. */
     @GET
     public Response life(long id, @QueryParam("until") @Nullable Integer until) {
         var actor = user.actor();
-        var life = lifeMaker.make(actor, id, until, treeDays.at(id));
+        var life = lifeMaker.make(actor, id, until);
         var tree = trees.get(actor, id);
         return Answer.page(Templates.life(new LifeSheet(tree, life, LifeDrawings.of(tree, life))));
     }

@@ -23,7 +23,6 @@ import org.ripewood.trees.Departures;
 import org.ripewood.trees.EarlierWords;
 import org.ripewood.trees.ReachedTree;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.TreeDays;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.PictureFormat;
 
@@ -36,25 +35,22 @@ class TreePageAssembler {
     private final Departures departures;
     private final Aftercare aftercare;
     private final Photos photos;
-    private final TreeDays treeDays;
 
     TreePageAssembler(
             Standings standings,
             Trees trees,
             Departures departures,
             Aftercare aftercare,
-            Photos photos,
-            TreeDays treeDays) {
+            Photos photos) {
         this.standings = standings;
         this.trees = trees;
         this.departures = departures;
         this.aftercare = aftercare;
         this.photos = photos;
-        this.treeDays = treeDays;
     }
 
     TreePageModel lay(Actor actor, long treeId) {
-        var look = standings.look(actor, treeId, treeDays.at(treeId));
+        var look = standings.lookToday(actor, treeId);
         var tree = look.tree();
         var content = look.day().content();
         var stage = look.day().tellStage();

@@ -11,7 +11,6 @@ import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.standing.Standings;
 import org.ripewood.standing.TreeLook;
-import org.ripewood.trees.TreeDays;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.PictureFormat;
@@ -23,16 +22,14 @@ class TreeRecordAssembler {
 
     private final Standings standings;
     private final Trees trees;
-    private final TreeDays treeDays;
 
-    TreeRecordAssembler(Standings standings, Trees trees, TreeDays treeDays) {
+    TreeRecordAssembler(Standings standings, Trees trees) {
         this.standings = standings;
         this.trees = trees;
-        this.treeDays = treeDays;
     }
 
     TreeRecordModel lay(Actor actor, long treeId, FormState typed) {
-        var look = standings.look(actor, treeId, treeDays.at(treeId));
+        var look = standings.lookToday(actor, treeId);
         var tree = look.tree();
         var inForce = look.day().content();
         var growth = look.growth();

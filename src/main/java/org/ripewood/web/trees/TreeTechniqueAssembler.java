@@ -4,7 +4,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.standing.Standings;
-import org.ripewood.trees.TreeDays;
 import org.ripewood.web.kit.FormState;
 
 /** Lays out how every technique stands for a tree. */
@@ -12,15 +11,13 @@ import org.ripewood.web.kit.FormState;
 class TreeTechniqueAssembler {
 
     private final Standings standings;
-    private final TreeDays treeDays;
 
-    TreeTechniqueAssembler(Standings standings, TreeDays treeDays) {
+    TreeTechniqueAssembler(Standings standings) {
         this.standings = standings;
-        this.treeDays = treeDays;
     }
 
     TreeTechniqueModel lay(Actor actor, long treeId, FormState typed) {
-        var look = standings.look(actor, treeId, treeDays.at(treeId));
+        var look = standings.lookToday(actor, treeId);
         var standing = look.standing();
         return new TreeTechniqueModel(
                 look.tree(),
