@@ -8,16 +8,20 @@ import org.ripewood.trees.Tree;
 /**
  * What could be done with a tree on a day.
  *
- * @param options the student's own steps first, then what could be assigned, most useful first
+ * @param options the student's own steps first, then what could be assigned, most useful first, and
+ *     care last
  * @param otherwise what stands in the way when there is no option; why an assigned step is none
  * @param measureFirst what to look at when nothing can be done, a bench card full at most
+ * @param reported in words, work reported as done that nobody has signed off yet: what comes next
+ *     is planned once it is; null when there is none
  */
 public record DayWork(
         Tree tree,
         LocalDate on,
         List<Option> options,
         String otherwise,
-        List<String> measureFirst) {
+        List<String> measureFirst,
+        @Nullable String reported) {
 
     public DayWork {
         options = List.copyOf(options);
@@ -44,6 +48,7 @@ public record DayWork(
      * @param stepId the student's step; null when it has to be assigned
      * @param skillLesson the lesson whose skill is missing; null when none is
      * @param sure of a forecast, whether it holds in nine cases of ten rather than in every second
+     * @param care whether it only keeps the tree well, and is done where the tree stands
      * @param why in words
      * @param measureFirst what has to be looked at before it is begun
      */
@@ -53,6 +58,7 @@ public record DayWork(
             Ground ground,
             @Nullable String skillLesson,
             boolean sure,
+            boolean care,
             String why,
             List<String> measureFirst) {
 

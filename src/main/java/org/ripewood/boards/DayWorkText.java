@@ -2,6 +2,7 @@ package org.ripewood.boards;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Reason;
 import org.ripewood.core.progress.Standing;
 import org.ripewood.core.progress.Strength;
+import org.ripewood.core.progress.TechniqueRule;
 import org.ripewood.core.progress.Truth;
 import org.ripewood.core.progress.Verdict;
 import org.ripewood.core.season.Outlook;
@@ -55,8 +57,53 @@ final class DayWorkText {
             }
         }
         options.addAll(free(then, now));
+        options.addAll(freeCare(then));
         var otherwise = hindered == null ? headlines.sentence(headlines.of(then)) : hindered;
-        return new DayWork(then.tree(), then.on(), options, otherwise, toMeasure(then));
+        return new DayWork(
+                then.tree(), then.on(), options, otherwise, toMeasure(then), reported(then));
+    }
+
+    /** The work last reported, while it waits for an instructor's sign-off. */
+    private @Nullable String reported(TreeOnDay tree) {
+        return tree.open().values().stream()
+                .filter(step -> step.state() == StepState.REPORTED)
+                .filter(step -> tree.find(step.technique()).isPresent())
+                .max(
+                        Comparator.comparing(
+                                        StepBrief::reportedAt,
+                                        Comparator.nullsFirst(Comparator.naturalOrder()))
+                                .thenComparing(StepBrief::id))
+                .map(this::reported)
+                .orElse(null);
+    }
+
+    private String reported(StepBrief step) {
+        var title = content.technique(step.technique()).title();
+        var on = step.doneOn();
+        return on == null
+                ? "“%s” is reported as done and not signed off yet.".formatted(title)
+                : "“%s” is reported as done on %s and not signed off yet."
+                        .formatted(title, Wording.day(on));
+    }
+
+    /** Care that is ready and that nobody was given. */
+    private List<DayWork.Option> freeCare(TreeOnDay tree) {
+        return tree.careNow().stream()
+                .filter(standing -> !tree.open().containsKey(standing.technique()))
+                .sorted(Comparator.comparing(Standing::technique, usefulness.byCode()))
+                .map(
+                        standing ->
+                                option(
+                                        standing,
+                                        DayWork.Ground.READY,
+                                        null,
+                                        true,
+                                        "Ready on the day."))
+                .toList();
+    }
+
+    private boolean isCare(String technique) {
+        return content.technique(technique).rule().purpose() == TechniqueRule.Purpose.CARE;
     }
 
     private List<DayWork.Option> free(TreeOnDay then, TreeOnDay now) {
@@ -130,6 +177,7 @@ final class DayWorkText {
                 ground,
                 lesson,
                 sure,
+                isCare(technique),
                 why + headlines.waitingFor(technique) + " To be assigned.",
                 ground == DayWork.Ground.EXPECTED ? unmetOf(standing) : List.of());
     }
@@ -142,6 +190,7 @@ final class DayWorkText {
                 back ? DayWork.Ground.SENT_BACK : DayWork.Ground.ASSIGNED,
                 null,
                 true,
+                isCare(step.technique()),
                 back
                         ? "Sent back; to be put right."
                         : "Assigned on %s.".formatted(Wording.day(step.assignedOn())),

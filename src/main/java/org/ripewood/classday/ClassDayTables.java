@@ -30,6 +30,11 @@ class ClassDayTables implements TableDescriptions {
                         .partOf("session_id", SESSION)
                         .plain("position", "from_minute", "to_minute")
                         .done(),
+                TableDescription.named("day_lesson")
+                        .orderedBy("session_id")
+                        .partOf("session_id", SESSION)
+                        .plain("from_minute", "minutes")
+                        .done(),
                 TableDescription.named(TIMETABLE)
                         .numbered()
                         .partOf("session_id", SESSION)

@@ -76,10 +76,24 @@ final class DayChooser {
         var candidates = new ArrayList<Candidate>();
         var options = one.work().options();
         for (int place = 0; place < options.size(); place++) {
-            candidates.add(candidate(one, options.get(place), place));
+            if (whyNot(one, options.get(place)) == null) {
+                candidates.add(candidate(one, options.get(place), place));
+            }
         }
         return new TreeWork(
                 tree(one), Long.toString(one.enrolment().personId()), candidates, pinned, dropped);
+    }
+
+    /** Why work is not to be chosen, unless an instructor wishes it; null when it may be. */
+    private static @Nullable String whyNot(Coming one, DayWork.Option option) {
+        if (one.wishes().get(option.technique()) == DayWish.PIN) {
+            return null;
+        }
+        if (option.care()) {
+            return "Care where the tree stands, no work for the bench.";
+        }
+        var reported = one.work().reported();
+        return option.ground() == DayWork.Ground.SENT_BACK ? null : reported;
     }
 
     private Candidate candidate(Coming one, DayWork.Option option, int place) {
@@ -88,8 +102,8 @@ final class DayChooser {
                 option.technique(),
                 sureness(option),
                 usefulness(option, place),
-                DayJobs.studentMinutes(technique),
-                DayJobs.instructorMinutes(technique),
+                DayJobs.minutes(technique),
+                DayJobs.taughtMinutes(technique),
                 DayJobs.toolMinutes(technique, scarce),
                 takes.of(technique, one.enrolment().treeId()),
                 technique.irreversible(),
@@ -152,6 +166,17 @@ final class DayChooser {
                                 words.title(decision.technique()),
                                 why,
                                 one.wishes().get(decision.technique())));
+            }
+        }
+        for (var option : one.work().options()) {
+            var why = whyNot(one, option);
+            if (why != null) {
+                others.add(
+                        new SessionPlan.Other(
+                                option.technique(),
+                                words.title(option.technique()),
+                                why,
+                                one.wishes().get(option.technique())));
             }
         }
         return new TreeChoice(one.enrolment(), one.work(), chosen, others);

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.ripewood.core.bench.Job;
@@ -28,6 +29,9 @@ final class DayJobs {
     DayJobs(Collection<Chosen> work, Set<String> scarce) {
         for (var one : work) {
             var id = id(one.treeId(), one.technique().code());
+            if (isSmall(one.technique())) {
+                continue;
+            }
             if (chosen.putIfAbsent(id, one) == null) {
                 jobs.add(job(id, one, scarce));
             }
@@ -51,21 +55,63 @@ final class DayJobs {
     }
 
     WorkPhase phase(String job, int phase) {
-        return jobs.stream()
-                .filter(one -> one.id().equals(job))
-                .findFirst()
-                .orElseThrow()
-                .phases()
-                .get(phase);
+        return find(job).orElseThrow().phases().get(phase);
+    }
+
+    private Optional<Job> find(String job) {
+        return jobs.stream().filter(one -> one.id().equals(job)).findFirst();
+    }
+
+    /** Whether a phase laid out before is still one of this day's work. */
+    boolean knows(DayTimetable.Slot slot) {
+        var phases = find(id(slot.treeId(), slot.technique())).map(Job::phases).orElse(List.of());
+        return slot.phase() < phases.size()
+                && phases.get(slot.phase()).kind() == slot.kind()
+                && phases.get(slot.phase()).cuts() == slot.cuts();
+    }
+
+    /** Too short for a place of its own on the timetable; it is done in between. */
+    static boolean isSmall(Technique technique) {
+        return technique.studentMinutes() < Job.LEAST_MINUTES
+                && technique.instructorMinutes() < Job.LEAST_MINUTES
+                && !technique.irreversible();
+    }
+
+    /** How long an instructor looks in beside the timetable; 0 when the visit stands on it. */
+    static int passingMinutes(Technique technique) {
+        return Job.passingMinutes(technique.instructorMinutes(), technique.irreversible());
+    }
+
+    /** All the student's time, as it stands on the timetable. */
+    static int minutes(Technique technique) {
+        return isSmall(technique)
+                ? studentMinutes(technique)
+                : usual(technique).stream().mapToInt(WorkPhase::minutes).sum();
+    }
+
+    /** An instructor's time, as it stands on the timetable or beside it. */
+    static int taughtMinutes(Technique technique) {
+        int passing = passingMinutes(technique);
+        return passing > 0
+                ? passing
+                : usual(technique).stream()
+                        .filter(phase -> phase.kind() != WorkPhase.Kind.ALONE)
+                        .mapToInt(WorkPhase::minutes)
+                        .sum();
+    }
+
+    private static List<WorkPhase> usual(Technique technique) {
+        return Job.usualPhases(
+                studentMinutes(technique), instructorMinutes(technique), technique.irreversible());
     }
 
     /** An instructor looks at what cannot be undone, however short that takes. */
-    static int instructorMinutes(Technique technique) {
+    private static int instructorMinutes(Technique technique) {
         return Math.max(technique.irreversible() ? 1 : 0, technique.instructorMinutes());
     }
 
     /** All the student's time, the instructor's included. */
-    static int studentMinutes(Technique technique) {
+    private static int studentMinutes(Technique technique) {
         return Math.max(1, Math.max(instructorMinutes(technique), technique.studentMinutes()));
     }
 
@@ -93,12 +139,7 @@ final class DayJobs {
                         .map(tool -> tool.toLowerCase(Locale.ROOT))
                         .filter(scarce::contains)
                         .collect(Collectors.toSet());
-        return withTools(
-                Job.usualPhases(
-                        studentMinutes(technique),
-                        instructorMinutes(technique),
-                        technique.irreversible()),
-                tools);
+        return withTools(usual(technique), tools);
     }
 
     /** A scarce tool is at the bench while an instructor works along or something is cut. */

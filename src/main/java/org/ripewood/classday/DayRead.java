@@ -18,6 +18,7 @@ import org.ripewood.sessions.Session;
  * A class day as it is known: who comes, what their trees do, when there are breaks.
  *
  * @param choices of every tree that comes, in the order of the benches
+ * @param lessonAt when all are taught together; several spans where a break falls into it
  * @param stock of the school on that day
  * @param takes what work takes of it
  */
@@ -28,12 +29,13 @@ record DayRead(
         List<TreeChoice> choices,
         Map<Long, String> names,
         List<Span> breaks,
+        List<Span> lessonAt,
         StockSnapshot stock,
         DayTakes takes) {
 
     /** The same with what was chosen. */
     DayRead with(List<TreeChoice> chosen) {
-        return new DayRead(session, content, lesson, chosen, names, breaks, stock, takes);
+        return new DayRead(session, content, lesson, chosen, names, breaks, lessonAt, stock, takes);
     }
 
     /** Tools of which the school counts how many it has, by name in small letters. */

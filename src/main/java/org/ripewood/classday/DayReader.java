@@ -39,6 +39,7 @@ class DayReader {
     private final RecordsUnchecked recordsUnchecked;
     private final WishBook wishes;
     private final BreakBook breaks;
+    private final LessonBook lessons;
     private final Today today;
 
     DayReader(
@@ -51,6 +52,7 @@ class DayReader {
             RecordsUnchecked recordsUnchecked,
             WishBook wishes,
             BreakBook breaks,
+            LessonBook lessons,
             Today today) {
         this.sessions = sessions;
         this.people = people;
@@ -61,6 +63,7 @@ class DayReader {
         this.recordsUnchecked = recordsUnchecked;
         this.wishes = wishes;
         this.breaks = breaks;
+        this.lessons = lessons;
         this.today = today;
     }
 
@@ -87,6 +90,7 @@ class DayReader {
                         List.of(),
                         namesOf(session),
                         pauses,
+                        lessons.of(session, lesson, Minutes.around(pauses)),
                         stock,
                         takes);
         var chooser = new DayChooser(inForce, lesson, read.toolCounts().keySet(), takes);
@@ -105,7 +109,9 @@ class DayReader {
     private static DayLimits limits(DayRead read) {
         var tools = new HashMap<>(read.toolCounts());
         tools.replaceAll((name, count) -> Math.min(count, DayLimits.MOST_OF_A_TOOL));
-        int minutes = OpenMinutes.of(Minutes.hours(read.session()), read.breaks());
+        var closed = new ArrayList<>(Minutes.around(read.breaks()));
+        closed.addAll(read.lessonAt());
+        int minutes = OpenMinutes.of(Minutes.steps(Minutes.hours(read.session())), closed);
         return new DayLimits(
                 Math.max(1, minutes),
                 Map.of(),

@@ -1,6 +1,8 @@
 package org.ripewood.classday;
 
 import java.time.LocalTime;
+import java.util.List;
+import org.ripewood.core.bench.Job;
 import org.ripewood.core.bench.Span;
 import org.ripewood.sessions.Session;
 
@@ -21,5 +23,29 @@ final class Minutes {
 
     static Span hours(Session session) {
         return new Span(of(session.startsAt()), of(session.endsAt()));
+    }
+
+    /** The whole step a minute lies in. */
+    static int down(int minute) {
+        return minute / Job.STEP_MINUTES * Job.STEP_MINUTES;
+    }
+
+    /** The end of the step a minute lies in, itself where one ends there. */
+    static int up(int minute) {
+        return down(minute + Job.STEP_MINUTES - 1);
+    }
+
+    /** The whole steps within the hours of a class, in which work is laid out; none too few. */
+    static Span steps(Span hours) {
+        int from = up(hours.fromMinute());
+        int to = down(hours.toMinute());
+        return from < to ? new Span(from, to) : hours;
+    }
+
+    /** The steps a break takes something of. */
+    static List<Span> around(List<Span> breaks) {
+        return breaks.stream()
+                .map(one -> new Span(down(one.fromMinute()), up(one.toMinute())))
+                .toList();
     }
 }

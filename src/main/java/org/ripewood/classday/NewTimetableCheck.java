@@ -36,6 +36,25 @@ final class NewTimetableCheck {
         checkStudents(faults);
         checkOverruns(faults);
         checkBreaks(faults);
+        checkLesson(faults);
+    }
+
+    private void checkLesson(Collection<Fault> faults) {
+        var lesson = asked.lesson();
+        if (lesson == null) {
+            return;
+        }
+        if (session.lesson() == null) {
+            faults.add(new Fault("lesson", "This session has no lesson."));
+        }
+        var at = lesson.at();
+        if (at != null && (at.isBefore(session.startsAt()) || !at.isBefore(session.endsAt()))) {
+            faults.add(
+                    new Fault(
+                            "lesson.at",
+                            "Expected a time from %s to before %s, when the class is over; found %s."
+                                    .formatted(session.startsAt(), session.endsAt(), at)));
+        }
     }
 
     /** The breaks asked for, in the order of the day; null for those there are. */

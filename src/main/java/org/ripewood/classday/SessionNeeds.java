@@ -1,6 +1,7 @@
 package org.ripewood.classday;
 
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,11 +30,26 @@ final class SessionNeeds {
     }
 
     List<SessionPlan.Need> tools() {
-        return needs(Technique::tools);
+        return needs(Technique::tools, toolCounts);
+    }
+
+    /** Tools with those of one kind told as one. */
+    List<SessionPlan.Need> toolKinds() {
+        var inStock = new HashMap<String, Integer>();
+        toolCounts.forEach((name, count) -> inStock.merge(kind(name), count, Integer::sum));
+        return needs(
+                technique -> technique.tools().stream().map(SessionNeeds::kind).toList(), inStock);
+    }
+
+    /** What a tool is, without how fine or clean it is and what for; one of several. */
+    static String kind(String tool) {
+        var what = tool.toLowerCase(Locale.ROOT).replaceFirst(" (with|for|of|kept) .*", "");
+        what = what.replaceAll("\\b(fine|clean|sharp|small|blunt) ", "");
+        return what.replaceFirst("(cutter|chopstick|gouge|sieve)$", "$1s");
     }
 
     List<SessionPlan.Need> materials() {
-        return needs(Technique::materials);
+        return needs(Technique::materials, toolCounts);
     }
 
     int studentMinutes() {
@@ -91,7 +107,8 @@ final class SessionNeeds {
         return place < 0 ? SIGNALS.size() : place;
     }
 
-    private List<SessionPlan.Need> needs(Function<Technique, List<String>> things) {
+    private List<SessionPlan.Need> needs(
+            Function<Technique, List<String>> things, Map<String, Integer> inStock) {
         var counts = new LinkedHashMap<String, Integer>();
         for (var row : rows) {
             var technique = row.technique();
@@ -106,7 +123,7 @@ final class SessionNeeds {
                                 new SessionPlan.Need(
                                         entry.getKey(),
                                         entry.getValue(),
-                                        toolCounts.get(entry.getKey().toLowerCase(Locale.ROOT))))
+                                        inStock.get(entry.getKey().toLowerCase(Locale.ROOT))))
                 .sorted(
                         Comparator.comparingInt(SessionPlan.Need::trees)
                                 .reversed()

@@ -1,7 +1,10 @@
 package org.ripewood.classday;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.boards.DayWork;
 import org.ripewood.core.bench.Span;
@@ -12,6 +15,9 @@ import org.ripewood.sessions.Session;
 /**
  * What a class day needs on paper.
  *
+ * @param toolKinds tools with those of one kind told as one, fine and clean scissors as scissors
+ * @param lessonAt when all are taught together; several spans where a break falls into it
+ * @param inBetween small jobs and looks that have no place of their own on the timetable
  * @param timetable the one in force; null before the day is laid out
  */
 public record SessionPlan(
@@ -21,12 +27,15 @@ public record SessionPlan(
         List<String> instructors,
         List<Row> rows,
         List<Need> tools,
+        List<Need> toolKinds,
         List<Need> materials,
         List<Want> wants,
         List<Caution> cautions,
         int studentMinutes,
         int instructorMinutes,
         List<Span> breaks,
+        List<Span> lessonAt,
+        List<InBetween> inBetween,
         @Nullable TimetableShown timetable) {
 
     /**
@@ -49,6 +58,64 @@ public record SessionPlan(
             String why,
             List<String> measureFirst,
             List<Other> others) {}
+
+    /**
+     * A tree's day at its bench.
+     *
+     * @param rows its work, or one that says why there is none
+     * @param lines of the timetable; none before the day is laid out, or without a place
+     * @param waits of its student before going on with it
+     */
+    public record BenchDay(
+            Row first,
+            List<Row> rows,
+            List<TimetableShown.Line> lines,
+            List<TimetableShown.Wait> waits) {
+
+        public boolean onTheClock() {
+            return !lines.isEmpty();
+        }
+    }
+
+    /** Every tree that comes, in the order of the benches. */
+    public List<BenchDay> benches() {
+        Map<Long, List<Row>> byTree = new LinkedHashMap<>();
+        rows.forEach(
+                row -> byTree.computeIfAbsent(row.treeId(), any -> new ArrayList<>()).add(row));
+        var table = timetable;
+        return byTree.values().stream()
+                .map(
+                        of ->
+                                new BenchDay(
+                                        of.get(0),
+                                        of,
+                                        table == null
+                                                ? List.of()
+                                                : table.linesOf(of.get(0).treeId()),
+                                        table == null
+                                                ? List.of()
+                                                : table.waitsOf(of.get(0).treeId())))
+                .toList();
+    }
+
+    /** Names of students who come, in the order of the benches. */
+    public List<String> students() {
+        return rows.stream().map(Row::student).distinct().toList();
+    }
+
+    /**
+     * What is done when there is a moment, and has no place of its own on the timetable.
+     *
+     * @param minutes about how long; null when nobody can say
+     * @param withInstructor whether an instructor looks in for it
+     */
+    public record InBetween(
+            String student,
+            long treeId,
+            String tree,
+            String what,
+            @Nullable Integer minutes,
+            boolean withInstructor) {}
 
     /**
      * Work that a tree could do and does not, that day.

@@ -36,12 +36,15 @@ class SessionPlanner {
                 session.instructorIds().stream().map(id -> nameOf(day, id)).toList(),
                 rows,
                 needs.tools(),
+                needs.toolKinds(),
                 needs.materials(),
                 new DayShopping(session.heldOn(), day.takes()).wants(rows),
                 needs.cautions(speciesOf(day)),
                 needs.studentMinutes(),
                 needs.instructorMinutes(),
                 day.breaks(),
+                day.lessonAt(),
+                InBetweens.of(rows),
                 timetables
                         .inForce(sessionId)
                         .map(plan -> TimetableShown.of(plan, day))

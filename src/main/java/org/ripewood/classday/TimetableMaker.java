@@ -17,7 +17,6 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.core.bench.ChocoTimetabler;
 import org.ripewood.core.bench.ClassDay;
 import org.ripewood.core.bench.Instructor;
-import org.ripewood.core.bench.Job;
 import org.ripewood.core.bench.Span;
 import org.ripewood.core.bench.Timetable;
 import org.ripewood.core.bench.Underway;
@@ -45,12 +44,19 @@ class TimetableMaker {
     private final DayReader reader;
     private final TimetableBook timetables;
     private final BreakBook breaks;
+    private final LessonBook lessons;
     private final Today today;
 
-    TimetableMaker(DayReader reader, TimetableBook timetables, BreakBook breaks, Today today) {
+    TimetableMaker(
+            DayReader reader,
+            TimetableBook timetables,
+            BreakBook breaks,
+            LessonBook lessons,
+            Today today) {
         this.reader = reader;
         this.timetables = timetables;
         this.breaks = breaks;
+        this.lessons = lessons;
         this.today = today;
     }
 
@@ -62,6 +68,7 @@ class TimetableMaker {
             DayJobs jobs,
             Map<Long, @Nullable Integer> arrivals,
             @Nullable List<Span> newBreaks,
+            NewTimetable.@Nullable Lesson newLesson,
             int revision) {}
 
     DayTimetable layOut(Actor actor, long sessionId, NewTimetable asked) {
@@ -109,7 +116,9 @@ class TimetableMaker {
                     session.enrolments().isEmpty()
                             ? "Nobody is enrolled, so there is nothing to lay out."
                             : "None of the trees has work for this day.",
-                    "Maybe add trees to the session, or pin some work.");
+                    read.lessonAt().isEmpty()
+                            ? "Maybe add trees to the session, or choose some work."
+                            : "Maybe add trees to the session, choose some work, or leave more time beside the lesson.");
         }
         if (jobs.jobs().size() > ClassDay.MOST_JOBS) {
             throw Refused.conflict(
@@ -117,10 +126,14 @@ class TimetableMaker {
                             .formatted(ClassDay.MOST_JOBS, jobs.jobs().size()),
                     "Maybe hold two sessions.");
         }
+        var pauses = Minutes.around(newBreaks == null ? read.breaks() : newBreaks);
+        var newLesson = asked.lesson();
+        var lesson = lessonAt(read, pauses, newBreaks != null, newLesson);
         var day =
                 new ClassDay(
-                        Minutes.hours(session),
-                        newBreaks == null ? read.breaks() : newBreaks,
+                        Minutes.steps(Minutes.hours(session)),
+                        pauses,
+                        lesson,
                         instructors(session),
                         read.toolCounts(),
                         jobs.jobs());
@@ -132,7 +145,19 @@ class TimetableMaker {
                 jobs,
                 arrivals,
                 newBreaks,
+                newLesson,
                 before.map(DayTimetable::revision).orElse(0) + 1);
+    }
+
+    private List<Span> lessonAt(
+            DayRead read,
+            List<Span> pauses,
+            boolean otherBreaks,
+            NewTimetable.@Nullable Lesson asked) {
+        if (asked != null) {
+            return LessonBook.asked(read.session(), read.lesson(), asked, pauses);
+        }
+        return otherBreaks ? lessons.of(read.session(), read.lesson(), pauses) : read.lessonAt();
     }
 
     private static List<Instructor> instructors(Session session) {
@@ -175,20 +200,24 @@ class TimetableMaker {
                     if (minute == null) {
                         absent.add(id.toString());
                     } else {
-                        late.put(id.toString(), minute);
+                        late.put(id.toString(), Minutes.up(minute));
                     }
                 });
         if (now == null || before == null) {
             return new Underway(0, List.of(), Set.copyOf(absent), late, List.of());
         }
-        int minute = Minutes.of(now);
-        // A tree taken off the session since, or content that has lost a technique, is no
-        // hindrance.
-        var known = jobs.jobs().stream().map(Job::id).collect(Collectors.toSet());
+        int minute = Minutes.up(Minutes.of(now));
+        // A tree taken off the session since, or work that runs otherwise in the content in force,
+        // is no hindrance.
+        var changed =
+                before.slots().stream()
+                        .filter(slot -> !jobs.knows(slot))
+                        .map(slot -> DayJobs.id(slot.treeId(), slot.technique()))
+                        .collect(Collectors.toSet());
         var slots =
                 before.slots().stream()
                         .map(TimetableMaker::slot)
-                        .filter(slot -> known.contains(slot.job()))
+                        .filter(slot -> !changed.contains(slot.job()))
                         .toList();
         var begun = slots.stream().filter(slot -> slot.span().fromMinute() < minute).toList();
         var underway = new Underway(minute, begun, Set.copyOf(absent), late, slots);
@@ -198,10 +227,13 @@ class TimetableMaker {
         }
         for (var overrun : overruns) {
             var last = NewTimetableCheck.lastBegun(before, overrun.treeId(), minute).orElseThrow();
+            if (changed.contains(DayJobs.id(last.treeId(), last.technique()))) {
+                continue;
+            }
             underway =
                     underway.ending(
                             DayJobs.id(last.treeId(), last.technique()),
-                            Minutes.of(overrun.until()));
+                            Minutes.up(Minutes.of(overrun.until())));
         }
         return underway;
     }
@@ -250,6 +282,10 @@ class TimetableMaker {
         var newBreaks = task.newBreaks();
         if (newBreaks != null) {
             breaks.keep(entity.sessionId, newBreaks);
+        }
+        var newLesson = task.newLesson();
+        if (newLesson != null) {
+            lessons.keep(entity.sessionId, newLesson);
         }
         timetables.persistAndFlush(entity);
         return entity.told();

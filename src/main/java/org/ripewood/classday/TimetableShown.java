@@ -2,16 +2,20 @@ package org.ripewood.classday;
 
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.core.bench.Span;
 import org.ripewood.core.bench.WorkPhase;
 
 /**
  * A timetable as people read it.
  *
  * @param from time from which on it was laid out; null for the whole day
+ * @param waits of students, by time; their minutes add up to those of the plan
  * @param stale whether the work chosen has changed since, so that it is to be laid out anew
  */
 public record TimetableShown(
@@ -21,17 +25,28 @@ public record TimetableShown(
         List<Left> leftOut,
         List<Late> late,
         LocalTime finish,
+        List<Wait> waits,
         boolean stale) {
 
     public TimetableShown {
         lines = List.copyOf(lines);
         leftOut = List.copyOf(leftOut);
         late = List.copyOf(late);
+        waits = List.copyOf(waits);
+    }
+
+    List<Line> linesOf(long treeId) {
+        return lines.stream().filter(line -> line.treeId() == treeId).toList();
+    }
+
+    List<Wait> waitsOf(long treeId) {
+        return waits.stream().filter(wait -> wait.treeId() == treeId).toList();
     }
 
     /**
-     * One phase.
+     * Work in one go, no break in it; the look before a cut and the cut are one.
      *
+     * @param kind INSPECTION for a visit that begins with the look before a cut
      * @param instructor who stands by; null for work alone
      */
     public record Line(
@@ -49,12 +64,25 @@ public record TimetableShown(
         /** What is done, in words. */
         public String what() {
             return switch (kind) {
-                case ALONE -> cuts ? "cuts alone" : "works alone";
-                case HANDS_ON -> cuts ? "cuts together" : "works together";
-                case INSPECTION -> "shows the cut first";
+                case ALONE -> cuts ? "cuts on their own" : "on their own";
+                case HANDS_ON -> cuts ? "cut together" : "together";
+                case INSPECTION ->
+                        cuts ? "look before the cut, then the cut" : "look before the cut";
             };
         }
+
+        /** Whether an instructor looks at a cut before it is made. */
+        public boolean inspects() {
+            return kind == WorkPhase.Kind.INSPECTION;
+        }
     }
+
+    /**
+     * A student has nothing to do.
+     *
+     * @param treeId with which they go on
+     */
+    public record Wait(LocalTime from, LocalTime until, int minutes, String student, long treeId) {}
 
     /** Work without a place. */
     public record Left(String student, String tree, String technique, String because) {}
@@ -70,25 +98,13 @@ public record TimetableShown(
         var byTree = new HashMap<Long, TreeChoice>();
         day.choices().forEach(choice -> byTree.put(choice.enrolment().treeId(), choice));
         var lines = new ArrayList<Line>();
-        for (var slot : plan.slots()) {
-            var instructor = slot.instructorId();
-            var choice = byTree.get(slot.treeId());
-            lines.add(
-                    new Line(
-                            Minutes.time(slot.fromMinute()),
-                            Minutes.time(slot.toMinute()),
-                            choice == null ? "" : choice.enrolment().bench(),
-                            student(choice, day),
-                            slot.treeId(),
-                            tree(choice, slot.treeId()),
-                            day.content().titleOf(slot.technique()),
-                            slot.kind(),
-                            slot.cuts(),
-                            instructor == null
-                                    ? null
-                                    : day.names()
-                                            .getOrDefault(instructor, "Person " + instructor)));
+        var closed = new DayClosed(day);
+        for (var stretch : Stretch.of(plan.slots())) {
+            for (var piece : closed.without(stretch.fromMinute(), stretch.toMinute())) {
+                lines.add(line(stretch.slot(), stretch.cuts(), piece, byTree, day));
+            }
         }
+        lines.sort(Comparator.comparing(Line::from).thenComparing(Line::until));
         var left =
                 plan.leftOut().stream()
                         .map(
@@ -106,7 +122,31 @@ public record TimetableShown(
                 left,
                 late(plan, day),
                 Minutes.time(plan.finishMinute()),
+                closed.waits(plan),
                 stale(plan, day));
+    }
+
+    private static Line line(
+            DayTimetable.Slot slot,
+            boolean cuts,
+            Span at,
+            Map<Long, TreeChoice> byTree,
+            DayRead day) {
+        var instructor = slot.instructorId();
+        var choice = byTree.get(slot.treeId());
+        return new Line(
+                Minutes.time(at.fromMinute()),
+                Minutes.time(at.toMinute()),
+                choice == null ? "" : choice.enrolment().bench(),
+                student(choice, day),
+                slot.treeId(),
+                tree(choice, slot.treeId()),
+                day.content().titleOf(slot.technique()),
+                slot.kind(),
+                cuts,
+                instructor == null
+                        ? null
+                        : day.names().getOrDefault(instructor, "Person " + instructor));
     }
 
     private static List<Late> late(DayTimetable plan, DayRead day) {
@@ -132,7 +172,9 @@ public record TimetableShown(
         plan.slots().forEach(slot -> planned.add(DayJobs.id(slot.treeId(), slot.technique())));
         plan.leftOut().forEach(left -> planned.add(DayJobs.id(left.treeId(), left.technique())));
         var chosen = new HashSet<String>();
-        day.chosen().forEach(one -> chosen.add(DayJobs.id(one.treeId(), one.technique().code())));
+        day.chosen().stream()
+                .filter(one -> !DayJobs.isSmall(one.technique()))
+                .forEach(one -> chosen.add(DayJobs.id(one.treeId(), one.technique().code())));
         return !planned.equals(chosen);
     }
 

@@ -21,11 +21,21 @@ record TreeChoice(
 
     /** Why it does nothing: what bars the first thing it could do, or what the tree waits for. */
     String whyIdle() {
-        if (others.isEmpty()) {
+        var reported = work.reported();
+        if (reported != null) {
+            return reported + " What comes next is planned after that.";
+        }
+        var bars = others.stream().filter(other -> !isCare(other)).findFirst();
+        if (bars.isEmpty()) {
             return work.otherwise();
         }
-        var first = others.get(0);
+        var first = bars.get();
         return "“%s”: %s".formatted(first.title(), first.why());
+    }
+
+    private boolean isCare(SessionPlan.Other other) {
+        return work.options().stream()
+                .anyMatch(option -> option.care() && option.technique().equals(other.technique()));
     }
 
     TreeChoice {

@@ -141,8 +141,25 @@ final class Pen {
         return letters(x, y, anchor, ink, bold, text, "");
     }
 
+    /** Letters of another size. */
+    Pen write(
+            double x, double y, Anchor anchor, Ink ink, boolean bold, double sizePx, String text) {
+        return letters(x, y, anchor, ink, bold, text, sizeText(sizePx));
+    }
+
+    /** The same with a rim, see {@link #writeOver(double, double, Anchor, Ink, String)}. */
+    Pen writeOver(double x, double y, Anchor anchor, Ink ink, double sizePx, String text) {
+        var rim = strokeText(Stroke.of(Ink.SHEET, 3.5)) + sizeText(sizePx);
+        letters(x, y, anchor, Ink.SHEET, false, text, rim);
+        return write(x, y, anchor, ink, false, sizePx, text);
+    }
+
+    private static String sizeText(double sizePx) {
+        return sizePx == LETTER_PX ? "" : " font-size=\"%s\"".formatted(number(sizePx));
+    }
+
     private Pen letters(
-            double x, double y, Anchor anchor, Ink ink, boolean bold, String text, String rim) {
+            double x, double y, Anchor anchor, Ink ink, boolean bold, String text, String more) {
         body.append(
                 "<text x=\"%s\" y=\"%s\" text-anchor=\"%s\" fill=\"%s\"%s%s>%s</text>\n"
                         .formatted(
@@ -151,7 +168,7 @@ final class Pen {
                                 anchor.word(),
                                 ink.on(sheet),
                                 bold ? " font-weight=\"600\"" : "",
-                                rim,
+                                more,
                                 XmlText.escaped(text)));
         return this;
     }

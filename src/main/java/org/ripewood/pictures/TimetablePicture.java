@@ -1,50 +1,354 @@
 package org.ripewood.pictures;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.TreeMap;
+import org.ripewood.pictures.TimetableDrawing.Bench;
+import org.ripewood.pictures.TimetableDrawing.Kind;
+import org.ripewood.pictures.TimetableDrawing.Pause;
+import org.ripewood.pictures.TimetableDrawing.Phase;
 
-/** A class day laid out: a line for each tree, and below them one for each instructor. */
+/** A class day laid out: a row for each tree, and below them one for each instructor. */
 public final class TimetablePicture {
 
-    private static final double TOP = 26;
-    private static final double ROW_PX = 26;
-    private static final double BOX_PX = 18;
     private static final int HOUR = 60;
-    private static final double HOUR_ROOM_PX = 44;
+    private static final double HOUR_ROOM_PX = 52;
+    private static final double LEAST_WAIT_PX = 2;
 
+    /** How much wider heavy letters are than others. */
+    private static final double BOLD = 1.08;
+
+    private final TimetableDrawing all;
     private final TimetableDrawing drawing;
     private final Pen pen;
-    private final boolean narrow;
+    private final TimetableLetters letters;
     private final Scale minutes;
-    private final Map<String, List<TimetableDrawing.Phase>> teaching;
-    private final Map<String, String> letters = new TreeMap<>();
+    private final double top;
 
-    private TimetablePicture(TimetableDrawing drawing, Sheet sheet) {
-        this.drawing = drawing;
+    private TimetablePicture(TimetableDrawing all, List<Bench> benches, Sheet sheet) {
+        this.all = all;
+        this.drawing = all.with(benches);
         this.pen = new Pen(sheet);
-        this.narrow = sheet.narrow();
-        double left = narrow ? 6 : sheet.widthPx() * 0.3;
+        this.letters = TimetableLetters.of(sheet);
+        double left = sheet.narrow() ? 6 : sheet.widthPx() * 0.26;
         this.minutes =
-                new Scale(drawing.fromMinute(), drawing.toMinute(), left, sheet.widthPx() - 8.0);
-        this.teaching = teaching();
-        nameInstructors();
+                new Scale(drawing.fromMinute(), drawing.toMinute(), left, sheet.widthPx() - 10.0);
+        this.top = letters.workPx() + 12;
+    }
+
+    /**
+     * Draws it.
+     *
+     * <p>Plain boxes are work of the student's own, hatched ones work together with an instructor,
+     * black ones a visit that begins with the look before a cut. Who stands by is named in the box
+     * by initials, which stand before the name below; there a box has its bench. A broken line is a
+     * student's wait. The lesson is a band over all benches; breaks are gaps. Edge cases: names for
+     * which there is no room are left out and stand in the table; without benches the hours are
+     * drawn alone; what lies outside the class is held at its edges.
+     */
+    public static Picture of(TimetableDrawing drawing, Sheet sheet) {
+        return new TimetablePicture(drawing, drawing.benches(), sheet).draw();
+    }
+
+    /**
+     * The day on as many sheets as it needs, each with so many benches at most and all instructors.
+     */
+    public static List<Picture> sheets(TimetableDrawing drawing, Sheet sheet, int benches) {
+        var pictures = new ArrayList<Picture>();
+        var all = drawing.benches();
+        for (int at = 0; at == 0 || at < all.size(); at += benches) {
+            var some = all.subList(at, Math.min(all.size(), at + benches));
+            pictures.add(new TimetablePicture(drawing, some, sheet).draw());
+        }
+        return pictures;
+    }
+
+    private Picture draw() {
+        double end =
+                top
+                        + drawing.benches().size() * letters.benchRowPx()
+                        + drawing.instructors().size() * letters.instructorRowPx()
+                        + (drawing.instructors().isEmpty() ? 0 : 8);
+        bands(end);
+        hours(end);
+        double y = top;
+        for (var bench : drawing.benches()) {
+            bench(bench, y);
+            y += letters.benchRowPx();
+            pen.line(4, y, minutes.endPx(), y, Stroke.of(Ink.RULE, 1));
+        }
+        if (!drawing.instructors().isEmpty()) {
+            pen.line(4, y + 3, minutes.endPx(), y + 3, Stroke.of(Ink.INK, 1.5));
+            y += 8;
+            for (var name : drawing.instructors()) {
+                instructor(name, y);
+                y += letters.instructorRowPx();
+            }
+        }
+        lessonName(end);
+        return pen.finish(legend(end + 4) + 4, title(), description(), table());
+    }
+
+    private void bands(double end) {
+        for (var pause : drawing.breaks()) {
+            double from = minutes.px(pause.fromMinute());
+            double width = minutes.px(pause.toMinute()) - from;
+            pen.box(from, top - 4, width, end - top + 4, pen.plain(Ink.SHADE), null);
+        }
+        for (var lesson : drawing.lessonAt()) {
+            double from = minutes.px(lesson.fromMinute());
+            double width = minutes.px(lesson.toMinute()) - from;
+            pen.box(from, top - 4, width, end - top + 4, pen.plain(Ink.SHEET), null);
+            pen.box(
+                    from,
+                    top - 4,
+                    width,
+                    end - top + 4,
+                    pen.hatched(Hatch.DOTTED, Ink.SLATE),
+                    Stroke.of(Ink.SLATE, 1.5));
+        }
+    }
+
+    private void lessonName(double end) {
+        if (letters.narrow()) {
+            return;
+        }
+        double size = letters.namePx();
+        for (var lesson : drawing.lessonAt()) {
+            double from = minutes.px(lesson.fromMinute());
+            double room = minutes.px(lesson.toMinute()) - from - 16;
+            double y = Math.min((top + end) / 2, top + 2.4 * letters.benchRowPx());
+            var lines = XmlText.lines("Lesson: " + drawing.lesson(), size, room);
+            double widest = lines.stream().mapToDouble(one -> width(one, size)).max().orElse(0);
+            if (room < width("Lesson", size)) {
+                continue;
+            }
+            double middle = from + 8 + room / 2;
+            pen.box(
+                    middle - widest / 2 - 6,
+                    y - size - 4,
+                    widest + 12,
+                    lines.size() * size * 1.2 + 10,
+                    pen.plain(Ink.SHEET),
+                    null);
+            for (var line : lines) {
+                pen.write(middle, y, Pen.Anchor.MIDDLE, Ink.INK, true, size, line);
+                y += size * 1.2;
+            }
+        }
+    }
+
+    private static double width(String text, double sizePx) {
+        return XmlText.widthPx(text, sizePx);
+    }
+
+    private void hours(double end) {
+        int hours = (drawing.toMinute() - drawing.fromMinute()) / HOUR + 1;
+        double room = minutes.endPx() - minutes.startPx();
+        int step = (int) Math.max(1, Math.ceil(hours * HOUR_ROOM_PX / room));
+        int first = (drawing.fromMinute() + HOUR - 1) / HOUR;
+        double size = letters.workPx();
+        for (int hour = first; hour * HOUR <= drawing.toMinute(); hour += step) {
+            double x = minutes.px(hour * HOUR);
+            pen.line(x, top - 6, x, end, Stroke.of(Ink.EDGE, 1));
+            double half = width(clock(hour * HOUR), size) / 2;
+            double held = Math.max(half + 2, Math.min(pen.sheet().widthPx() - half - 2, x));
+            pen.write(held, top - 9, Pen.Anchor.MIDDLE, Ink.INK, false, size, clock(hour * HOUR));
+        }
+    }
+
+    private void bench(Bench bench, double y) {
+        label(bench, y);
+        works(bench, y + letters.workPx());
+        double boxes = y + letters.boxOffsetPx();
+        for (var pause : bench.waits()) {
+            waitSign(minutes.px(pause.fromMinute()), minutes.px(pause.toMinute()), boxes);
+        }
+        for (var phase : bench.phases()) {
+            box(phase, boxes);
+            named(phase, initials(phase.instructor()), boxes);
+        }
+    }
+
+    private void label(Bench bench, double y) {
+        double name = letters.namePx();
+        var words = bench.bench() + "  " + bench.tree();
+        if (letters.narrow()) {
+            underlaid(words + ", " + bench.student(), y);
+            return;
+        }
+        double room = minutes.startPx() - 12;
+        write(4, y + name, true, name, words, room);
+        write(
+                4,
+                y + name + letters.workPx() * 1.15,
+                false,
+                letters.workPx(),
+                bench.student(),
+                room);
+    }
+
+    /** On a phone names lie over the lesson's band. */
+    private void underlaid(String words, double y) {
+        double size = letters.namePx();
+        double room = pen.sheet().widthPx() - 12.0;
+        double wide = Math.min(room, width(words, size) * BOLD + 8);
+        pen.box(2, y + 1.5, wide, size + 3, pen.plain(Ink.SHEET), null);
+        write(4, y + size, true, size, words, room);
+    }
+
+    private void write(double x, double y, boolean bold, double size, String text, double room) {
+        pen.write(
+                x,
+                y,
+                Pen.Anchor.START,
+                Ink.INK,
+                bold,
+                size,
+                XmlText.fitted(text, bold ? size * BOLD : size, room));
+    }
+
+    /** What is done, over the first box of each work; on a phone the table tells it. */
+    private void works(Bench bench, double y) {
+        if (letters.narrow()) {
+            return;
+        }
+        var firsts = new LinkedHashMap<String, Integer>();
+        bench.phases().forEach(phase -> firsts.putIfAbsent(phase.work(), phase.fromMinute()));
+        var works = new ArrayList<>(firsts.entrySet());
+        double taken = minutes.startPx();
+        for (int i = 0; i < works.size(); i++) {
+            double size = letters.workPx();
+            double to =
+                    i + 1 < works.size()
+                            ? minutes.px(works.get(i + 1).getValue()) - 6
+                            : minutes.endPx();
+            double wanted = width(works.get(i).getKey(), size);
+            double from = minutes.px(works.get(i).getValue());
+            boolean last = i + 1 == works.size();
+            from = last ? Math.max(taken, Math.min(from, to - wanted - 2)) : from;
+            double room = to - from;
+            taken = from + Math.min(room, wanted) + 6;
+            pen.box(
+                    from - 1,
+                    y - size + 1,
+                    Math.min(room, wanted) + 3,
+                    size + 3,
+                    pen.plain(Ink.SHEET),
+                    null);
+            write(from, y, false, size, works.get(i).getKey(), room);
+        }
+    }
+
+    private void instructor(String name, double y) {
+        double size = letters.namePx();
+        if (letters.narrow()) {
+            underlaid(initials(name) + " " + name, y);
+        } else {
+            var words = initials(name) + " " + name;
+            write(4, y + size, true, size, words, minutes.startPx() - 12);
+        }
+        double boxes = y + letters.instructorBoxPx();
+        for (var bench : drawing.benches()) {
+            for (var phase : bench.phases()) {
+                if (phase.instructor().equals(name)) {
+                    box(phase, boxes);
+                    named(phase, bench.bench(), boxes);
+                }
+            }
+        }
+    }
+
+    private void box(Phase phase, double y) {
+        double from = minutes.px(phase.fromMinute());
+        box(
+                from,
+                y,
+                Math.max(2, minutes.px(phase.toMinute()) - from),
+                letters.boxPx(),
+                phase.kind());
+    }
+
+    private void box(double x, double y, double width, double height, Kind kind) {
+        pen.box(x, y, width, height, pen.plain(Ink.SHEET), null);
+        switch (kind) {
+            case ALONE ->
+                    pen.box(x, y, width, height, pen.plain(Ink.MOSS_WASH), Stroke.of(Ink.MOSS, 1));
+            case TOGETHER ->
+                    pen.box(
+                            x,
+                            y,
+                            width,
+                            height,
+                            pen.hatched(Hatch.RISING, Ink.MOSS),
+                            Stroke.of(Ink.MOSS, 1.5));
+            case INSPECTION ->
+                    pen.box(x, y, width, height, pen.plain(Ink.INK), Stroke.of(Ink.INK, 1.5));
+        }
+    }
+
+    /** In its box, where there is room. */
+    private void named(Phase phase, String word, double y) {
+        double from = minutes.px(phase.fromMinute());
+        double to = minutes.px(phase.toMinute());
+        double size = letters.workPx();
+        if (word.isEmpty() || width(word, size) > to - from - 2) {
+            return;
+        }
+        double line = y + letters.boxPx() - (letters.boxPx() - size) / 2 - size * 0.16;
+        if (phase.kind() == Kind.INSPECTION) {
+            pen.write((from + to) / 2, line, Pen.Anchor.MIDDLE, Ink.SHEET, true, size, word);
+        } else {
+            pen.writeOver((from + to) / 2, line, Pen.Anchor.MIDDLE, Ink.INK, size, word);
+        }
+    }
+
+    private void waitSign(double from, double to, double y) {
+        if (to - from > LEAST_WAIT_PX) {
+            double middle = y + letters.boxPx() / 2;
+            pen.line(from + 1, middle, to - 1, middle, Stroke.of(Ink.INK, 2).dashed("2 4"));
+        }
+    }
+
+    private double legend(double y) {
+        var legend = new Legend(pen);
+        if (letters.narrow() && !drawing.lessonAt().isEmpty()) {
+            legend.add("lesson", (x, at) -> lessonSign(x - 9, at - 5));
+        }
+        return legend.add("on their own", (x, at) -> box(x - 9, at - 5, 18, 10, Kind.ALONE))
+                .add(
+                        "together with an instructor",
+                        (x, at) -> box(x - 9, at - 5, 18, 10, Kind.TOGETHER))
+                .add(
+                        "an instructor looks before the cut",
+                        (x, at) -> box(x - 9, at - 5, 18, 10, Kind.INSPECTION))
+                .add("student waits", (x, at) -> waitSign(x - 9, x + 9, at - letters.boxPx() / 2))
+                .draw(4, y);
+    }
+
+    private void lessonSign(double x, double y) {
+        var dots = pen.hatched(Hatch.DOTTED, Ink.SLATE);
+        pen.box(x, y, 18, 10, dots, Stroke.of(Ink.SLATE, 1.5));
     }
 
     /** Initials, with a number where those of several are the same. */
-    private void nameInstructors() {
-        var count = new TreeMap<String, Integer>();
-        for (var name : teaching.keySet()) {
-            letters.put(name, initials(name) + count.merge(initials(name), 1, Integer::sum));
+    private String initials(String name) {
+        if (name.isEmpty()) {
+            return "";
         }
-        letters.replaceAll(
-                (name, letter) ->
-                        count.getOrDefault(initials(name), 0) > 1 ? letter : initials(name));
+        var count = new HashMap<String, Integer>();
+        var initials = new HashMap<String, String>();
+        for (var one : all.instructors()) {
+            var plain = plainInitials(one);
+            initials.put(one, plain + count.merge(plain, 1, Integer::sum));
+        }
+        var plain = plainInitials(name);
+        return count.getOrDefault(plain, 0) > 1 ? initials.getOrDefault(name, plain) : plain;
     }
 
-    private static String initials(String name) {
+    private static String plainInitials(String name) {
         var initials = new StringBuilder();
         for (var word : name.strip().split("\\s+", 3)) {
             if (!word.isEmpty() && initials.length() < 2) {
@@ -52,250 +356,6 @@ public final class TimetablePicture {
             }
         }
         return initials.toString().toUpperCase(Locale.ROOT);
-    }
-
-    private String letter(String instructor) {
-        return letters.getOrDefault(instructor, "");
-    }
-
-    /**
-     * Draws it.
-     *
-     * <p>Plain boxes are work alone, hatched ones work with an instructor, filled ones the look at
-     * a cut before it is made; a cut has a thick edge. Who stands by is named in the box, or over
-     * it by the initials that stand before the name below; there a box has its bench. A broken line
-     * is a wait. Breaks are upright bands, over which work alone stops. Edge cases: names for which
-     * there is no room are left out and stand in the table; without benches the hours are drawn
-     * alone; what lies outside the class is held at its edges.
-     */
-    public static Picture of(TimetableDrawing drawing, Sheet sheet) {
-        return new TimetablePicture(drawing, sheet).draw();
-    }
-
-    private Picture draw() {
-        double lines = drawing.benches().size() + (teaching.isEmpty() ? 0 : teaching.size() + 0.6);
-        double end = TOP + lines * rowPx() + 4;
-        hours(end);
-        double y = TOP;
-        for (var bench : drawing.benches()) {
-            words(bench.bench() + "  " + bench.tree(), y);
-            bench(bench, y + boxOffset());
-            y += rowPx();
-        }
-        if (!teaching.isEmpty()) {
-            double line = y + rowPx() * 0.3;
-            pen.line(4, line, pen.sheet().widthPx() - 8.0, line, Stroke.of(Ink.EDGE, 1));
-            y += rowPx() * 0.6;
-            for (var one : teaching.entrySet()) {
-                words(letter(one.getKey()) + "  " + one.getKey(), y);
-                instructor(one.getKey(), y + boxOffset());
-                y += rowPx();
-            }
-        }
-        double below = drawing.benches().isEmpty() ? end : legend(end + 4);
-        double room = pen.sheet().widthPx() - 8.0;
-        double height = pen.writeLines(4, below + 14, room, Ink.INK, description()) - 8;
-        return pen.finish(height, title(), description(), table());
-    }
-
-    /** Words stand beside the boxes, or above them. */
-    private double rowPx() {
-        return boxOffset() + ROW_PX - 3;
-    }
-
-    private double boxOffset() {
-        return Marks.HEIGHT_PX + (narrow ? 18 : 3);
-    }
-
-    /** By instructor the phases they stand by. */
-    private Map<String, List<TimetableDrawing.Phase>> teaching() {
-        var teaching = new TreeMap<String, List<TimetableDrawing.Phase>>();
-        for (var bench : drawing.benches()) {
-            for (var phase : bench.phases()) {
-                if (!phase.instructor().isEmpty()) {
-                    teaching.computeIfAbsent(phase.instructor(), any -> new ArrayList<>())
-                            .add(phase);
-                }
-            }
-        }
-        return teaching;
-    }
-
-    private void words(String words, double top) {
-        double room = narrow ? pen.sheet().widthPx() - 12.0 : minutes.startPx() - 10;
-        pen.write(
-                4,
-                top + (narrow ? 13 : boxOffset() + 13),
-                Pen.Anchor.START,
-                Ink.INK,
-                XmlText.fitted(words, Pen.LETTER_PX, room));
-    }
-
-    private void bench(TimetableDrawing.Bench bench, double top) {
-        var marks = new Marks(pen, 1);
-        int before = Integer.MAX_VALUE;
-        for (var phase : bench.phases()) {
-            waits(before, phase.fromMinute(), top + BOX_PX / 2);
-            before = phase.toMinute();
-            box(phase, top);
-            pauses(phase, top);
-        }
-        for (var visit : visits(bench.phases())) {
-            named(visit, letter(visit.get(0).instructor()), top, marks);
-        }
-    }
-
-    private void instructor(String name, double top) {
-        var marks = new Marks(pen, 1);
-        for (var bench : drawing.benches()) {
-            for (var phase : bench.phases()) {
-                if (phase.instructor().equals(name)) {
-                    box(phase, top);
-                }
-            }
-        }
-        var visits = new TreeMap<Integer, TimetableDrawing.Bench>();
-        for (var bench : drawing.benches()) {
-            for (var visit : visits(bench.phases())) {
-                if (visit.get(0).instructor().equals(name)) {
-                    visits.put(visit.get(0).fromMinute(), bench);
-                }
-            }
-        }
-        visits.forEach(
-                (from, bench) ->
-                        visits(bench.phases()).stream()
-                                .filter(visit -> visit.get(0).fromMinute() == from)
-                                .forEach(visit -> named(visit, bench.bench(), top, marks)));
-    }
-
-    /** Phases right after one another with one instructor. */
-    private static List<List<TimetableDrawing.Phase>> visits(List<TimetableDrawing.Phase> phases) {
-        var visits = new ArrayList<List<TimetableDrawing.Phase>>();
-        TimetableDrawing.Phase before = null;
-        for (var phase : phases) {
-            boolean goesOn =
-                    before != null
-                            && before.toMinute() == phase.fromMinute()
-                            && before.instructor().equals(phase.instructor());
-            if (!phase.instructor().isEmpty()) {
-                if (!goesOn) {
-                    visits.add(new ArrayList<>());
-                }
-                visits.get(visits.size() - 1).add(phase);
-            }
-            before = phase;
-        }
-        return visits;
-    }
-
-    /** In the longest box of a visit, or over all of them. */
-    private void named(List<TimetableDrawing.Phase> visit, String word, double top, Marks marks) {
-        var longest = visit.get(0);
-        for (var phase : visit) {
-            int minutes = phase.toMinute() - phase.fromMinute();
-            longest = minutes > longest.toMinute() - longest.fromMinute() ? phase : longest;
-        }
-        double from = minutes.px(longest.fromMinute());
-        double to = minutes.px(longest.toMinute());
-        if (XmlText.widthPx(word, Pen.LETTER_PX) <= to - from - 6) {
-            pen.writeOver((from + to) / 2, top + 13, Pen.Anchor.MIDDLE, Ink.INK, word);
-        } else {
-            double first = minutes.px(visit.get(0).fromMinute());
-            double last = minutes.px(visit.get(visit.size() - 1).toMinute());
-            marks.write((first + last) / 2, top, word);
-        }
-    }
-
-    /** Not over a break for all. */
-    private void waits(int sinceMinute, int untilMinute, double y) {
-        int since = sinceMinute;
-        for (var pause : drawing.breaks()) {
-            if (pause.fromMinute() >= since && pause.toMinute() <= untilMinute) {
-                waitSign(minutes.px(since), minutes.px(pause.fromMinute()), y);
-                since = pause.toMinute();
-            }
-        }
-        if (since < untilMinute) {
-            waitSign(minutes.px(since), minutes.px(untilMinute), y);
-        }
-    }
-
-    private void waitSign(double from, double to, double y) {
-        if (to - from > 2) {
-            pen.line(from + 1, y, to - 1, y, Stroke.of(Ink.EDGE, 1.5).dashed("2 3"));
-        }
-    }
-
-    private void pauses(TimetableDrawing.Phase phase, double top) {
-        for (var pause : drawing.breaks()) {
-            double from = minutes.px(Math.max(pause.fromMinute(), phase.fromMinute()));
-            double to = minutes.px(Math.min(pause.toMinute(), phase.toMinute()));
-            if (to - from > 1) {
-                pen.box(from, top + 0.5, to - from, BOX_PX - 1, pen.plain(Ink.SHADE), null);
-            }
-        }
-    }
-
-    private void hours(double end) {
-        for (var pause : drawing.breaks()) {
-            double from = minutes.px(pause.fromMinute());
-            double to = minutes.px(pause.toMinute());
-            pen.box(from, TOP - 4, to - from, end - TOP + 4, pen.plain(Ink.SHADE), null);
-        }
-        int hours = (drawing.toMinute() - drawing.fromMinute()) / HOUR + 1;
-        double room = minutes.endPx() - minutes.startPx();
-        int step = (int) Math.max(1, Math.ceil(hours * HOUR_ROOM_PX / room));
-        int first = (drawing.fromMinute() + HOUR - 1) / HOUR;
-        for (int hour = first; hour * HOUR <= drawing.toMinute(); hour += step) {
-            double x = minutes.px(hour * HOUR);
-            pen.line(x, TOP - 6, x, end, Stroke.of(Ink.RULE, 1));
-            double half = XmlText.widthPx(clock(hour * HOUR), Pen.LETTER_PX) / 2;
-            double held = Math.max(half + 2, Math.min(pen.sheet().widthPx() - half - 2, x));
-            pen.write(held, TOP - 11, Pen.Anchor.MIDDLE, Ink.SOFT, clock(hour * HOUR));
-        }
-    }
-
-    private void box(TimetableDrawing.Phase phase, double top) {
-        double from = minutes.px(phase.fromMinute());
-        double width = Math.max(2, minutes.px(phase.toMinute()) - from);
-        box(from, top, width, BOX_PX, phase.kind(), phase.cuts());
-    }
-
-    private void box(
-            double x,
-            double y,
-            double width,
-            double height,
-            TimetableDrawing.Kind kind,
-            boolean cuts) {
-        var edge = Stroke.of(cuts ? Ink.INK : Ink.MOSS, cuts ? 2.4 : 1);
-        pen.box(x, y, width, height, pen.plain(Ink.SHEET), null);
-        var fill =
-                switch (kind) {
-                    case ALONE -> pen.plain(Ink.MOSS_WASH);
-                    case TOGETHER -> pen.hatched(Hatch.RISING, Ink.MOSS);
-                    case INSPECTION -> pen.plain(Ink.OCHRE);
-                };
-        pen.box(x, y, width, height, fill, edge);
-    }
-
-    private double legend(double top) {
-        return new Legend(pen)
-                .add("alone", (x, y) -> sign(x, y, TimetableDrawing.Kind.ALONE, false))
-                .add(
-                        "with an instructor",
-                        (x, y) -> sign(x, y, TimetableDrawing.Kind.TOGETHER, false))
-                .add(
-                        "look before the cut",
-                        (x, y) -> sign(x, y, TimetableDrawing.Kind.INSPECTION, false))
-                .add("cut", (x, y) -> sign(x, y, TimetableDrawing.Kind.TOGETHER, true))
-                .add("waits", (x, y) -> waitSign(x - 9, x + 9, y))
-                .draw(4, top);
-    }
-
-    private void sign(double x, double y, TimetableDrawing.Kind kind, boolean cuts) {
-        box(x - 9, y - 5, 18, 10, kind, cuts);
     }
 
     private String title() {
@@ -306,36 +366,61 @@ public final class TimetablePicture {
         if (drawing.benches().isEmpty()) {
             return "Nothing is laid out.";
         }
+        var text = new StringBuilder();
         int trees = drawing.benches().size();
-        return "%s to %s, %d %s."
-                .formatted(
-                        clock(drawing.fromMinute()),
-                        clock(drawing.toMinute()),
-                        trees,
-                        trees == 1 ? "tree" : "trees");
+        text.append(
+                "%s to %s, %d %s."
+                        .formatted(
+                                clock(drawing.fromMinute()),
+                                clock(drawing.toMinute()),
+                                trees,
+                                trees == 1 ? "tree" : "trees"));
+        drawing.lessonAt()
+                .forEach(
+                        at -> text.append(" Lesson %s: %s.".formatted(told(at), drawing.lesson())));
+        drawing.breaks().forEach(at -> text.append(" Break %s.".formatted(told(at))));
+        long cuts =
+                drawing.benches().stream()
+                        .flatMap(bench -> bench.phases().stream())
+                        .filter(phase -> phase.kind() == Kind.INSPECTION)
+                        .count();
+        if (cuts > 0) {
+            text.append(
+                    " An instructor looks before %d %s."
+                            .formatted(cuts, cuts == 1 ? "cut" : "cuts"));
+        }
+        return text.toString();
+    }
+
+    private static String told(Pause pause) {
+        return clock(pause.fromMinute()) + " to " + clock(pause.toMinute());
     }
 
     private TextTable table() {
         var rows = new ArrayList<List<String>>();
         for (var bench : drawing.benches()) {
+            var name = "%s, %s, %s".formatted(bench.bench(), bench.tree(), bench.student());
+            for (var pause : bench.waits()) {
+                rows.add(List.of(name, told(pause), "the student waits", "-"));
+            }
             for (var phase : bench.phases()) {
                 rows.add(
                         List.of(
-                                bench.bench() + ", " + bench.tree(),
-                                clock(phase.fromMinute()) + " to " + clock(phase.toMinute()),
-                                told(phase),
-                                phase.instructor().isEmpty() ? "nobody" : phase.instructor()));
+                                name,
+                                told(new Pause(phase.fromMinute(), phase.toMinute())),
+                                phase.work() + ": " + told(phase.kind()),
+                                phase.instructor().isEmpty() ? "-" : phase.instructor()));
             }
         }
         return new TextTable(
-                title(), List.of("Bench and tree", "When", "Work", "Instructor"), rows);
+                title(), List.of("Bench, tree and student", "When", "Work", "Instructor"), rows);
     }
 
-    private static String told(TimetableDrawing.Phase phase) {
-        return switch (phase.kind()) {
-            case ALONE -> phase.cuts() ? "cut alone" : "alone";
-            case TOGETHER -> phase.cuts() ? "cut together" : "together";
-            case INSPECTION -> "look before the cut";
+    private static String told(Kind kind) {
+        return switch (kind) {
+            case ALONE -> "on their own";
+            case TOGETHER -> "together";
+            case INSPECTION -> "look before the cut, then the cut";
         };
     }
 

@@ -40,7 +40,7 @@ final class PaperHtml {
         html.select(ONLY_ON_A_SCREEN).remove();
         html.select("a").unwrap();
         html.select("svg").forEach(SheetPicture::fit);
-        html.select(".cards, .treecards").forEach(PaperHtml::layInPairs);
+        html.select(".cards, .treecards, .slips").forEach(PaperHtml::layInPairs);
         var title = html.title();
         title = title.endsWith(HOUSE) ? title.substring(0, title.length() - HOUSE.length()) : title;
         html.title(title);
@@ -91,7 +91,10 @@ final class PaperHtml {
     Document styled(PaperSize size, String style) {
         var copy = html.clone();
         copy.body().addClass(size.code());
-        var page = "@page { size: %s; }".formatted(size.measures(copy.body().hasClass("wide")));
+        var page =
+                "@page { size: %s; } @page side { size: %s; }"
+                        .formatted(
+                                size.measures(copy.body().hasClass("wide")), size.measures(true));
         copy.head().appendElement("style").appendChild(new org.jsoup.nodes.DataNode(page + style));
         return new W3CDom().namespaceAware(true).fromJsoup(copy);
     }

@@ -7,10 +7,10 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
 import java.util.stream.Stream;
 import org.ripewood.classday.ClassDays;
-import org.ripewood.classday.SessionPlan;
 import org.ripewood.people.People;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
@@ -25,25 +25,28 @@ class PlanPages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance plan(SessionPlan plan, List<String> came);
+        static native TemplateInstance plan(PlanSheets sheets, List<String> came);
     }
 
     private final CurrentUser user;
     private final ClassDays days;
     private final Rolls rolls;
     private final People people;
+    private final UriInfo uris;
 
-    PlanPages(CurrentUser user, ClassDays days, Rolls rolls, People people) {
+    PlanPages(CurrentUser user, ClassDays days, Rolls rolls, People people, UriInfo uris) {
         this.user = user;
         this.days = days;
         this.rolls = rolls;
         this.people = people;
+        this.uris = uris;
     }
 
     @GET
     @Produces(MediaType.TEXT_HTML)
     public String plan(long id) {
-        return Templates.plan(days.plan(user.actor(), id), came(id)).render();
+        var plan = days.plan(user.actor(), id);
+        return Templates.plan(PlanSheets.of(plan, uris.getBaseUri()), came(id)).render();
     }
 
     /** Who came, once somebody has said so. */

@@ -578,7 +578,7 @@ class School {
         days.layOut(
                 actor(Who.INSTRUCTOR),
                 session.id(),
-                new NewTimetable(null, null, null, null, null));
+                new NewTimetable(null, null, null, null, null, null));
         return session;
     }
 

@@ -170,7 +170,7 @@ class SessionPlanTest {
                                 group.course().id(),
                                 day,
                                 LocalTime.of(10, 0),
-                                LocalTime.of(13, 0),
+                                LocalTime.of(15, 0),
                                 lesson,
                                 "Bench room",
                                 List.of(group.instructor().personId())));

@@ -10,10 +10,13 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
+import org.ripewood.core.bench.Span;
+import org.ripewood.core.progress.TechniqueRule;
 import org.ripewood.materials.Materials;
 import org.ripewood.materials.NewStockTool;
 import org.ripewood.platform.problems.Fault;
@@ -23,6 +26,7 @@ import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.standing.Assigner;
 import org.ripewood.standing.Elm;
+import org.ripewood.steps.Reports;
 import org.ripewood.trees.Tree;
 
 /** A day is laid out, and laid out again while it goes on. */
@@ -30,14 +34,16 @@ import org.ripewood.trees.Tree;
 @TestProfile(SchoolProfile.class)
 class TimetableTest {
 
+    private static final String WIRING_LESSON = "wiring-branches";
     private static final LocalDate DAY = School.TODAY.plusDays(8);
-    private static final NewTimetable ANEW = new NewTimetable(null, null, null, null, null);
+    private static final NewTimetable ANEW = new NewTimetable(null, null, null, null, null, null);
 
     @Inject Assigner assigner;
     @Inject School school;
     @Inject Sessions sessions;
     @Inject ClassDays days;
     @Inject Materials materials;
+    @Inject Reports reports;
 
     School.Group group;
 
@@ -51,6 +57,11 @@ class TimetableTest {
     }
 
     private Session session(LocalTime from, LocalTime until, Tree... trees) {
+        return session(from, until, null, trees);
+    }
+
+    private Session session(
+            LocalTime from, LocalTime until, @Nullable String lesson, Tree... trees) {
         var session =
                 sessions.set(
                         group.instructor(),
@@ -59,7 +70,7 @@ class TimetableTest {
                                 DAY,
                                 from,
                                 until,
-                                "wiring-branches",
+                                lesson,
                                 "long table",
                                 List.of(group.instructor().personId())));
         int bench = 1;
@@ -83,7 +94,7 @@ class TimetableTest {
     }
 
     private static NewTimetable at(int hour, int minute) {
-        return new NewTimetable(LocalTime.of(hour, minute), null, null, null, null);
+        return new NewTimetable(LocalTime.of(hour, minute), null, null, null, null, null);
     }
 
     @Test
@@ -109,7 +120,102 @@ class TimetableTest {
         var shown = days.plan(group.instructor(), session.id()).timetable();
         assertThat(shown).isNotNull();
         assertThat(shown.stale()).isFalse();
-        assertThat(shown.lines()).hasSameSizeAs(plan.slots());
+        assertThat(shown.lines()).hasSizeGreaterThanOrEqualTo(plan.slots().size());
+        assertThat(shown.waits().stream().mapToInt(TimetableShown.Wait::minutes).sum())
+                .isEqualTo(plan.waitingMinutes());
+    }
+
+    /** A lesson of 120 minutes, by its content; the usual break from 12:00 to 12:45. */
+    @Test
+    void theLessonHasItsPlaceAndNobodyWorksInIt() {
+        var session = session(LocalTime.of(9, 0), LocalTime.of(16, 0), WIRING_LESSON, elm(), elm());
+        var plan = layOut(session, ANEW);
+        assertThat(plan.slots())
+                .isNotEmpty()
+                .allSatisfy(slot -> assertThat(slot.fromMinute()).isGreaterThanOrEqualTo(11 * 60));
+        assertThat(days.plan(group.instructor(), session.id()).lessonAt())
+                .containsExactly(new Span(9 * 60, 11 * 60));
+        layOut(session, lesson(LocalTime.of(11, 0), null));
+        assertThat(days.plan(group.instructor(), session.id()).lessonAt())
+                .containsExactly(new Span(11 * 60, 12 * 60), new Span(12 * 60 + 45, 13 * 60 + 45));
+        var late = layOut(session, ANEW);
+        assertThat(late.slots())
+                .anySatisfy(slot -> assertThat(slot.fromMinute()).isEqualTo(9 * 60))
+                .noneMatch(slot -> slot.fromMinute() >= 11 * 60 && slot.fromMinute() < 13 * 60 + 45)
+                .noneMatch(slot -> slot.toMinute() > 11 * 60 && slot.toMinute() <= 13 * 60 + 45);
+        layOut(session, lesson(null, 0));
+        assertThat(days.plan(group.instructor(), session.id()).lessonAt()).isEmpty();
+    }
+
+    /** What is shown of a day has no break and no lesson in a row, and no row below ten minutes. */
+    @Test
+    void noRowHidesABreakOrIsACrumb() {
+        var session = session(LocalTime.of(9, 0), LocalTime.of(16, 0), WIRING_LESSON, elm(), elm());
+        layOut(session, lesson(LocalTime.of(9, 30), 45));
+        var shown = days.plan(group.instructor(), session.id()).timetable();
+        assertThat(shown).isNotNull();
+        assertThat(shown.lines())
+                .isNotEmpty()
+                .allSatisfy(
+                        line -> {
+                            int from = Minutes.of(line.from());
+                            int until = Minutes.of(line.until());
+                            assertThat(until - from).isGreaterThanOrEqualTo(10);
+                            assertThat(from % 5).isZero();
+                            assertThat(from < 10 * 60 + 15 && until > 9 * 60 + 30).isFalse();
+                            assertThat(from < 12 * 60 + 45 && until > 12 * 60).isFalse();
+                        });
+    }
+
+    @Test
+    void aLessonTakesAsMuchOfTheDayAsItAsksFor() {
+        var session = session(LocalTime.of(9, 0), LocalTime.of(11, 0), WIRING_LESSON, elm());
+        var evening = session(LocalTime.of(17, 0), LocalTime.of(19, 0), elm());
+        assertThat(refusalOf(() -> layOut(session, ANEW)).detail()).contains("None of the trees");
+        assertThat(faulty(evening, lesson(null, 30))).containsExactly("lesson");
+        assertThat(faulty(session, lesson(LocalTime.of(11, 0), 30))).containsExactly("lesson.at");
+        assertThat(layOut(session, lesson(null, 30)).slots()).isNotEmpty();
+    }
+
+    private static NewTimetable lesson(@Nullable LocalTime at, @Nullable Integer minutes) {
+        return new NewTimetable(null, null, null, null, null, new NewTimetable.Lesson(at, minutes));
+    }
+
+    /** Winter protection is no bench work, unless an instructor wishes it. */
+    @Test
+    void standingCareIsNotChosenUnlessItIsWished() {
+        var tree = elm();
+        var session = session(tree);
+        var row = days.plan(group.instructor(), session.id()).rows().get(0);
+        assertThat(row.technique()).isNotNull();
+        assertThat(row.technique().rule().purpose()).isNotEqualTo(TechniqueRule.Purpose.CARE);
+        var care =
+                row.others().stream()
+                        .filter(other -> other.why().contains("Care where the tree stands"))
+                        .findFirst()
+                        .orElseThrow();
+        days.wish(
+                group.instructor(),
+                session.id(),
+                new NewDayWish(tree.id(), care.technique(), DayWish.PIN));
+        assertThat(days.plan(group.instructor(), session.id()).rows())
+                .anySatisfy(
+                        one ->
+                                assertThat(one.technique() == null ? "" : one.technique().code())
+                                        .isEqualTo(care.technique()));
+    }
+
+    /** What an instructor has not seen yet nobody builds on. */
+    @Test
+    void whatIsReportedWaitsForItsSignOff() {
+        var tree = elm();
+        var step = assigner.assign(group.instructor(), tree.id(), Elm.wire());
+        reports.report(group.student(), step.id(), step.version(), Elm.wired());
+        var row = days.plan(group.instructor(), session(tree).id()).rows().get(0);
+        assertThat(row.technique()).isNull();
+        assertThat(row.why())
+                .contains("is reported as done on 20 February 2026 and not signed off yet.")
+                .contains("What comes next is planned after that.");
     }
 
     @Test
@@ -184,6 +290,7 @@ class TimetableTest {
                                         new NewTimetable.Overrun(
                                                 before.slots().get(0).treeId(),
                                                 LocalTime.of(10, 30))),
+                                null,
                                 null));
         assertThat(after.revision()).isEqualTo(2);
         assertThat(after.fromMinute()).isEqualTo(9 * 60 + 10);
@@ -205,7 +312,8 @@ class TimetableTest {
         var without =
                 layOut(
                         session,
-                        new NewTimetable(LocalTime.of(9, 0), List.of(student), null, null, null));
+                        new NewTimetable(
+                                LocalTime.of(9, 0), List.of(student), null, null, null, null));
         assertThat(without.slots()).isEmpty();
         assertThat(without.leftOut()).hasSize(2);
         assertThat(without.leftOut())
@@ -218,6 +326,7 @@ class TimetableTest {
                                 LocalTime.of(9, 30),
                                 null,
                                 List.of(new NewTimetable.Late(student, LocalTime.of(10, 0))),
+                                null,
                                 null,
                                 null));
         assertThat(with.slots())
@@ -281,7 +390,7 @@ class TimetableTest {
                         .orElseThrow();
         sessions.withdraw(group.instructor(), session.id(), enrolment.id());
         var overrun = new NewTimetable.Overrun(gone.id(), LocalTime.of(15, 0));
-        var asked = new NewTimetable(LocalTime.of(14, 0), null, null, List.of(overrun), null);
+        var asked = new NewTimetable(LocalTime.of(14, 0), null, null, List.of(overrun), null, null);
         assertThat(faulty(session, asked)).containsExactly("overruns[0].treeId");
         assertThat(layOut(session, at(14, 0)).slots())
                 .noneMatch(slot -> slot.treeId() == gone.id());
@@ -299,9 +408,9 @@ class TimetableTest {
     void breaksAreKeptUntilTheyAreChanged() {
         var session = session(elm());
         var early = List.of(new NewTimetable.Break(LocalTime.of(9, 0), LocalTime.of(9, 30)));
-        layOut(session, new NewTimetable(null, null, null, null, early));
+        layOut(session, new NewTimetable(null, null, null, null, early, null));
         assertThat(layOut(session, ANEW).slots().get(0).fromMinute()).isEqualTo(9 * 60 + 30);
-        layOut(session, new NewTimetable(null, null, null, null, List.of()));
+        layOut(session, new NewTimetable(null, null, null, null, List.of(), null));
         assertThat(layOut(session, ANEW).slots().get(0).fromMinute()).isEqualTo(9 * 60);
         assertThat(days.plan(group.instructor(), session.id()).breaks()).isEmpty();
     }
@@ -353,8 +462,8 @@ class TimetableTest {
                                                         Long.MAX_VALUE, LocalTime.of(11, 0))),
                                         List.of(
                                                 new NewTimetable.Break(
-                                                        LocalTime.of(13, 0),
-                                                        LocalTime.of(12, 0))))))
+                                                        LocalTime.of(13, 0), LocalTime.of(12, 0))),
+                                        null)))
                 .contains(
                         "absent[0]",
                         "late[0].personId",

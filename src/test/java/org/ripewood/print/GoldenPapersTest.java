@@ -25,7 +25,31 @@ class GoldenPapersTest {
 
     @Test
     void aPlanAndItsBenchCardsReadAsTheyDid() throws IOException {
-        unchanged("plan", PlanPages.Templates.plan(Samples.plan(5), List.of()).render());
+        unchanged("plan", PlanPages.Templates.plan(Samples.sheets(5), List.of()).render());
+    }
+
+    /** Cautions and the look before a cut stand on the card itself, and the first sheet is one. */
+    @Test
+    void aCardIsCompleteByItself() throws IOException {
+        var html = PlanPages.Templates.plan(Samples.sheets(8), List.of()).render();
+        for (var card : Jsoup.parse(html).select(".benchcards .card")) {
+            var text = card.text();
+            assertThat(text).contains("Friday 24 April 2026", "Structure and refinement", "tree ");
+            assertThat(card.select(".qr")).hasSize(1);
+            boolean cuts = text.contains("Cut branches back hard");
+            assertThat(text.contains("An instructor looks before the cut.")).isEqualTo(cuts);
+        }
+        assertThat(Jsoup.parse(html).select(".benchcards .card").get(1).text())
+                .contains("DANGER: A blade under load slips. Cut away from the hand.")
+                .contains("Until 8 May 2026: Keep out of full sun.")
+                .contains("1 May 2026 to 30 June 2026: Look at every turn.")
+                .doesNotContain("days");
+        for (var size : PaperSize.values()) {
+            try (var pdf = Pdf.of(html, size)) {
+                assertThat(pdf.pages()).filteredOn(page -> page.contains("Danger:")).hasSize(1);
+                assertThat(pdf.pages()).allSatisfy(page -> assertThat(page).hasSizeGreaterThan(60));
+            }
+        }
     }
 
     @Test
@@ -97,10 +121,10 @@ class GoldenPapersTest {
         unchanged("passport", PassportPages.Templates.passport(Samples.passport()).render());
     }
 
-    /** Forty benches are more than any school has under one roof; a row is found on one sheet. */
+    /** Forty benches are more than any school has under one roof; each slip and card is whole. */
     @Test
-    void noRowOfALongPlanRunsOverTwoSheets() throws IOException {
-        var html = PlanPages.Templates.plan(Samples.plan(40), List.of()).render();
+    void noSlipOrCardOfALongPlanRunsOverTwoSheets() throws IOException {
+        var html = PlanPages.Templates.plan(Samples.sheets(40), List.of()).render();
         for (var size : PaperSize.values()) {
             try (var pdf = Pdf.of(html, size)) {
                 var pages = pdf.pages();
@@ -112,28 +136,27 @@ class GoldenPapersTest {
         }
     }
 
-    /** From what begins a row or a card to what ends it, with nothing of another between. */
+    /** From what begins a slip or a card to what ends it, with nothing of another between. */
     private static void assertOnOneSheet(List<String> pages, int bench) {
         var flat = pages.stream().map(page -> page.replaceAll("\\s+", " ")).toList();
-        var other = "(?:(?!Bench \\d|Stan Student).)*";
         assertThat(flat)
-                .as("row of bench %d", bench)
+                .as("slip of student %d", bench)
                 .anyMatch(
                         page ->
                                 found(
                                         page,
-                                        "%1$d Stan Student %1$d Elm %1$d, Field elm ",
+                                        "Stan Student %1$d Friday ",
                                         bench,
-                                        other + "(90 / 20|Measure first: Vigour)"));
+                                        "(?:(?!Stan Student).)*(11:15 to 11:45|to 11:15 Break)"));
         assertThat(flat)
                 .as("card of bench %d", bench)
                 .anyMatch(
                         page ->
                                 found(
                                         page,
-                                        "Bench %1$d Elm %1$d Stan Student %1$d, Field elm ",
+                                        "Bench %1$d: Elm %1$d ",
                                         bench,
-                                        other + "(No bud is caught|reference shoots)"));
+                                        "(?:(?!Bench \\d).)*(Look at every turn|reference shoots)"));
     }
 
     private static boolean found(String page, String beginning, int bench, String end) {
@@ -163,7 +186,7 @@ class GoldenPapersTest {
 
     private static List<String> all() {
         return List.of(
-                PlanPages.Templates.plan(Samples.plan(8), List.of()).render(),
+                PlanPages.Templates.plan(Samples.sheets(8), List.of()).render(),
                 checklist(),
                 route(),
                 CardPages.Templates.card(Samples.card()).render(),

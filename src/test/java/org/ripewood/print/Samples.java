@@ -157,6 +157,11 @@ final class Samples {
                 "common practice, no source");
     }
 
+    /** The papers of such a day. */
+    static PlanSheets sheets(int trees) {
+        return PlanSheets.of(plan(trees), BASE);
+    }
+
     /** A class day of as many trees as asked for, every fourth has to be measured first. */
     static SessionPlan plan(int trees) {
         var rows =
@@ -196,6 +201,7 @@ final class Samples {
                 List.of(
                         new SessionPlan.Need("pliers", 3, 2),
                         new SessionPlan.Need("turntable", 1, null)),
+                List.of(new SessionPlan.Need("pliers", 3, 2)),
                 List.of(
                         new SessionPlan.Need("aluminium wire", 2, null),
                         new SessionPlan.Need("raffia", 1, null)),
@@ -207,6 +213,14 @@ final class Samples {
                                 BigDecimal.valueOf(100),
                                 BigDecimal.valueOf(60),
                                 List.of("Elm 1", "Elm 2"),
+                                List.of()),
+                        new SessionPlan.Want(
+                                "raffia",
+                                BigDecimal.valueOf(5),
+                                "m",
+                                BigDecimal.valueOf(50),
+                                BigDecimal.ZERO,
+                                List.of("Elm 1"),
                                 List.of())),
                 List.of(
                         new SessionPlan.Caution(
@@ -222,6 +236,10 @@ final class Samples {
                 270,
                 60,
                 List.of(new Span(660, 675)),
+                List.of(new Span(570, 600)),
+                List.of(
+                        new SessionPlan.InBetween(
+                                "Stan Student 1", 1, "Elm 1", "Water with care", 3, true)),
                 timetable(trees));
     }
 
@@ -242,10 +260,11 @@ final class Samples {
                         1,
                         Instant.EPOCH),
                 null,
-                List.of(
-                        line(9, 30, 9, 53, WorkPhase.Kind.ALONE, false, null),
-                        line(9, 53, 9, 58, WorkPhase.Kind.INSPECTION, false, "Ines Instructor"),
-                        line(9, 58, 10, 13, WorkPhase.Kind.HANDS_ON, true, "Ines Instructor")),
+                IntStream.rangeClosed(1, trees)
+                        .filter(number -> number % 4 != 0)
+                        .mapToObj(Samples::lines)
+                        .flatMap(List::stream)
+                        .toList(),
                 List.of(
                         new TimetableShown.Left(
                                 "Stan Student " + trees,
@@ -254,10 +273,34 @@ final class Samples {
                                 "The school has no pliers.")),
                 List.of(),
                 LocalTime.of(12, 30),
+                List.of(
+                        new TimetableShown.Wait(
+                                LocalTime.of(10, 25),
+                                LocalTime.of(10, 37),
+                                12,
+                                "Stan Student 1",
+                                1)),
                 false);
     }
 
+    private static List<TimetableShown.Line> lines(int number) {
+        return List.of(
+                line(number, 10, 0, 10, 25, WorkPhase.Kind.ALONE, false, null),
+                line(
+                        number,
+                        10,
+                        25,
+                        10,
+                        45,
+                        number % 2 == 0 ? WorkPhase.Kind.INSPECTION : WorkPhase.Kind.HANDS_ON,
+                        number % 2 == 0,
+                        number % 3 == 0 ? "Otto Other" : "Ines Instructor"),
+                line(number, 10, 45, 11, 0, WorkPhase.Kind.ALONE, false, null),
+                line(number, 11, 15, 11, 45, WorkPhase.Kind.ALONE, false, null));
+    }
+
     private static TimetableShown.Line line(
+            int number,
             int hour,
             int minute,
             int endHour,
@@ -268,11 +311,11 @@ final class Samples {
         return new TimetableShown.Line(
                 LocalTime.of(hour, minute),
                 LocalTime.of(endHour, endMinute),
-                "1",
-                "Stan Student 1",
-                1,
-                "Elm 1",
-                "Wire the primary branches",
+                Integer.toString(number),
+                "Stan Student " + number,
+                number,
+                "Elm " + number,
+                number % 2 == 0 ? "Cut branches back hard" : "Wire the primary branches",
                 kind,
                 cuts,
                 instructor);

@@ -7,10 +7,18 @@ import org.ripewood.api.content.LessonLine;
 import org.ripewood.boards.DayWork;
 import org.ripewood.classday.DayTimetable;
 import org.ripewood.classday.SessionPlan;
+import org.ripewood.core.bench.Span;
 import org.ripewood.course.Technique;
 import org.ripewood.sessions.Session;
 
-/** The plan of a class day. */
+/**
+ * The plan of a class day.
+ *
+ * @param toolKinds tools with those of one kind told as one
+ * @param breaks for all, in minutes of the day
+ * @param lessonAt when all are taught together; nobody works at a bench then
+ * @param inBetween small jobs and looks without a place of their own on the timetable
+ */
 record PlanAnswer(
         Session session,
         String course,
@@ -18,11 +26,15 @@ record PlanAnswer(
         List<String> instructors,
         List<Row> rows,
         List<SessionPlan.Need> tools,
+        List<SessionPlan.Need> toolKinds,
         List<SessionPlan.Need> materials,
         List<SessionPlan.Want> wants,
         List<SessionPlan.Caution> cautions,
         int studentMinutes,
         int instructorMinutes,
+        List<Span> breaks,
+        List<Span> lessonAt,
+        List<SessionPlan.InBetween> inBetween,
         @Nullable DayTimetable timetable) {
 
     /** One tree's work that day; technique and work are null when nothing can be done on it. */
@@ -72,11 +84,15 @@ record PlanAnswer(
                 plan.instructors(),
                 plan.rows().stream().map(PlanAnswer::row).toList(),
                 plan.tools(),
+                plan.toolKinds(),
                 plan.materials(),
                 plan.wants(),
                 plan.cautions(),
                 plan.studentMinutes(),
                 plan.instructorMinutes(),
+                plan.breaks(),
+                plan.lessonAt(),
+                plan.inBetween(),
                 plan.timetable() == null ? null : plan.timetable().plan());
     }
 

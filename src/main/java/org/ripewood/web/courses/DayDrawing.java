@@ -1,12 +1,11 @@
 package org.ripewood.web.courses;
 
 import java.time.LocalTime;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Objects;
 import org.ripewood.classday.SessionPlan;
 import org.ripewood.classday.TimetableShown;
+import org.ripewood.core.bench.Span;
 import org.ripewood.core.bench.WorkPhase;
 import org.ripewood.pictures.TimetableDrawing;
 import org.ripewood.web.kit.TextFormat;
@@ -18,33 +17,41 @@ final class DayDrawing {
 
     private DayDrawing() {}
 
-    static TimetableDrawing of(SessionPlan plan, TimetableShown table) {
-        var phases = new LinkedHashMap<Long, List<TimetableDrawing.Phase>>();
-        var benches = new ArrayList<TimetableDrawing.Bench>();
-        table.lines()
-                .forEach(
-                        line ->
-                                phases.computeIfAbsent(line.treeId(), any -> new ArrayList<>())
-                                        .add(phase(line)));
-        // In the order of the benches, those without a phase left out.
-        for (var row : plan.rows()) {
-            var ofTree = phases.remove(row.treeId());
-            if (ofTree != null) {
-                benches.add(new TimetableDrawing.Bench(row.bench(), row.tree(), ofTree));
-            }
-        }
+    static TimetableDrawing of(SessionPlan plan) {
         var session = plan.session();
+        var lesson = plan.lesson();
         return new TimetableDrawing(
                 TextFormat.day(session.heldOn()),
                 minute(session.startsAt()),
                 minute(session.endsAt()),
-                plan.breaks().stream()
-                        .map(
-                                pause ->
-                                        new TimetableDrawing.Pause(
-                                                pause.fromMinute(), pause.toMinute()))
+                pauses(plan.breaks()),
+                lesson == null ? "" : lesson.title(),
+                pauses(plan.lessonAt()),
+                plan.benches().stream()
+                        .filter(SessionPlan.BenchDay::onTheClock)
+                        .map(DayDrawing::bench)
                         .toList(),
-                benches);
+                plan.instructors());
+    }
+
+    private static List<TimetableDrawing.Pause> pauses(List<Span> spans) {
+        return spans.stream()
+                .map(one -> new TimetableDrawing.Pause(one.fromMinute(), one.toMinute()))
+                .toList();
+    }
+
+    private static TimetableDrawing.Bench bench(SessionPlan.BenchDay bench) {
+        return new TimetableDrawing.Bench(
+                bench.first().bench(),
+                bench.first().tree(),
+                bench.first().student(),
+                bench.lines().stream().map(DayDrawing::phase).toList(),
+                bench.waits().stream()
+                        .map(
+                                wait ->
+                                        new TimetableDrawing.Pause(
+                                                minute(wait.from()), minute(wait.until())))
+                        .toList());
     }
 
     private static TimetableDrawing.Phase phase(TimetableShown.Line line) {
@@ -52,7 +59,7 @@ final class DayDrawing {
                 minute(line.from()),
                 minute(line.until()),
                 kind(line.kind()),
-                line.cuts(),
+                line.technique(),
                 Objects.requireNonNullElse(line.instructor(), ""));
     }
 

@@ -1,51 +1,76 @@
 package org.ripewood.web.courses;
 
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.time.LocalTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.classday.NewTimetable;
+import org.ripewood.core.bench.Span;
 import org.ripewood.platform.problems.Refused;
 
 /**
- * How a day is laid out, as typed on its page: one student late, one tree running on, one break at
- * a time.
+ * How a day is laid out, as typed on its page: students who come late at one time, trees that run
+ * on until one time, one break.
  */
 record DayForm(
         @Nullable LocalTime now,
         @Nullable @Size(max = 200) List<@NotNull Long> absent,
-        @Nullable Long late,
+        @Nullable @Size(max = 200) List<@NotNull Long> late,
         @Nullable LocalTime lateAt,
-        @Nullable Long overruns,
+        @Nullable @Size(max = 200) List<@NotNull Long> overruns,
         @Nullable LocalTime overrunUntil,
         @Nullable LocalTime breakFrom,
         @Nullable LocalTime breakUntil,
-        boolean noBreak) {
+        boolean noBreak,
+        @Nullable LocalTime lessonAt,
+        @Nullable @Min(1) @Max(Span.DAY_MINUTES) Integer lessonMinutes,
+        boolean noLesson) {
 
     NewTimetable asked() {
-        return new NewTimetable(now, absent, lateComers(), overrunning(), breaks());
+        return new NewTimetable(now, absent, lateComers(), overrunning(), breaks(), lesson());
+    }
+
+    private static boolean none(@Nullable List<Long> chosen) {
+        return chosen == null || chosen.isEmpty();
     }
 
     private @Nullable List<NewTimetable.Late> lateComers() {
-        if (late == null && lateAt == null) {
+        var students = late;
+        var at = lateAt;
+        if (students == null || none(students)) {
+            refuseAlone("lateAt", at, "Expected the students who arrive at %s; none is ticked.");
             return null;
         }
-        if (late == null || lateAt == null) {
-            throw Refused.invalid("late", "Expected a student and the time they come.");
+        if (at == null) {
+            throw Refused.invalid("lateAt", "Expected the time the ticked students arrive.");
         }
-        return List.of(new NewTimetable.Late(late, lateAt));
+        return students.stream().map(id -> new NewTimetable.Late(id, at)).toList();
     }
 
     private @Nullable List<NewTimetable.Overrun> overrunning() {
-        if (overruns == null && overrunUntil == null) {
+        var trees = overruns;
+        var until = overrunUntil;
+        if (trees == null || none(trees)) {
+            refuseAlone(
+                    "overrunUntil",
+                    until,
+                    "Expected the trees that run on until %s; none is ticked.");
             return null;
         }
-        if (overruns == null || overrunUntil == null) {
+        if (until == null) {
             throw Refused.invalid(
-                    "overruns", "Expected a tree and the time until which its work runs on.");
+                    "overrunUntil", "Expected the time until which the ticked trees run on.");
         }
-        return List.of(new NewTimetable.Overrun(overruns, overrunUntil));
+        return trees.stream().map(id -> new NewTimetable.Overrun(id, until)).toList();
+    }
+
+    private static void refuseAlone(String field, @Nullable LocalTime time, String words) {
+        if (time != null) {
+            throw Refused.invalid(field, words.formatted(time));
+        }
     }
 
     private @Nullable List<NewTimetable.Break> breaks() {
@@ -59,5 +84,14 @@ record DayForm(
             throw Refused.invalid("breaks", "Expected the beginning and the end of the break.");
         }
         return List.of(new NewTimetable.Break(breakFrom, breakUntil));
+    }
+
+    private NewTimetable.@Nullable Lesson lesson() {
+        if (noLesson) {
+            return new NewTimetable.Lesson(null, 0);
+        }
+        return lessonAt == null && lessonMinutes == null
+                ? null
+                : new NewTimetable.Lesson(lessonAt, lessonMinutes);
     }
 }

@@ -1,7 +1,6 @@
 package org.ripewood.web.courses;
 
 import java.time.LocalTime;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,7 +8,10 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.classday.SessionPlan;
 import org.ripewood.classday.TimetableShown;
 import org.ripewood.core.bench.Span;
+import org.ripewood.pictures.Picture;
+import org.ripewood.pictures.Sheet;
 import org.ripewood.pictures.TimetablePicture;
+import org.ripewood.pictures.Units;
 import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.PictureFormat;
 
@@ -22,15 +24,33 @@ record DayPageModel(SessionPlan plan, FormState typed) {
         return new DayPageModel(plan, typed);
     }
 
-    /** A bench with one tree and all its work. */
-    public record Bench(SessionPlan.Row first, List<SessionPlan.Row> rows) {}
+    /** As wide as the page is at a desk. */
+    private static final Sheet FULL = new Sheet(1120, false, Units.METRIC);
 
-    public List<Bench> benches() {
-        Map<Long, List<SessionPlan.Row>> byTree = new LinkedHashMap<>();
-        for (var row : plan.rows()) {
-            byTree.computeIfAbsent(row.treeId(), any -> new ArrayList<>()).add(row);
-        }
-        return byTree.values().stream().map(rows -> new Bench(rows.get(0), rows)).toList();
+    /** Where an instructor has to be, by time. */
+    public record Strip(String instructor, List<TimetableShown.Line> lines) {}
+
+    public List<SessionPlan.BenchDay> benches() {
+        return plan.benches();
+    }
+
+    /** A strip for each instructor; none before the day is laid out. */
+    public List<Strip> strips() {
+        var table = plan.timetable();
+        return table == null
+                ? List.of()
+                : plan.instructors().stream()
+                        .map(
+                                name ->
+                                        new Strip(
+                                                name,
+                                                table.lines().stream()
+                                                        .filter(
+                                                                line ->
+                                                                        name.equals(
+                                                                                line.instructor()))
+                                                        .toList()))
+                        .toList();
     }
 
     /** Students who come, each once. */
@@ -51,12 +71,26 @@ record DayPageModel(SessionPlan plan, FormState typed) {
 
     /** The day on the benches; null before it is laid out. */
     public @Nullable PictureFormat picture() {
+        return laidOut() ? PictureFormat.of(this::drawn) : null;
+    }
+
+    /** The same as wide as a desk's page; null before it is laid out. */
+    public @Nullable Picture full() {
+        return laidOut() ? drawn(FULL) : null;
+    }
+
+    private boolean laidOut() {
         var table = plan.timetable();
-        if (table == null || table.lines().isEmpty()) {
-            return null;
-        }
-        var drawing = DayDrawing.of(plan, table);
-        return PictureFormat.of(sheet -> TimetablePicture.of(drawing, sheet));
+        return table != null && !table.lines().isEmpty();
+    }
+
+    private Picture drawn(Sheet sheet) {
+        return TimetablePicture.of(DayDrawing.of(plan), sheet);
+    }
+
+    /** When the lesson is held. */
+    public List<String> lessonAt() {
+        return plan.lessonAt().stream().map(DayPageModel::told).toList();
     }
 
     public List<String> breaks() {

@@ -45,6 +45,7 @@ final class CpSat {
     private final Map<String, IntVar> starts = new TreeMap<>();
     private final Map<String, Map<String, BoolVar>> standsBy = new TreeMap<>();
     private final Map<String, Integer> arrivals = new HashMap<>();
+    private final Map<String, Integer> hinted = new HashMap<>();
     private final IntVar finish;
 
     CpSat(ClassDay day) {
@@ -189,6 +190,7 @@ final class CpSat {
         for (var slot : plan.slots()) {
             var name = name(slot.job(), slot.phase());
             model.addHint(starts.get(name), before(slot.span().fromMinute()));
+            hinted.put(name, before(slot.span().fromMinute()));
             standsBy.getOrDefault(name, Map.of())
                     .forEach((id, here) -> model.addHint(here, id.equals(slot.instructor())));
         }
@@ -235,6 +237,7 @@ final class CpSat {
         var back = model.newBoolVar("back to " + name(job.id(), i));
         var since = starts.get(name(job.id(), i - 1));
         var at = starts.get(name(job.id(), i));
+        boolean comes = false;
         for (var other : day.jobs()) {
             boolean rival = other.student().equals(job.student()) && jobs.contains(other.id());
             if (!rival || other.id().equals(job.id())) {
@@ -244,10 +247,15 @@ final class CpSat {
                 var between = starts.get(name(other.id(), k));
                 var before = model.newBoolVar("before");
                 model.addLessThan(between, since).onlyEnforceIf(new Literal[] {before, back.not()});
+                int then = hinted.getOrDefault(name(other.id(), k), 0);
+                boolean early = then < hinted.getOrDefault(name(job.id(), i - 1), 0);
+                comes |= !early && then < hinted.getOrDefault(name(job.id(), i), 0);
+                model.addHint(before, early);
                 model.addGreaterThan(between, at)
                         .onlyEnforceIf(new Literal[] {before.not(), back.not()});
             }
         }
+        model.addHint(back, comes);
         return back;
     }
 

@@ -67,7 +67,7 @@ class DayPagesTest {
         var page = teacher.get(day).asString();
         assertThat(page)
                 .contains("class=\"picture\"", "Timetable of 28 February 2026", "09:00 to ")
-                .contains("works together", "To buy by 28 February 2026", "aluminium wire");
+                .contains("together", "To buy by 28 February 2026", "aluminium wire");
     }
 
     @Test
@@ -78,6 +78,20 @@ class DayPagesTest {
                 Map.of("treeId", tree.id(), "technique", Elm.WIRING, "wish", "DROP"));
         assertThat(teacher.get(day).asString())
                 .contains("Dropped by an instructor.", "Take that back");
+    }
+
+    /** Several late at once, in one form; a time without anybody ticked is asked about. */
+    @Test
+    void whoIsLateIsTickedAndLaidOutAgain() {
+        teacher.send(day, day + "/timetable", Map.of("noLesson", "true"));
+        var alone = teacher.send(day, day + "/timetable", Map.of("lateAt", "10:00"));
+        assertThat(alone.statusCode()).isEqualTo(400);
+        assertThat(alone.asString()).contains("none is ticked");
+        var late = Map.<String, Object>of("late", tree.keeperId(), "lateAt", "10:00");
+        assertThat(teacher.send(day, day + "/timetable", late).statusCode()).isEqualTo(303);
+        assertThat(teacher.get(day).asString())
+                .contains("arrives at", "10:00", "No shorter plan exists.")
+                .contains("In between", "together");
     }
 
     /** What was typed is kept, and what was wrong is said beside it. */
