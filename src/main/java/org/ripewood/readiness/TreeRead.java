@@ -3,7 +3,6 @@ package org.ripewood.readiness;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Standing;
 import org.ripewood.core.progress.TechniqueRule;
@@ -54,7 +53,10 @@ record TreeRead(TreeOnDay day, @Nullable Standing styling, @Nullable LocalDate f
 
     /** Whether the tree itself holds it, and no plan or turn alone. */
     boolean heldByTheTree() {
-        return heldFromStyling() && styling().reasons().stream().anyMatch(Holds::byTheTree);
+        var next = styling;
+        return next != null
+                && next.verdict() == Verdict.HELD
+                && next.reasons().stream().anyMatch(Holds::byTheTree);
     }
 
     /** Whether nothing of the tree's own is likely to hold its styling on a day. */
@@ -72,9 +74,5 @@ record TreeRead(TreeOnDay day, @Nullable Standing styling, @Nullable LocalDate f
                 .filter(standing -> standing.verdict() == Verdict.HELD)
                 .filter(standing -> techniques.contains(standing.technique()))
                 .toList();
-    }
-
-    Optional<Standing> find(String technique) {
-        return day.find(technique);
     }
 }
