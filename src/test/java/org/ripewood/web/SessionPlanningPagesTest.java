@@ -63,6 +63,10 @@ class SessionPlanningPagesTest {
         assertThat(ahead()).isEmpty();
 
         form.remove("show");
+        assertThat(teacher.send(page, page, form).asString())
+                .as("days are looked at before a series is set")
+                .contains("Set these sessions");
+        assertThat(ahead()).isEmpty();
         form.put("days", List.of(DAY.toString(), DAY.plusDays(28).toString()));
         var set = teacher.send(page, page, form);
         assertThat(set.statusCode()).isEqualTo(303);
@@ -93,6 +97,9 @@ class SessionPlanningPagesTest {
             assertThat(answer.statusCode()).as(wrong).isEqualTo(400);
             assertThat(answer.asString()).contains("Bench room", "How many sessions");
         }
+        var once = series("", "1", "8");
+        assertThat(teacher.send(page, page, once).asString())
+                .contains("Choose weeks or months to repeat the session.");
         var form = series("", "1", "1");
         form.put("days", List.of("2026-99-99"));
         assertThat(teacher.send(page, page, form).statusCode()).isEqualTo(400);

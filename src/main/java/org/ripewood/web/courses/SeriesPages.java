@@ -87,7 +87,7 @@ class SeriesPages {
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response set(long id, MultivaluedMap<String, String> form) {
-        if (form.getFirst("show") != null) {
+        if (daysFirst(form)) {
             return Answer.orAgain(() -> shown(id, form), problem -> refused(id, form, problem));
         }
         return onceForms.to(
@@ -102,6 +102,13 @@ class SeriesPages {
                     return done(id, planning.setAll(user.actor(), id, wanted));
                 },
                 problem -> refused(id, form, problem));
+    }
+
+    /** Days are shown when that is asked for, and of a series before any of it is set. */
+    private static boolean daysFirst(MultivaluedMap<String, String> form) {
+        var unit = form.getFirst("unit");
+        var series = unit != null && !unit.isBlank();
+        return form.getFirst("show") != null || (series && form.get("days") == null);
     }
 
     private String done(long id, List<Session> set) {
