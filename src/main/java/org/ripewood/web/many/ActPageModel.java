@@ -51,8 +51,9 @@ record ActPageModel(
     /** A fact of the tree as a whole that may be recorded. */
     record FactChoice(Fact fact, FactText text) {}
 
+    /** What the reader may do: assigning and signing off are an instructor's. */
     public List<Act> acts() {
-        return List.of(Act.values());
+        return teaches ? List.of(Act.values()) : List.of(Act.RECORD, Act.CARDS);
     }
 
     public List<OfStage> stages() {
