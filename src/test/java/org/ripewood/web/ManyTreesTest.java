@@ -24,6 +24,7 @@ import org.ripewood.platform.problems.Fault;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.records.Observations;
 import org.ripewood.standing.Assigner;
+import org.ripewood.standing.Elm;
 import org.ripewood.standing.NewAssignments;
 import org.ripewood.steps.NewReport;
 import org.ripewood.steps.Reports;
@@ -114,27 +115,33 @@ class ManyTreesTest {
 
     @Test
     void aWaiverIsAskedForWhereItIsNeededAndOnlyThere() {
-        var ready = infested();
-        var dry = infested();
-        school.see(group.instructor(), dry, "soil_moist", "no");
-        var standing =
-                teacher.get(act("ASSIGN", "technique", PESTS, List.of(ready, dry))).asString();
-        var waiver = "name=\"waivers." + dry.id() + ".";
-        assertThat(standing).doesNotContain("name=\"waivers." + ready.id() + ".");
-        if (!standing.contains(waiver)) {
-            // what nobody may waive is told instead
-            assertThat(standing).contains("This is never waived.");
-            return;
-        }
-        var key = standing.split(waiver, -1)[1].split("\"", -1)[0];
-        var form = assignment(List.of(ready, dry));
+        var ready = Elm.readyForWiring(school, group, assigner);
+        var held = Elm.readyForWiring(school, group, assigner);
+        school.wound(group.instructor(), held, "first branch", 24);
+        var page =
+                teacher.get(act("ASSIGN", "technique", Elm.WIRING, List.of(ready, held)))
+                        .asString();
+        var waiver = "waivers." + held.id() + ".largest_opening_mm.AtMost";
+        assertThat(page)
+                .contains("name=\"" + waiver + "\"")
+                .doesNotContain("name=\"waivers." + ready.id() + ".")
+                .contains("name=\"tree\" value=\"" + ready.id() + "\" checked");
+        var form = assignment(List.of(ready, held));
+        form.put("technique", Elm.WIRING);
         var missing = teacher.send(act(), course + "/trees/steps", form);
         assertThat(missing.statusCode()).isEqualTo(400);
-        assertThat(missing.asString()).contains("Needs a reason to be let pass");
+        assertThat(missing.asString()).contains("Needs a reason to be let pass", held.label());
         form.put("once", UUID.randomUUID().toString());
-        form.put("waivers." + dry.id() + "." + key, "It was watered this morning.");
+        form.put(waiver, "It lies at the back.");
         assertThat(teacher.send(act(), course + "/trees/steps", form).statusCode()).isEqualTo(303);
-        assertThat(stepsOf(dry).get(0).waivers()).hasSize(1);
+        assertThat(stepsOf(held))
+                .filteredOn(step -> step.technique().equals(Elm.WIRING))
+                .singleElement()
+                .satisfies(
+                        step ->
+                                assertThat(step.waivers())
+                                        .extracting(Step.Waiver::why)
+                                        .containsExactly("It lies at the back."));
         assertThat(stepsOf(ready).get(0).waivers()).isEmpty();
     }
 

@@ -39,11 +39,17 @@ record SessionPageModel(
         return typed.orFresh("cancellation", FormState.fresh("cancellation"));
     }
 
-    /** What was ticked, or else every tree that does not come yet. */
+    /**
+     * What was ticked, or else every tree that does not come yet; none once the day has come, since
+     * who came then is said one by one.
+     */
     public FormState many() {
+        var fresh = FormState.fresh("many");
         return typed.orFresh(
                 "many",
-                FormState.fresh("many").withAll("treeIds", trees.stream().map(Tree::id).toList()));
+                roll.open()
+                        ? fresh
+                        : fresh.withAll("treeIds", trees.stream().map(Tree::id).toList()));
     }
 
     /** Where and when it is to be, as typed or as it is. */

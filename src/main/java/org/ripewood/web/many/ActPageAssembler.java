@@ -1,6 +1,7 @@
 package org.ripewood.web.many;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -20,6 +21,12 @@ import org.ripewood.web.kit.FormState;
 /** Lays out what the page shows on which something is done to many trees. */
 @ApplicationScoped
 class ActPageAssembler {
+
+    /** Ready, then held that can be waived, then the others; each by label. */
+    private static final Comparator<AssignLine> READY_FIRST =
+            Comparator.comparing((AssignLine line) -> !line.ready())
+                    .thenComparing(line -> !line.waives())
+                    .thenComparing(line -> line.tree().label());
 
     private final CourseTrees courseTrees;
     private final TreesTogether together;
@@ -75,6 +82,7 @@ class ActPageAssembler {
                                                         names.getOrDefault(
                                                                 one.tree().keeperId(), ""),
                                                         one.standing()))
+                                .sorted(READY_FIRST)
                                 .toList();
         return new ActPageModel(
                 all.roster().course(),

@@ -103,6 +103,15 @@ record ActPageModel(
         return lines.stream().filter(AssignLine::waives).count();
     }
 
+    /** How many can be given the step by no waiver. */
+    public long shut() {
+        return lines.size() - ready() - held();
+    }
+
+    public boolean anyOpen() {
+        return lines.stream().anyMatch(AssignLine::open);
+    }
+
     /** The address of the cards of the chosen trees. */
     public String cards() {
         return "/courses/%d/cards?%s"
