@@ -28,6 +28,11 @@ record AssignLine(Tree tree, String keeper, TechniqueStanding standing) {
         return ready() || waives();
     }
 
+    /** Whether there is nothing to be done: it is done, or the tree does not need it. */
+    public boolean settled() {
+        return standing.verdict() == Verdict.DONE || standing.verdict() == Verdict.NOT_NEEDED;
+    }
+
     /** Reasons against it that nobody may waive. */
     public List<ReasonView> never() {
         return standing.against().stream().filter(reason -> !reason.waivable()).toList();
