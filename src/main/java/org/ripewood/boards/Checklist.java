@@ -33,7 +33,17 @@ public record Checklist(
 
     /** A fact to look at, how, and what waits for it. */
     public record Measure(
-            String factCode, String title, String how, String unit, List<String> waitingTitles) {}
+            String factCode, String title, String how, String unit, List<String> waitingTitles) {
+
+        /** Where it is recorded, below the tree's own address. */
+        public String where() {
+            return switch (factCode) {
+                case "container_kind" -> "first-look?at=container";
+                case "trunk_diameter_mm" -> "measure";
+                default -> "observations?fact=" + factCode;
+            };
+        }
+    }
 
     public record Done(
             String technique, String title, LocalDate doneOn, @Nullable LocalDate dueAgainOn) {}

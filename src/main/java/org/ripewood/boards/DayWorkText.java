@@ -19,6 +19,7 @@ import org.ripewood.standing.OutlookWords;
 import org.ripewood.standing.ReasonText;
 import org.ripewood.standing.TechniquePriority;
 import org.ripewood.standing.TreeOnDay;
+import org.ripewood.standing.Unknown;
 import org.ripewood.steps.StepBrief;
 import org.ripewood.steps.StepState;
 import org.ripewood.steps.Wording;
@@ -227,12 +228,10 @@ final class DayWorkText {
 
     private List<String> unknownOf(Standing standing) {
         var unknown = new ArrayList<String>();
-        MeasureNext.eachUnknown(
-                standing,
-                fact -> {
-                    var text = content.text(fact);
-                    unknown.add(text.title() + ": " + text.how());
-                });
+        for (var fact : Unknown.of(standing)) {
+            var text = content.text(fact);
+            unknown.add(text.title() + ": " + text.how());
+        }
         return unknown.stream().distinct().toList();
     }
 

@@ -1,5 +1,6 @@
 package org.ripewood.boards;
 
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -7,7 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Reason;
 import org.ripewood.core.progress.Standing;
@@ -15,64 +16,90 @@ import org.ripewood.core.progress.Truth;
 import org.ripewood.core.progress.Verdict;
 import org.ripewood.course.Content;
 import org.ripewood.standing.TreeOnDay;
+import org.ripewood.standing.Unknown;
 
 /**
- * What to look at next, a few things only: each would decide how a technique stands, since nothing
- * known speaks against that technique. First what work of this season waits for, of these what most
- * techniques wait for; care comes behind steps.
+ * What to look at next, a few things only, all of which a person can record today. Each would
+ * decide how a technique stands, since nothing known speaks against that technique: first what work
+ * of this season waits for, of these what most techniques wait for; care comes behind steps.
+ *
+ * <p>Where no technique waits for a look and none is ready, that which changes within days and
+ * alone holds a step is looked at again, such as a soil that was dry.
  */
-final class MeasureNext {
+public final class MeasureNext {
 
     private MeasureNext() {}
 
     /** More than these nobody measures in one go. */
-    static final int MOST = 3;
+    public static final int MOST = 3;
 
-    static List<Checklist.Measure> of(TreeOnDay tree) {
-        var content = tree.content();
-        Map<Fact, Set<String>> waiting = new EnumMap<>(Fact.class);
-        var inSeason = EnumSet.noneOf(Fact.class);
-        for (var standing : tree.standings()) {
-            if (standing.verdict() == Verdict.MEASURE) {
-                var title = content.technique(standing.technique()).title();
-                var now = TreeOnDay.inSeason(standing) && !tree.isCare(standing);
-                eachUnknown(
-                        standing,
-                        fact -> {
-                            waiting.computeIfAbsent(fact, any -> new LinkedHashSet<>()).add(title);
-                            if (now) {
-                                inSeason.add(fact);
-                            }
-                        });
-            }
+    /** At most {@link #MOST}, the most useful first. */
+    public static List<Checklist.Measure> of(TreeOnDay tree) {
+        var waiting = new Waiting(tree);
+        tree.with(Verdict.MEASURE).forEach(standing -> waiting.add(standing, Unknown.of(standing)));
+        if (waiting.titles.isEmpty() && tree.free().isEmpty()) {
+            tree.steps(Verdict.HELD)
+                    .forEach(standing -> waiting.add(standing, changingSoon(standing)));
         }
-        return waiting.entrySet().stream()
-                .sorted(
-                        Comparator.<Map.Entry<Fact, Set<String>>, Boolean>comparing(
-                                        entry -> !inSeason.contains(entry.getKey()))
-                                .thenComparingInt(entry -> -entry.getValue().size())
-                                .thenComparing(Map.Entry::getKey))
-                .limit(MOST)
-                .map(entry -> measure(content, entry.getKey(), entry.getValue()))
-                .toList();
+        return waiting.measures();
     }
 
-    /** Shows every fact a student can look at to settle what is not known of a technique. */
-    static void eachUnknown(Standing standing, Consumer<Fact> visit) {
+    /** What is looked at on the day, where nothing else holds the step; none otherwise. */
+    private static Set<Fact> changingSoon(Standing standing) {
+        var facts = EnumSet.noneOf(Fact.class);
         for (var reason : standing.reasons()) {
-            if (reason.truth() != Truth.UNKNOWN) {
+            if (reason.truth() != Truth.NO) {
                 continue;
             }
-            if (reason instanceof Reason.OfCriterion criterion
-                    && criterion.look() != Reason.Look.PROVISIONAL) {
-                visit.accept(criterion.criterion().fact());
-            } else if (reason instanceof Reason.OfNeed need) {
-                need.missing().forEach(visit);
-            } else if (reason instanceof Reason.OfLoad) {
-                visit.accept(Fact.VIGOUR_INDEX);
-            } else if (reason instanceof Reason.OfSeason) {
-                visit.accept(Fact.FLOWER_STAGE);
+            if (!(reason instanceof Reason.OfCriterion criterion)
+                    || !criterion.criterion().onTheDay()) {
+                return Set.of();
             }
+            facts.add(criterion.criterion().fact());
+        }
+        return facts;
+    }
+
+    /** What waits for each fact. */
+    private static final class Waiting {
+
+        private final TreeOnDay tree;
+        private final Map<Fact, Set<String>> titles = new EnumMap<>(Fact.class);
+        private final Set<Fact> inSeason = EnumSet.noneOf(Fact.class);
+
+        Waiting(TreeOnDay tree) {
+            this.tree = tree;
+        }
+
+        void add(Standing standing, Collection<Fact> asked) {
+            var title = tree.content().titleOf(standing.technique());
+            var now = TreeOnDay.inSeason(standing) && !tree.isCare(standing);
+            asked.stream()
+                    .flatMap(fact -> LooksNow.toRecord(fact, tree).stream())
+                    .forEach(
+                            fact -> {
+                                titles.computeIfAbsent(fact, any -> new LinkedHashSet<>())
+                                        .add(title);
+                                if (now) {
+                                    inSeason.add(fact);
+                                }
+                            });
+        }
+
+        List<Checklist.Measure> measures() {
+            return ordered()
+                    .limit(MOST)
+                    .map(entry -> measure(tree.content(), entry.getKey(), entry.getValue()))
+                    .toList();
+        }
+
+        private Stream<Map.Entry<Fact, Set<String>>> ordered() {
+            return titles.entrySet().stream()
+                    .sorted(
+                            Comparator.<Map.Entry<Fact, Set<String>>, Boolean>comparing(
+                                            entry -> !inSeason.contains(entry.getKey()))
+                                    .thenComparingInt(entry -> -entry.getValue().size())
+                                    .thenComparing(Map.Entry::getKey));
         }
     }
 
