@@ -72,6 +72,7 @@ class HouseRulesTest {
                     "cases",
                     "readiness",
                     "boards",
+                    "firstlook",
                     "routes",
                     "photos",
                     "life",
@@ -98,6 +99,7 @@ class HouseRulesTest {
                     "kit",
                     "account",
                     "courses",
+                    "firstlook",
                     "judgements",
                     "life",
                     "many",
@@ -157,6 +159,11 @@ class HouseRulesTest {
         PLAN.put("readiness", with(TREE_ROOMS, "steps", "standing", "photos"));
         PLAN.put(
                 "boards", with(TREE_ROOMS, "assess", "sessions", "steps", "standing", "readiness"));
+                "boards",
+                with(TREE_ROOMS, "assess", "sessions", "steps", "standing", "readiness"));
+        // Answers become entries, what they change is told, and what to measure next is the
+        // boards'.
+        PLAN.put("firstlook", with(TREE_ROOMS, "steps", "standing", "boards"));
         PLAN.put("routes", with(TREE_ROOMS, "steps", "standing", "boards"));
         // A photo may be evidence for a step, so it stands above the steps.
         PLAN.put("photos", with(TREE_ROOMS, "steps"));
