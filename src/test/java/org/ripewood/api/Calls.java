@@ -154,6 +154,8 @@ final class Calls {
                                     "40",
                                     "newDiameter.1",
                                     "32,5");
+                    case "first-look" ->
+                            fields("question", "trunk", "baseMm", "32.5", "heightMm", "210");
                     case "wounds" -> wound();
                     case "branches" -> fields("name", "Lowest left", "role", "PRIMARY");
                     case "containers" ->

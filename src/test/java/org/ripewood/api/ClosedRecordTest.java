@@ -74,6 +74,7 @@ class ClosedRecordTest {
             POST /photos/{id}/remove
             POST /trees/{id}/observations
             POST /trees/{id}/measure
+            POST /trees/{id}/first-look
             POST /trees/{id}/aftercare/{task}/done
             POST /trees/{id}/aftercare/{task}/not-needed
             POST /trees/{id}/aftercare/{task}/taken-back

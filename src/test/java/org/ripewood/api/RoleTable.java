@@ -55,6 +55,7 @@ final class RoleTable {
             GET  /api/v1/trees/{id}/standing                  | 401 | 200 404 | 200 404 | 200
             GET  /api/v1/trees/{id}/proposals                 | 401 | 403 403 | 200 404 | 200
             GET  /api/v1/trees/{id}/checklist                 | 401 | 200 404 | 200 404 | 200
+            GET  /api/v1/trees/{id}/first-look                | 401 | 200 404 | 200 404 | 200
             GET  /api/v1/trees/{id}/aftercare                 | 401 | 200 404 | 200 404 | 200
             POST /api/v1/trees/{id}/aftercare/{task}/done       | 401 | 200 404 | 200 404 | 403
             POST /api/v1/trees/{id}/aftercare/{task}/not-needed | 401 | 200 404 | 200 404 | 403
@@ -244,6 +245,8 @@ final class RoleTable {
             POST /trees/{id}/observations                     | 303 | 303 404 | 303 404 | 303
             GET  /trees/{id}/measure                          | 303 | 200 404 | 200 404 | 200
             POST /trees/{id}/measure                          | 303 | 303 404 | 303 404 | 303
+            GET  /trees/{id}/first-look                       | 303 | 200 404 | 200 404 | 200
+            POST /trees/{id}/first-look                       | 303 | 303 404 | 303 404 | 303
             GET  /trees/{id}/aftercare                        | 303 | 200 404 | 200 404 | 200
             POST /trees/{id}/aftercare/{task}/done            | 303 | 303 404 | 303 404 | 403
             POST /trees/{id}/aftercare/{task}/not-needed      | 303 | 303 404 | 303 404 | 403

@@ -89,7 +89,7 @@ class NewTreePages {
         return Answer.to(
                 () -> {
                     var tree = trees.enter(user.actor(), inputs.read(form, NewTree.class));
-                    return "/trees/" + tree.id();
+                    return "/trees/" + tree.id() + "/first-look";
                 },
                 problem -> page(FormState.refused("tree", form, problem)));
     }
