@@ -131,8 +131,10 @@ class LookBook {
 
     private void trunk(Actor actor, long treeId, NewLook look, LocalDate on) {
         require(LookQuestion.TRUNK, look);
-        var key = "wide:trunk_base_mm:" + plain(Objects.requireNonNull(look.baseMm()));
-        if (look.baseMm() > Objects.requireNonNull(look.heightMm()) && !confirmed(look, key)) {
+        double base = Objects.requireNonNull(look.baseMm());
+        double height = Objects.requireNonNull(look.heightMm());
+        var key = "wide:trunk_base_mm:" + plain(base);
+        if (base > height && !confirmed(look, key)) {
             throw new OddLook(
                     List.of(
                             new Question(

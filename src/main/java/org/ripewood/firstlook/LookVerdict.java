@@ -23,11 +23,11 @@ public record LookVerdict(
         var useful = new TechniquePriority(tree.content()).mostUsefulFirst();
         var ready = tree.free().stream().min(useful);
         if (ready.isPresent()) {
-            return about(tree, ready.get(), "%s is ready now.");
+            return about(tree, ready.get(), "", " is ready now.");
         }
         var given = tree.open().keySet().stream().sorted().findFirst().flatMap(tree::find);
         if (given.isPresent()) {
-            return about(tree, given.get(), "%s is under way.");
+            return about(tree, given.get(), "", " is under way.");
         }
         var undecided =
                 tree.steps(Verdict.MEASURE)
@@ -41,8 +41,8 @@ public record LookVerdict(
                     tree,
                     undecided.get(),
                     "No step is ready yet. "
-                            + (looks == 1 ? "One more look decides" : looks + " looks decide")
-                            + " %s.");
+                            + (looks == 1 ? "One more look decides " : looks + " looks decide "),
+                    ".");
         }
         return waiting(tree, useful);
     }
@@ -53,13 +53,12 @@ public record LookVerdict(
             return about(
                     tree,
                     held.get(),
-                    "No step is ready. %s is held: "
-                            + HeldBy.shortly(tree.tell(held.get())).replace("%", "%%")
-                            + ".");
+                    "No step is ready. ",
+                    " is held: " + HeldBy.shortly(tree.tell(held.get())) + ".");
         }
         var lesson = tree.steps(Verdict.LESSON).min(useful);
         return lesson.isPresent()
-                ? about(tree, lesson.get(), "No step is ready. %s waits for its lesson.")
+                ? about(tree, lesson.get(), "No step is ready. ", " waits for its lesson.")
                 : new LookVerdict("No step is ready today.", null, null, false);
     }
 
@@ -67,10 +66,11 @@ public record LookVerdict(
         return Unknown.of(standing).size();
     }
 
-    private static LookVerdict about(TreeOnDay tree, Standing standing, String sentence) {
+    private static LookVerdict about(
+            TreeOnDay tree, Standing standing, String before, String after) {
         var title = tree.content().titleOf(standing.technique());
         return new LookVerdict(
-                sentence.formatted("“" + title + "”"),
+                before + "“" + title + "”" + after,
                 standing.technique(),
                 title,
                 standing.verdict() == Verdict.READY);

@@ -33,7 +33,7 @@ public record Walk(Set<LookQuestion> answered, Set<LookQuestion> skipped) {
     }
 
     private static Set<LookQuestion> read(String codes) {
-        return Arrays.stream(codes.split(BETWEEN))
+        return Arrays.stream(codes.split(BETWEEN, -1))
                 .flatMap(code -> LookQuestion.find(code).stream())
                 .collect(Collectors.toSet());
     }

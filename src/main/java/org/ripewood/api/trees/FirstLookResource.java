@@ -51,7 +51,7 @@ class FirstLookResource {
     public FirstLookAnswer firstLook(
             @PathParam("id") long id, @QueryParam("skipped") @Nullable String skipped) {
         var codes = Objects.requireNonNullElse(skipped, "");
-        Arrays.stream(codes.split(","))
+        Arrays.stream(codes.split(",", -1))
                 .filter(code -> !code.isBlank())
                 .forEach(FirstLooks::question);
         var look = firstLooks.look(user.actor(), id, Walk.of("", codes));

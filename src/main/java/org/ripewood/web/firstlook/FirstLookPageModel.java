@@ -26,10 +26,11 @@ public record FirstLookPageModel(
     public record Drawn(LookAnswer answer, String svg) {}
 
     public List<Drawn> drawn() {
-        return question == null
+        var asked = question;
+        return asked == null
                 ? List.of()
-                : question.answers().stream()
-                        .map(answer -> new Drawn(answer, svg(question, answer)))
+                : asked.answers().stream()
+                        .map(answer -> new Drawn(answer, svg(asked, answer)))
                         .toList();
     }
 
