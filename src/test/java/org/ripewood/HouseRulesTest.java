@@ -98,6 +98,7 @@ class HouseRulesTest {
                     "web",
                     "kit",
                     "account",
+                    "catalogue",
                     "courses",
                     "firstlook",
                     "judgements",

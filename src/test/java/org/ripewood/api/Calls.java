@@ -57,7 +57,8 @@ final class Calls {
             case "lists" -> list(endpoint);
             case "backups" -> at(endpoint, null, null, null);
             case "record" -> call(endpoint, fields("text", RECORD));
-            case "content", "lessons" -> at(endpoint, null, null, null);
+            case "content", "lessons", "techniques", "species", "rubrics" ->
+                    at(endpoint, null, null, null);
             case "help" ->
                     new Call(endpoint, endpoint.path().replace("{topic}", "teaching"), null, null);
             default -> call(endpoint, front(last));
@@ -662,6 +663,9 @@ final class Calls {
     private static String code(String path) {
         if (path.contains("lessons")) {
             return "wiring-branches";
+        }
+        if (path.contains("rubrics")) {
+            return "root-flare";
         }
         return path.contains("species") ? "acer_palmatum" : "pest_control";
     }
