@@ -80,7 +80,8 @@ class HouseRulesTest {
                     "asks",
                     "many",
                     "archive",
-                    "lists");
+                    "lists",
+                    "search");
 
     /** What belongs to no subject, from what knows least to what knows most. */
     private static final List<String> PLATFORM =
@@ -106,12 +107,15 @@ class HouseRulesTest {
                     "many",
                     "photos",
                     "school",
+                    "search",
                     "sites",
                     "steps",
                     "stock",
                     "trees");
     private static final List<String> API =
-            subjects("api", "kit", "content", "courses", "school", "steps", "stock", "trees");
+            subjects(
+                    "api", "kit", "content", "courses", "school", "search", "steps", "stock",
+                    "trees");
     private static final List<String> DOORS =
             Stream.of(WEB, API, List.of("print", "calendar", "transfer"))
                     .flatMap(List::stream)
@@ -173,6 +177,8 @@ class HouseRulesTest {
         PLAN.put("classday", with(TREE_ROOMS, "materials", "sessions", "boards"));
         // A list's rows are entered through the rooms they are of.
         PLAN.put("lists", with(TREE_ROOMS, "accounts", "standing"));
+        // Names within reach and what is taught, and nothing of a record.
+        PLAN.put("search", List.of("people", "course", "trees"));
         // The record as a file follows from what the rooms say of their tables; it asks the two who
         // say whom a person and a tree is shown to.
         PLAN.put("archive", with(TREE_ROOMS, "audit"));

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
@@ -93,6 +94,23 @@ public class Courses {
     /** CourseRows the actor belongs to in that role, newest first. */
     public List<Course> as(Actor actor, Role as) {
         return courses.ofMember(actor.personId(), as).stream().map(CourseEntity::toRecord).toList();
+    }
+
+    /** That somebody belongs to a course, and as what. */
+    public record Belonging(Course course, Role as) {}
+
+    /** Courses within the actor's reach that a person belongs to, newest first. */
+    public List<Belonging> shared(Actor actor, long personId) {
+        var as =
+                memberships.list("personId = ?1 and leftOn is null", personId).stream()
+                        .collect(Collectors.toMap(one -> one.courseId, one -> one.role));
+        return courses.inReach(actor).stream()
+                .map(CourseEntity::toRecord)
+                .flatMap(
+                        course ->
+                                Stream.ofNullable(as.get(course.id()))
+                                        .map(role -> new Belonging(course, role)))
+                .toList();
     }
 
     /** What courses are called, by id, in one query; no reach is asked. */

@@ -75,6 +75,30 @@ public class People {
         return persons.fellowsOf(actor).stream().map(PersonEntity::toRecord).toList();
     }
 
+    /**
+     * Names of those whom the actor may look up, by id, in one query: fellows, and whoever is
+     * within reach; for a registrar everybody, those who may not sign in any more among them.
+     */
+    public Map<Long, String> known(Actor actor) {
+        return persons.namesKnownTo(actor, reach.of(actor));
+    }
+
+    /** Whether a person is among those whom the actor may look up. */
+    public boolean mayLookUp(Actor actor, long personId) {
+        return reaches(actor, personId) || isFellow(actor, personId);
+    }
+
+    /**
+     * A person whom the actor may look up, as {@link #known} says; 404 otherwise. What may be told
+     * of one who is not within reach is the name and what they are at the school.
+     */
+    public Person lookUp(Actor actor, long personId) {
+        if (!mayLookUp(actor, personId)) {
+            throw Refused.notFound("person", personId);
+        }
+        return persons.require(personId).toRecord();
+    }
+
     /** Whether a person is among the actor's {@link #fellows}. */
     public boolean isFellow(Actor actor, long personId) {
         return persons.isFellow(actor, personId);

@@ -102,6 +102,23 @@ public class PersonRows implements PanacheRepositoryBase<PersonEntity, Long> {
                         actor.personId());
     }
 
+    /**
+     * @param reach ids of those within reach; null for everybody
+     */
+    Map<Long, String> namesKnownTo(Actor actor, @Nullable Collection<Long> reach) {
+        var names = "select p.id, p.name from PersonEntity p";
+        var asked =
+                reach == null
+                        ? getEntityManager().createQuery(names, Object[].class)
+                        : getEntityManager()
+                                .createQuery(
+                                        names + " where p.id in ?2 or " + FELLOW, Object[].class)
+                                .setParameter(1, actor.personId())
+                                .setParameter(2, reach);
+        return asked.getResultList().stream()
+                .collect(Collectors.toMap(row -> (Long) row[0], row -> (String) row[1]));
+    }
+
     /** Members of several courses in that role, by course and then by name, in one statement. */
     Map<Long, Set<PersonEntity>> membersOf(Collection<Long> courseIds, Role as) {
         var byCourse = new HashMap<Long, Set<PersonEntity>>();

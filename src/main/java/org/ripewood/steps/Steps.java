@@ -2,10 +2,12 @@ package org.ripewood.steps;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
+import java.util.Comparator;
 import java.util.List;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
+import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
 
 /** Steps of trees within reach, with all that happened to them. */
@@ -43,6 +45,19 @@ public class Steps {
 
     private List<StepBrief> briefs(long treeId, PageRequest page) {
         return steps.ofTree(treeId, page).stream().map(StepEntity::brief).toList();
+    }
+
+    /** Steps under way on the trees of a keeper within reach, the soonest due first. */
+    public List<StepBrief> underWay(Actor actor, long keeperId) {
+        var ids = trees.ofKeepers(actor, List.of(keeperId)).stream().map(Tree::id).toList();
+        return steps.open(ids).values().stream()
+                .flatMap(byTechnique -> byTechnique.values().stream())
+                .sorted(
+                        Comparator.comparing(
+                                        StepBrief::until,
+                                        Comparator.nullsLast(Comparator.naturalOrder()))
+                                .thenComparing(StepBrief::id))
+                .toList();
     }
 
     /** Every step of a tree within reach, the latest first, without what happened to it since. */

@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import org.hibernate.jpa.HibernateHints;
+import org.jspecify.annotations.Nullable;
 
 @ApplicationScoped
 class TreeRows implements PanacheRepositoryBase<TreeEntity, Long> {
@@ -30,6 +31,21 @@ class TreeRows implements PanacheRepositoryBase<TreeEntity, Long> {
                 .stream()
                 .map(TreeEntity::toTree)
                 .toList();
+    }
+
+    /** Names alone, with the keeper's beside each; of everybody's trees for null. */
+    List<TreeName> names(@Nullable Collection<Long> keepers) {
+        var query =
+                "select new org.ripewood.trees.TreeName(t.id, t.label, t.species, p.name,"
+                        + " t.leftOn) from TreeEntity t join PersonEntity p on p.id = t.keeperId";
+        var asked =
+                keepers == null
+                        ? getEntityManager().createQuery(query, TreeName.class)
+                        : getEntityManager()
+                                .createQuery(
+                                        query + " where t.keeperId in :keepers", TreeName.class)
+                                .setParameter("keepers", keepers);
+        return asked.getResultList();
     }
 
     Set<Long> sitesOf(Collection<Long> keepers) {

@@ -57,6 +57,8 @@ final class Calls {
             case "lists" -> list(endpoint);
             case "backups" -> at(endpoint, null, null, null);
             case "record" -> call(endpoint, fields("text", RECORD));
+            case "search" ->
+                    new Call(endpoint, endpoint.path().replace("{kind}", "tree"), null, null);
             case "content", "lessons", "techniques", "species", "rubrics" ->
                     at(endpoint, null, null, null);
             case "help" ->
@@ -100,7 +102,7 @@ final class Calls {
         if (endpoint.path().contains("/judgements")) {
             return judge(endpoint, school.tree().id(), "root-flare");
         }
-        if (last.equals("left")) {
+        if (last.equals("left") || last.equals("list.csv")) {
             return at(endpoint, null, null, null);
         }
         if (last.equals("new") || last.equals("sites")) {
@@ -443,6 +445,7 @@ final class Calls {
             return judge(endpoint, school.id(Who.STUDENT), "wiring-skill");
         }
         return switch (last) {
+            case "{id}" -> at(endpoint, school.id(Who.STUDENT), null, null);
             case "lessons-next" -> at(endpoint, school.id(Who.STUDENT), null, null);
             case "skills" ->
                     at(

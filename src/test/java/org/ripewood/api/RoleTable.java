@@ -29,11 +29,18 @@ final class RoleTable {
             GET  /trees/{id}/techniques                       | 303 | 200 404 | 200 404 | 200
             GET  /trees/{id}/leave                            | 303 | 200 404 | 200 404 | 200
             POST /trees/{id}/leave                            | 303 | 303 404 | 303 404 | 303
+            GET  /trees                                       | 303 | 200 200 | 200 200 | 200
+            GET  /trees/list.csv                              | 303 | 200 200 | 200 200 | 200
+            GET  /search                                      | 303 | 200 200 | 200 200 | 200
+            GET  /api/v1/search                               | 401 | 200 200 | 200 200 | 200
+            GET  /api/v1/search/{kind}                        | 401 | 200 200 | 200 200 | 200
             GET  /catalogue                                   | 303 | 200 200 | 200 200 | 200
             GET  /glossary                                    | 303 | 200 200 | 200 200 | 200
             GET  /techniques/{code}                           | 303 | 200 200 | 200 200 | 200
             GET  /species/{code}                              | 303 | 200 200 | 200 200 | 200
             GET  /rubrics/{code}                              | 303 | 200 200 | 200 200 | 200
+            GET  /people/{id}                                 | 303 | 200 404 | 200 404 | 200
+            GET  /courses/{id}/about                          | 303 | 200 404 | 200 404 | 200
             GET  /trees/left                                  | 303 | 200 200 | 200 200 | 200
             GET  /trees/{id}/hand-over                        | 303 | 200 404 | 200 404 | 200
             POST /trees/{id}/hand-over                        | 303 | 303 404 | 303 404 | 303

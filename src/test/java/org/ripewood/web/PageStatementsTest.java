@@ -111,6 +111,25 @@ class PageStatementsTest {
         assertThat(sent(teacher, next)).hasSize(boards);
     }
 
+    /** However many trees, people and courses there are to be found. */
+    @Test
+    void findingAndListingSendAsManyStatementsForTwentyTreesAsForOne() {
+        var teacher = Visitor.of(people, group.instructor());
+        treeWithARecord();
+        var paths =
+                List.of(
+                        "/search?q=tree",
+                        "/search?q=tree&kind=tree",
+                        "/trees",
+                        "/people/" + group.student().personId(),
+                        "/courses/" + group.course().id() + "/about");
+        var before = paths.stream().map(path -> sent(teacher, path).size()).toList();
+        IntStream.range(0, 19).forEach(i -> treeWithARecord());
+        assertThat(before).allSatisfy(count -> assertThat(count).isLessThanOrEqualTo(22));
+        assertThat(paths.stream().map(path -> sent(teacher, path).size()).toList())
+                .isEqualTo(before);
+    }
+
     @Test
     void theListOfPeopleAsksForTheRolesOfAllAtOnce() {
         var office = Visitor.of(people, school.person("Rika Registrar", Role.REGISTRAR));

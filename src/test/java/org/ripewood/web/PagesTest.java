@@ -79,6 +79,15 @@ class PagesTest {
                         "/species/acer_palmatum",
                         "/rubrics/vigour",
                         "/rubrics/wiring-skill",
+                        "/search",
+                        "/search?q=wiring",
+                        "/search?q=nothing-has-this-word",
+                        "/search?q=a&kind=technique&page=1",
+                        "/trees",
+                        "/trees?species=ulmus_parvifolia&order=KEEPER",
+                        "/people/" + group.student().personId(),
+                        "/people/" + group.instructor().personId(),
+                        "/courses/" + group.course().id() + "/about",
                         "/trees/new",
                         at,
                         at + "/record",
@@ -199,6 +208,47 @@ class PagesTest {
                 .doesNotContain("/courses/");
     }
 
+    @Test
+    void whoSharesACourseSeesANameAndNoRecord() {
+        var at = "/people/" + group.student().personId();
+        assertThat(Visitor.of(people, group.instructor()).get(at).asString())
+                .contains(tree.label(), "Skills shown")
+                .doesNotContain("Block sign-in");
+        var fellow = school.person("Fee Fellow", Role.STUDENT);
+        school.join(group, fellow, Role.STUDENT);
+        assertThat(Visitor.of(people, fellow).get(at).asString())
+                .contains("Stan Student", group.course().name())
+                .doesNotContain(tree.label(), "Skills shown", "Block sign-in", "Signs in as");
+        var office = school.person("Rika Registrar", Role.REGISTRAR);
+        assertThat(Visitor.of(people, office).get(at).asString())
+                .contains("Block sign-in", "Signs in as", tree.label());
+    }
+
+    @Test
+    void allTreesAreListedSortedAndFiltered() {
+        var other = school.tree(group.instructor(), group.student(), "acer_palmatum");
+        var foreign = school.newGroup();
+        var theirs = school.tree(foreign.instructor(), foreign.student(), "acer_palmatum");
+        for (var who : List.of(group.instructor(), group.student())) {
+            var visitor = Visitor.of(people, who);
+            assertThat(visitor.get("/trees").asString())
+                    .contains(tree.label(), other.label())
+                    .doesNotContain(">" + theirs.label() + "<");
+            assertThat(visitor.get("/trees?species=acer_palmatum").asString())
+                    .contains(">" + other.label() + "<")
+                    .doesNotContain(">" + tree.label() + "<");
+            assertThat(visitor.get("/trees?keeper=" + foreign.student().personId()).asString())
+                    .contains("No tree is like that");
+            var file = visitor.get("/trees/list.csv?order=ARRIVED");
+            assertThat(file.asString().lines()).hasSize(3);
+            assertThat(file.asString()).startsWith("\"Tree\",\"Species\",");
+        }
+        var teacher = Visitor.of(people, group.instructor());
+        for (var wrong : List.of("order=LOST", "keeper=x", "page=-1", "page=first")) {
+            assertThat(teacher.get("/trees?" + wrong).statusCode()).as(wrong).isEqualTo(400);
+        }
+    }
+
     private static String trail(String html) {
         var found =
                 Pattern.compile("(?s)<nav class=\"trail\"[^>]*>\\s*<ol>(.*?)</ol>").matcher(html);
@@ -310,7 +360,10 @@ class PagesTest {
     void whatIsOutOfReachIsNotFound() {
         var stranger = Visitor.of(people, school.newGroup().student());
         for (var path : ofStudents) {
-            if (path.startsWith("/trees/" + tree.id()) || path.startsWith("/sessions/")) {
+            if (path.startsWith("/trees/" + tree.id())
+                    || path.startsWith("/sessions/")
+                    || path.startsWith("/people/")
+                    || path.startsWith("/courses/")) {
                 assertThat(stranger.get(path).statusCode()).as(path).isEqualTo(404);
             }
         }
