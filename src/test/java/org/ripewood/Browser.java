@@ -23,6 +23,14 @@ final class Browser implements AutoCloseable {
     static final Dimension DESK = new Dimension(1280, 900);
     static final Dimension PHONE = new Dimension(390, 844);
 
+    static final Dimension NARROW = new Dimension(320, 720);
+    static final List<Dimension> SIZES = List.of(DESK, PHONE, NARROW);
+
+    /**
+     * Columns of text that are narrower cannot be read (from memory: 45 to 75 letters are good).
+     */
+    private static final int LETTERS_IN_A_LINE = 12;
+
     private static final List<String> STANDARDS =
             List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice");
 
@@ -148,8 +156,80 @@ final class Browser implements AutoCloseable {
         driver.manage().window().setSize(before);
     }
 
-    /** Fails when axe finds a violation, or when the page is wider than the window. */
+    /** Signs out by taking the cookies away. */
+    void forget() {
+        driver.get(service.at("/help"));
+        driver.manage().deleteAllCookies();
+    }
+
+    /** Addresses on the page that begin so and go on with a code or a number, each once. */
+    List<String> links(String start) {
+        return driver
+                .findElements(By.xpath("//main//a[starts-with(@href, '" + start + "')]"))
+                .stream()
+                .map(link -> link.getDomAttribute("href"))
+                .filter(href -> href.matches(java.util.regex.Pattern.quote(start) + "[\\w/-]+"))
+                .filter(href -> !href.matches("/trees/(new|left)"))
+                .distinct()
+                .toList();
+    }
+
+    String first(String start) {
+        return links(start).stream()
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no " + start + " on " + where() + text()));
+    }
+
+    /**
+     * Fails when the page is wider than the window, when a text of some length stands in lines of
+     * fewer than twelve letters, or when it is longer than a page of its kind should be.
+     */
+    void measure() {
+        var wide =
+                (Number)
+                        driver.executeScript(
+                                "return document.documentElement.scrollWidth - window.innerWidth");
+        assertThat(wide.intValue()).as("overflow of %s %s", where(), size()).isLessThan(2);
+        assertThat((List<?>) driver.executeScript(NARROW_TEXTS, LETTERS_IN_A_LINE))
+                .as("texts in narrow columns on %s %s", where(), size())
+                .isEmpty();
+        var height = (Number) driver.executeScript("return document.body.scrollHeight");
+        var path = java.net.URI.create(where()).getPath();
+        assertThat(height.intValue())
+                .as("height of %s %s", where(), size())
+                .isLessThanOrEqualTo(PageHeights.most(path, size().width));
+    }
+
+    private Dimension size() {
+        return driver.manage().window().getSize();
+    }
+
+    /** Lines are told apart by where they begin; hidden texts and pictures are passed over. */
+    private static final String NARROW_TEXTS =
+            """
+            const least = arguments[0], found = [];
+            const walk = document.createTreeWalker(
+                document.querySelector('main'), NodeFilter.SHOW_TEXT);
+            const range = document.createRange();
+            for (let node = walk.nextNode(); node; node = walk.nextNode()) {
+              const letters = node.textContent.replace(/\\s+/g, ' ').trim().length;
+              if (letters < 2 * least || node.parentElement.closest('svg, .hidden, option')) {
+                continue;
+              }
+              range.selectNodeContents(node);
+              const boxes = [...range.getClientRects()].filter(box => box.width > 0);
+              const lines = new Set(boxes.map(box => Math.round(box.top))).size;
+              if (lines > 2 && letters / lines < least) {
+                found.push(Math.round(letters / lines) + ': '
+                    + node.textContent.trim().slice(0, 60));
+              }
+            }
+            return found;
+            """;
+
+    /** Fails when axe finds a violation, or the page cannot be read as it stands. */
     private void lookOver() {
+        measure();
         var found = new AxeBuilder().withTags(STANDARDS).analyze(driver).getViolations();
         assertThat(found)
                 .as("axe on %s", where())
