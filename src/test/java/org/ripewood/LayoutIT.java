@@ -1,5 +1,7 @@
 package org.ripewood;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -37,6 +39,7 @@ class LayoutIT {
                     "/search?q=nebrai");
 
     @TempDir Path data;
+    private final List<String> faults = new ArrayList<>();
     private RunningJar service;
     private Browser browser;
 
@@ -72,6 +75,7 @@ class LayoutIT {
         signIn(REGISTRAR);
         browser.open("/people");
         look("registrar", List.of("/people", browser.first("/people/"), "/audit", "/lists"));
+        assertThat(faults).isEmpty();
     }
 
     /** All of them: each has its own length of text, list of cautions and criteria. */
@@ -82,16 +86,25 @@ class LayoutIT {
 
     private void look(String who, List<String> paths) throws Exception {
         for (var path : paths) {
-            browser.open(path);
+            noting(() -> browser.open(path));
             for (var size : Browser.SIZES) {
                 browser.resize(size);
-                browser.measure();
+                noting(browser::measure);
                 if (!path.startsWith("/techniques/") || path.endsWith("wiring_primary")) {
                     var name = "%s%s-%d.png".formatted(who, path, size.width);
                     browser.longPicture(PICTURES.resolve(name.replaceAll("[/?&=]+", "-")));
                 }
             }
             browser.resize(Browser.DESK);
+        }
+    }
+
+    /** What is wrong with one page does not hide what is wrong with the next. */
+    private void noting(Runnable look) {
+        try {
+            look.run();
+        } catch (AssertionError wrong) {
+            faults.add(String.valueOf(wrong.getMessage()));
         }
     }
 
