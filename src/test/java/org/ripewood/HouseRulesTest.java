@@ -53,6 +53,7 @@ class HouseRulesTest {
     private static final List<String> KEEPING =
             List.of(
                     "audit",
+                    "school",
                     "people",
                     "passwords",
                     "secondfactor",
@@ -138,6 +139,7 @@ class HouseRulesTest {
         PLAN.put("core.agreement", List.of());
         PLAN.put("core.route", List.of("core.season", "core.growth", "core.progress"));
         PLAN.put("audit", List.of());
+        PLAN.put("school", List.of());
         PLAN.put("people", List.of());
         PLAN.put("passwords", List.of("people"));
         PLAN.put("secondfactor", List.of("audit", "people", "passwords"));

@@ -94,6 +94,8 @@ class SoakIT {
                 Map.of(
                         "code",
                         code.group(1),
+                        "school",
+                        "Soak house",
                         "name",
                         "Rena Register",
                         "login",

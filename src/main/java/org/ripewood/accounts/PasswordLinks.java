@@ -125,7 +125,7 @@ public class PasswordLinks {
      * @throws Refused 404 when it is no link, or none any more; 400 for a password that cannot be
      *     taken, after which the link still works
      */
-    public void use(String secret, String newPassword) {
+    public Person use(String secret, String newPassword) {
         var link = links.bySecretForUse(secret, today.now()).orElseThrow(PasswordLinks::noLink);
         var person = persons.require(link.personId);
         if (!person.active) {
@@ -136,6 +136,7 @@ public class PasswordLinks {
         wishes.deleteById(person.id);
         endings.lostPassword(person.id);
         audit.note(Deed.LINK_USED, person.id);
+        return person.toRecord();
     }
 
     /**

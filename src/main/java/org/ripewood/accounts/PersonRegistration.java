@@ -24,9 +24,15 @@ public class PersonRegistration {
     private final SetUpCode setUpCode;
     private final Audit audit;
     private final SessionRevocation endings;
+    private final LastRegistrar lastRegistrar;
 
     PersonRegistration(
-            PersonRows persons, SetUpCode setUpCode, SessionRevocation endings, Audit audit) {
+            PersonRows persons,
+            SetUpCode setUpCode,
+            SessionRevocation endings,
+            LastRegistrar lastRegistrar,
+            Audit audit) {
+        this.lastRegistrar = lastRegistrar;
         this.audit = audit;
         this.persons = persons;
         this.endings = endings;
@@ -105,6 +111,9 @@ public class PersonRegistration {
         if (!active && actor.personId() == personId) {
             throw Refused.conflict(
                     "You cannot shut yourself out.", "Maybe another registrar can do it.");
+        }
+        if (!active && person.active && person.roles.contains(Role.REGISTRAR)) {
+            lastRegistrar.requireAnother(personId, person.name);
         }
         person.active = active;
         if (!active) {

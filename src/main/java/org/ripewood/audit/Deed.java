@@ -1,6 +1,7 @@
 package org.ripewood.audit;
 
 import org.jspecify.annotations.Nullable;
+import org.ripewood.platform.http.RequestOrigin;
 
 /** What an entry is about. */
 public enum Deed {
@@ -20,6 +21,7 @@ public enum Deed {
     SESSIONS_ENDED,
     /** Of everybody, by a registrar. */
     EVERY_SESSION_ENDED,
+    ROLES_CHANGED,
     PASSWORD_CHANGED,
     SECOND_FACTOR_ON,
     SECOND_FACTOR_OFF,
@@ -47,8 +49,8 @@ public enum Deed {
         this.onlyDoor = onlyDoor;
     }
 
-    /** The door a deed is always done by; otherwise the one it was done by this time. */
+    /** The door it was done by this time; where none is told, the one it is always done by. */
     String door(String thisTime) {
-        return onlyDoor == null ? thisTime : onlyDoor;
+        return onlyDoor == null || !thisTime.equals(RequestOrigin.UNKNOWN) ? thisTime : onlyDoor;
     }
 }

@@ -2,6 +2,7 @@ package org.ripewood.people;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -15,9 +16,11 @@ import org.ripewood.platform.Role;
 public class PeopleUnchecked {
 
     private final PersonRows persons;
+    private final CourseRows courses;
 
-    PeopleUnchecked(PersonRows persons) {
+    PeopleUnchecked(PersonRows persons, CourseRows courses) {
         this.persons = persons;
+        this.courses = courses;
     }
 
     /** A person by id; 404 when there is none. */
@@ -28,6 +31,14 @@ public class PeopleUnchecked {
     /** A person by the name they sign in with. */
     public Optional<Person> findByLogin(String login) {
         return persons.byLogin(login).map(PersonEntity::toRecord);
+    }
+
+    /** Courses a person belongs to in that role and that are not over by a day, latest first. */
+    public List<Course> coursesNotOver(long personId, Role as, LocalDate by) {
+        return courses.ofMember(personId, as).stream()
+                .map(CourseEntity::toRecord)
+                .filter(course -> !course.over(by))
+                .toList();
     }
 
     /** Members of a course in that role, by name. */

@@ -46,8 +46,18 @@ final class PaperHtml {
         html.title(title);
         html.head().appendElement("meta").attr("name", "subject").attr("content", title);
         html.body().prependElement("div").addClass("running").text(inOneLine(title));
+        runAtTheFoot(html.body());
         LongWords.letBreak(html.body());
         return new PaperHtml(html, title);
+    }
+
+    /** The name of the school goes from the head of the page to the foot of every sheet. */
+    private static void runAtTheFoot(Element body) {
+        var school = body.selectFirst("body > .ofschool");
+        if (school != null) {
+            school.remove();
+            body.prependElement("div").addClass("runningschool").text(school.text());
+        }
     }
 
     private static String inOneLine(String title) {

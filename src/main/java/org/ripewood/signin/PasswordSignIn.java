@@ -13,7 +13,6 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.passwords.Passwords;
 import org.ripewood.people.Person;
 import org.ripewood.people.PersonRows;
-import org.ripewood.platform.http.ProgramHeader;
 import org.ripewood.secondfactor.SecondFactors;
 
 /**
@@ -24,28 +23,22 @@ import org.ripewood.secondfactor.SecondFactors;
 class PasswordSignIn implements IdentityProvider<UsernamePasswordAuthenticationRequest> {
 
     private final Accounts accounts;
-    private final SignIns signIns;
     private final HalfSignIns halfSignIns;
     private final SecondFactors secondFactors;
-    private final KnownBrowsers browsers;
     private final SignInTries tries;
-    private final SessionCookie cookie;
+    private final SessionOpening opening;
 
     PasswordSignIn(
             Accounts accounts,
-            SignIns signIns,
             HalfSignIns halfSignIns,
             SecondFactors secondFactors,
-            KnownBrowsers browsers,
             SignInTries tries,
-            SessionCookie cookie) {
+            SessionOpening opening) {
         this.accounts = accounts;
-        this.signIns = signIns;
         this.halfSignIns = halfSignIns;
         this.secondFactors = secondFactors;
-        this.browsers = browsers;
         this.tries = tries;
-        this.cookie = cookie;
+        this.opening = opening;
     }
 
     @Override
@@ -108,14 +101,7 @@ class PasswordSignIn implements IdentityProvider<UsernamePasswordAuthenticationR
     }
 
     private SecurityIdentity open(Person person, @Nullable RoutingContext context) {
-        browsers.remember(BrowserCookie.KNOWN.read(context), person.id())
-                .ifPresent(secret -> BrowserCookie.KNOWN.write(context, secret));
-        var replaced = cookie.read(context);
-        if (replaced != null) {
-            // nobody could end it from this browser any more, once its cookie is overwritten
-            signIns.endReplaced(replaced);
-        }
-        var opened = signIns.open(person.id(), ProgramHeader.isOn(context));
+        var opened = opening.open(person, context);
         return Identity.inSession(person, opened.secret(), opened.sessionId(), false);
     }
 }

@@ -7,8 +7,12 @@ import org.ripewood.assess.NewSkillJudgement;
 import org.ripewood.people.NewPerson;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
+import org.ripewood.school.NewSchoolName;
 
-/** Reads {@code people.yaml}: persons, and the skills they have shown. */
+/**
+ * Reads {@code people.yaml}: the name of the school if it has one, persons, and the skills they
+ * have shown.
+ */
 final class PeopleFile {
 
     /**
@@ -34,10 +38,24 @@ final class PeopleFile {
     }
 
     void read(Entry file, Page page) {
+        var school = file.textOrNull("school");
+        if (school != null) {
+            nameSchool(file, page, school);
+        }
         for (var entry : file.entries("people")) {
             readPerson(entry, page);
         }
         file.close();
+    }
+
+    private void nameSchool(Entry file, Page page, String name) {
+        persons.add(
+                file,
+                page.loadingDay(),
+                register -> {
+                    var input = rooms.checked(new NewSchoolName(name));
+                    rooms.school.name(FOUNDER, rooms.school.get().version(), input);
+                });
     }
 
     private void readPerson(Entry entry, Page page) {

@@ -14,6 +14,7 @@ import org.ripewood.records.Containers;
 import org.ripewood.records.Observations;
 import org.ripewood.records.WorksDone;
 import org.ripewood.records.Wounds;
+import org.ripewood.school.Schools;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.standing.Assigner;
 import org.ripewood.standing.Standings;
@@ -22,7 +23,6 @@ import org.ripewood.steps.SignOffs;
 import org.ripewood.trees.TreeSites;
 import org.ripewood.trees.Trees;
 
-/** The façades an import enters things through; a singleton, because a proxy has no fields. */
 @Singleton
 class Rooms {
 
@@ -42,6 +42,7 @@ class Rooms {
     final Aftercare aftercare;
     final Courses courses;
     final PersonRegistration register;
+    final Schools school;
     final Assessments assessments;
     final Sessions sessions;
     final Materials materials;
@@ -64,6 +65,7 @@ class Rooms {
             Aftercare aftercare,
             Courses courses,
             PersonRegistration register,
+            Schools school,
             Assessments assessments,
             Sessions sessions,
             Materials materials,
@@ -84,6 +86,7 @@ class Rooms {
         this.aftercare = aftercare;
         this.courses = courses;
         this.register = register;
+        this.school = school;
         this.assessments = assessments;
         this.sessions = sessions;
         this.materials = materials;

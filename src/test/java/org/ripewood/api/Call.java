@@ -42,7 +42,7 @@ record Call(
     Heard send(School school, Who who) {
         var answer = send(school.lineOf(who));
         boolean renewed = url.endsWith("/me/confirmation") && answer.statusCode() < 300;
-        if (url.contains("sign-out") || renewed) {
+        if (url.contains("sign-out") || url.startsWith("/password/") || renewed) {
             school.forgetSessions();
         }
         return answer;

@@ -45,6 +45,7 @@ final class Calls {
             case "judgements" -> judgement(endpoint, last);
             case "decisions" -> at(endpoint, school.assignedStep().decisionId(), null, null);
             case "people", "students" -> person(endpoint, last);
+            case "school" -> schoolName(endpoint);
             case "sites" -> words.size() == 1 ? call(endpoint, site()) : site(endpoint, last);
             case "photos" -> photo(endpoint);
             case "stock" -> new StockCalls(school).of(endpoint, words);
@@ -476,6 +477,13 @@ final class Calls {
             case "sign-out" -> at(endpoint, school.newcomer().id(), null, fields());
             case "reset" -> at(endpoint, school.securedNewcomer().id(), null, fields());
             case "active" -> active(endpoint);
+            case "roles" -> roles(endpoint);
+            case "many", "look" ->
+                    call(
+                            endpoint,
+                            endpoint.writes()
+                                    ? fields("lines", School.unique("Many") + " Guest")
+                                    : null);
             case "password-link" -> at(endpoint, school.newcomer().id(), null, fields());
             case "invitations" -> {
                 var guest = newPerson();
@@ -514,6 +522,24 @@ final class Calls {
         return at(endpoint, newcomer.id(), newcomer.version(), endpoint.api() ? null : fields);
     }
 
+    private Call schoolName(Endpoint endpoint) {
+        var now = school.name();
+        var fields = fields("name", "Bench house school");
+        if (!endpoint.api()) {
+            fields.put("version", now.version());
+        }
+        return at(endpoint, null, now.version(), endpoint.writes() ? fields : null);
+    }
+
+    private Call roles(Endpoint endpoint) {
+        var newcomer = school.newcomer();
+        var fields = fields("roles", List.of("STUDENT", "INSTRUCTOR"));
+        if (!endpoint.api()) {
+            fields.put("version", newcomer.version());
+        }
+        return at(endpoint, newcomer.id(), newcomer.version(), endpoint.writes() ? fields : null);
+    }
+
     private Call active(Endpoint endpoint) {
         var newcomer = school.newcomer();
         return at(
@@ -539,6 +565,7 @@ final class Calls {
         }
         var fields = newPerson();
         fields.put("code", "no such code");
+        fields.put("school", "Bench house school");
         return fields;
     }
 

@@ -183,6 +183,8 @@ final class RoleTable {
             POST /api/v1/people                               | 401 | 403 403 | 403 403 | 201
             POST /api/v1/people/invitations                   | 401 | 403 403 | 403 403 | 201
             POST /api/v1/people/{id}/password-link            | 401 | 403 403 | 403 403 | 201
+            GET  /api/v1/people/{id}/roles                    | 401 | 403 403 | 403 403 | 200
+            PUT  /api/v1/people/{id}/roles                    | 401 | 403 403 | 403 403 | 200
             POST /api/v1/people/{id}/sign-out                 | 401 | 403 403 | 403 403 | 200
             POST /api/v1/people/{id}/second-factor/reset      | 401 | 403 403 | 403 403 | 200
             GET  /api/v1/people/{id}/record                   | 401 | 200 404 | 404 404 | 200
@@ -192,6 +194,10 @@ final class RoleTable {
             POST /people/{id}/forget                          | 303 | 403 403 | 403 403 | 303
             GET  /api/v1/people/{id}/skills                   | 401 | 200 404 | 200 404 | 200
             POST /api/v1/people/{id}/skills                   | 401 | 403 403 | 201 404 | 403
+            GET  /api/v1/school                               | 401 | 200 200 | 200 200 | 200
+            PUT  /api/v1/school                               | 401 | 403 403 | 403 403 | 200
+            GET  /school                                      | 303 | 403 403 | 403 403 | 200
+            POST /school                                      | 303 | 403 403 | 403 403 | 303
             GET  /api/v1/audit                                | 401 | 403 403 | 403 403 | 200
             GET  /api/v1/content                              | 401 | 200 200 | 200 200 | 200
             GET  /api/v1/content/techniques                   | 401 | 200 200 | 200 200 | 200
@@ -318,10 +324,15 @@ final class RoleTable {
             GET  /people                                      | 303 | 403 403 | 403 403 | 200
             POST /people                                      | 303 | 403 403 | 403 403 | 303
             POST /people/invitations                          | 303 | 403 403 | 403 403 | 200
+            GET  /people/many                                 | 303 | 403 403 | 403 403 | 200
+            POST /people/many                                 | 303 | 403 403 | 403 403 | 200
+            POST /people/many/look                            | 303 | 403 403 | 403 403 | 200
             POST /people/{id}/password-link                   | 303 | 403 403 | 403 403 | 200
             POST /people/{id}/sign-out                        | 303 | 403 403 | 403 403 | 303
             POST /people/sign-out                             | 303 | 403 403 | 403 403 | 303
             POST /people/{id}/second-factor/reset             | 303 | 403 403 | 403 403 | 303
+            GET  /people/{id}/roles                           | 303 | 403 403 | 403 403 | 200
+            POST /people/{id}/roles                           | 303 | 403 403 | 403 403 | 303
             POST /people/{id}/active                          | 303 | 403 403 | 403 403 | 303
             POST /people/courses                              | 303 | 403 403 | 403 403 | 303
             POST /people/members/end                          | 303 | 403 403 | 403 403 | 303

@@ -64,6 +64,8 @@ import org.ripewood.records.NewWound;
 import org.ripewood.records.Observations;
 import org.ripewood.records.WorksDone;
 import org.ripewood.records.Wounds;
+import org.ripewood.school.SchoolName;
+import org.ripewood.school.Schools;
 import org.ripewood.secondfactor.SecondFactors;
 import org.ripewood.sessions.NewCancellation;
 import org.ripewood.sessions.NewEnrolment;
@@ -97,6 +99,7 @@ class School {
 
     private final PersonRegistration register;
     private final Courses schoolCourses;
+    private final Schools schools;
     private final Trees trees;
     private final TreeSites treeSites;
     private final Observations observations;
@@ -134,6 +137,7 @@ class School {
     public School(
             PersonRegistration register,
             Courses schoolCourses,
+            Schools schools,
             Trees trees,
             TreeSites treeSites,
             Observations observations,
@@ -157,6 +161,7 @@ class School {
             Today today) {
         this.register = register;
         this.schoolCourses = schoolCourses;
+        this.schools = schools;
         this.trees = trees;
         this.treeSites = treeSites;
         this.observations = observations;
@@ -244,6 +249,10 @@ class School {
 
     long id(Who who) {
         return persons.get(who).id();
+    }
+
+    SchoolName name() {
+        return schools.get();
     }
 
     /** A person in no course yet, for joining one. */

@@ -14,6 +14,7 @@ import jakarta.inject.Inject;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executors;
@@ -40,6 +41,7 @@ import org.ripewood.platform.problems.Refused;
 import org.ripewood.signin.HalfSignIns;
 import org.ripewood.signin.SignInPause;
 import org.ripewood.signin.SignIns;
+import org.ripewood.web.Visitor;
 
 /** Signing in with a code beside the password (OWASP ASVS 5.0.0, 6.3.3 and 6.5). */
 @Tag("one-database")
@@ -274,6 +276,19 @@ class SecondFactorTest {
         half.then().header("Location", endsWith("/sign-in/code"));
         assertThat(half.getCookie(BrowserSession.COOKIE)).isNull();
         assertThat(session(code(half, code(0)))).isTrue();
+    }
+
+    @Test
+    @DisplayName(
+            "6.4.3 · Who chooses a password by link is signed in by it only without a second one")
+    void theLinksPageAsksForTheSecondFactor() {
+        var page = "/password/" + links.make(OFFICE, person.id()).secret();
+        var visitor = Visitor.nobody();
+        visitor.send(page, page, Map.of("newPassword", "orbit kettle plum"))
+                .then()
+                .statusCode(303)
+                .header("Location", endsWith("/sign-in?chosen=yes"));
+        visitor.get("/home").then().statusCode(303).header("Location", endsWith("/sign-in"));
     }
 
     @Test

@@ -49,7 +49,7 @@ public final class Visitor {
         return this;
     }
 
-    static Visitor nobody() {
+    public static Visitor nobody() {
         return new Visitor();
     }
 

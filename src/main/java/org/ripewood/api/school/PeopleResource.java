@@ -7,7 +7,9 @@ import static org.ripewood.platform.Role.STUDENT_NAME;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
+import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.POST;
+import jakarta.ws.rs.PUT;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
@@ -19,8 +21,10 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestResponse;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.accounts.NewGuest;
+import org.ripewood.accounts.NewRoles;
 import org.ripewood.accounts.PasswordLinks;
 import org.ripewood.accounts.PersonRegistration;
+import org.ripewood.accounts.PersonRoles;
 import org.ripewood.api.kit.Answers;
 import org.ripewood.assess.Assessments;
 import org.ripewood.assess.NewSkillJudgement;
@@ -28,6 +32,7 @@ import org.ripewood.assess.SkillJudgement;
 import org.ripewood.people.NewPerson;
 import org.ripewood.people.People;
 import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.http.Versions;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.secondfactor.SecondFactors;
 import org.ripewood.signin.Confirmation;
@@ -43,6 +48,7 @@ class PeopleResource {
 
     private final People people;
     private final PersonRegistration register;
+    private final PersonRoles roles;
     private final PasswordLinks links;
     private final Assessments assessments;
     private final Confirmations confirmations;
@@ -54,6 +60,7 @@ class PeopleResource {
     PeopleResource(
             People people,
             PersonRegistration register,
+            PersonRoles roles,
             PasswordLinks links,
             Assessments assessments,
             Confirmations confirmations,
@@ -63,6 +70,7 @@ class PeopleResource {
             Inputs inputs) {
         this.people = people;
         this.register = register;
+        this.roles = roles;
         this.links = links;
         this.assessments = assessments;
         this.confirmations = confirmations;
@@ -159,6 +167,34 @@ class PeopleResource {
         confirmations.require();
         factors.reset(user.actor(), id);
         return PersonAnswer.of(people.get(user.actor(), id));
+    }
+
+    @GET
+    @Path("people/{id}/roles")
+    @RolesAllowed(REGISTRAR_NAME)
+    @Operation(summary = "What a person is at the school, with the person's version as ETag")
+    public RestResponse<PersonAnswer> roles(@PathParam("id") long id) {
+        var person = roles.get(user.actor(), id);
+        return Answers.versioned(person.version(), PersonAnswer.of(person));
+    }
+
+    @PUT
+    @Path("people/{id}/roles")
+    @RolesAllowed(REGISTRAR_NAME)
+    @Operation(
+            summary = "Give roles to a person, or take them",
+            description =
+                    "All roles the person is to have. 409 while they teach or attend a course in a"
+                            + " role that is taken, and for the last registrar.")
+    public RestResponse<PersonAnswer> setRoles(
+            @PathParam("id") long id,
+            @HeaderParam("If-Match") @Nullable String ifMatch,
+            @Nullable NewRoles wanted) {
+        user.requireSession("give and take roles");
+        confirmations.require();
+        var version = Versions.required(ifMatch);
+        var person = roles.set(user.actor(), id, version, inputs.check(wanted).roles());
+        return Answers.versioned(person.version(), PersonAnswer.of(person));
     }
 
     @GET

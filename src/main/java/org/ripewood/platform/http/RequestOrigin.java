@@ -16,7 +16,7 @@ public class RequestOrigin {
     static final String IMPORT = "import";
 
     /** A request that came to no door of ours. */
-    private static final String UNKNOWN = "unknown";
+    public static final String UNKNOWN = "unknown";
 
     /** Of an address in a log. */
     private static final int LONGEST = 200;

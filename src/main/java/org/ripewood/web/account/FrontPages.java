@@ -12,12 +12,17 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.accounts.PersonRegistration;
 import org.ripewood.people.NewPerson;
+import org.ripewood.platform.Actor;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Inputs;
+import org.ripewood.school.NewSchoolName;
+import org.ripewood.school.Schools;
+import org.ripewood.signin.DirectSignIn;
 import org.ripewood.signin.SignIns;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.FormState;
@@ -40,8 +45,18 @@ class FrontPages {
     private final CurrentUser user;
     private final Inputs inputs;
     private final SignIns signIns;
+    private final DirectSignIn directSignIn;
+    private final Schools schools;
 
-    FrontPages(PersonRegistration register, CurrentUser user, Inputs inputs, SignIns signIns) {
+    FrontPages(
+            PersonRegistration register,
+            CurrentUser user,
+            Inputs inputs,
+            SignIns signIns,
+            DirectSignIn directSignIn,
+            Schools schools) {
+        this.schools = schools;
+        this.directSignIn = directSignIn;
         this.register = register;
         this.user = user;
         this.inputs = inputs;
@@ -97,8 +112,15 @@ class FrontPages {
     @PermitAll
     public Response setUp() {
         return register.schoolIsEmpty()
-                ? Answer.page(Templates.setUp(FormState.fresh("set-up")))
+                ? Answer.page(Templates.setUp(FormState.fresh("set-up").with("teaches", true)))
                 : Answer.seeOther("/sign-in");
+    }
+
+    /** Registrar, and instructor as well where the first person teaches. */
+    private static List<String> rolesOfFirst(MultivaluedMap<String, String> form) {
+        return "true".equals(form.getFirst("teaches"))
+                ? List.of(Role.REGISTRAR_NAME, Role.INSTRUCTOR_NAME)
+                : List.of(Role.REGISTRAR_NAME);
     }
 
     @POST
@@ -106,13 +128,22 @@ class FrontPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @PermitAll
     public Response setUp(MultivaluedMap<String, String> form) {
-        form.putSingle("roles", Role.REGISTRAR_NAME);
+        form.put("roles", rolesOfFirst(form));
         return Answer.to(
                 () -> {
                     var code = form.getFirst("code");
-                    register.setUp(code == null ? "" : code, inputs.read(form, NewPerson.class));
-                    return "/sign-in";
+                    var first = inputs.read(form, NewPerson.class);
+                    var named = new NewSchoolName(inputs.read(form, FirstSchool.class).school());
+                    setUp(code == null ? "" : code, first, named);
+                    return "/home";
                 },
                 problem -> Templates.setUp(FormState.refused("set-up", form, problem)));
+    }
+
+    private void setUp(String code, NewPerson first, NewSchoolName named) {
+        var registrar = register.setUp(code, first);
+        var actor = new Actor(registrar.id(), registrar.roles());
+        schools.name(actor, schools.get().version(), named);
+        directSignIn.open(registrar);
     }
 }

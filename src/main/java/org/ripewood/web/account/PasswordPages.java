@@ -13,6 +13,7 @@ import jakarta.ws.rs.core.Response;
 import org.ripewood.accounts.PasswordLinks;
 import org.ripewood.people.Person;
 import org.ripewood.platform.problems.Inputs;
+import org.ripewood.signin.DirectSignIn;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.FormState;
 
@@ -35,8 +36,10 @@ class PasswordPages {
 
     private final PasswordLinks links;
     private final Inputs inputs;
+    private final DirectSignIn signIn;
 
-    PasswordPages(PasswordLinks links, Inputs inputs) {
+    PasswordPages(PasswordLinks links, Inputs inputs, DirectSignIn signIn) {
+        this.signIn = signIn;
         this.links = links;
         this.inputs = inputs;
     }
@@ -74,8 +77,8 @@ class PasswordPages {
     public Response choose(String secret, MultivaluedMap<String, String> form) {
         return Answer.to(
                 () -> {
-                    links.use(secret, inputs.read(form, ChosenPassword.class).newPassword());
-                    return "/sign-in?chosen=yes";
+                    var chosen = inputs.read(form, ChosenPassword.class).newPassword();
+                    return signIn.open(links.use(secret, chosen)) ? "/home" : "/sign-in?chosen=yes";
                 },
                 problem ->
                         Templates.choose(
