@@ -155,7 +155,7 @@ class SoakIT {
         var at = "/trees/" + tree;
         var place =
                 Map.of("name", "Yard", "latitude", "50", "longitude", "7", "zone", "Europe/Berlin");
-        expect(303, registrar.form("/trees/new", "/trees/sites", place));
+        expect(303, registrar.form("/sites/new", "/sites", place));
         var planted =
                 Map.of(
                         "label",

@@ -46,6 +46,10 @@ public record GuestLine(
         return String.join("; ", name, login, words, course == null ? "" : course.name());
     }
 
+    GuestLine wrong(List<String> what) {
+        return new GuestLine(number, name, login, roles, course, nameKnown, what);
+    }
+
     GuestLine knownByName() {
         return new GuestLine(number, name, login, roles, course, true, faults);
     }

@@ -14,6 +14,7 @@ import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Fault;
+import org.ripewood.platform.problems.Inputs;
 import org.ripewood.platform.problems.Refused;
 
 /** Invites everybody on a pasted list at once: all of them, or none. */
@@ -32,12 +33,15 @@ public class ManyGuests {
     private final PersonRows persons;
     private final Courses courses;
     private final PasswordLinks links;
+    private final Inputs inputs;
     private final Today today;
 
-    ManyGuests(PersonRows persons, Courses courses, PasswordLinks links, Today today) {
+    ManyGuests(
+            PersonRows persons, Courses courses, PasswordLinks links, Inputs inputs, Today today) {
         this.persons = persons;
         this.courses = courses;
         this.links = links;
+        this.inputs = inputs;
         this.today = today;
     }
 
@@ -66,6 +70,7 @@ public class ManyGuests {
         }
         var known = known(lines);
         return lines.stream()
+                .map(this::checked)
                 .map(line -> known.contains(small(line.name())) ? line.knownByName() : line)
                 .toList();
     }
@@ -107,6 +112,19 @@ public class ManyGuests {
 
     private static Fault told(int number, String fault) {
         return new Fault(FIELD, "line %d: %s".formatted(number, fault));
+    }
+
+    /** A line that reads well keeps to what any invitation has to keep to, too. */
+    private GuestLine checked(GuestLine line) {
+        if (!line.faults().isEmpty()) {
+            return line;
+        }
+        try {
+            inputs.check(new NewGuest(line.name(), line.login(), line.roles()));
+            return line;
+        } catch (Refused refused) {
+            return line.wrong(refused.problem().faults().stream().map(Fault::message).toList());
+        }
     }
 
     /** Names on the list that somebody at the school has, in small letters. */

@@ -38,8 +38,8 @@ class FirstHourTest {
     }
 
     private static final String PASSWORD = "quiet fern ladder stone";
-    private static final String SCHOOL = "Moss & <Stone> House";
-    private static final String ESCAPED = "Moss &amp; &lt;Stone&gt; House";
+    private static final String SCHOOL = "Moss & Stone House";
+    private static final String ESCAPED = "Moss &amp; Stone House";
     private static final Pattern LINK = Pattern.compile("/password/[A-Za-z0-9_-]{43}");
 
     @Inject SetUpCode code;
@@ -57,6 +57,7 @@ class FirstHourTest {
         rolesAreGivenAndTaken(teacher);
         whoChoosesAPasswordByLinkIsSignedIn(teacher);
         aClassIsInvitedAtOnce(teacher);
+        aSiteIsFoundAndAdded(teacher);
     }
 
     private void theSchoolIsSetUp(Visitor teacher) {
@@ -69,8 +70,10 @@ class FirstHourTest {
         assertThat(refused.statusCode()).isEqualTo(400);
         assertThat(refused.asString()).contains("value=\"" + ESCAPED + "\"", " checked>");
         typed.put("code", code.fresh());
-        typed.put("school", "s".repeat(81));
-        assertThat(teacher.send("/set-up", "/set-up", typed).statusCode()).isEqualTo(400);
+        for (var hostile : List.of("s".repeat(81), "<b>House</b>", "two\nlines", "a\u202eb", " ")) {
+            typed.put("school", hostile);
+            assertThat(teacher.send("/set-up", "/set-up", typed).statusCode()).isEqualTo(400);
+        }
         assertThat(people.findByLogin("tessa")).isEmpty();
 
         typed.put("school", SCHOOL);
@@ -140,22 +143,22 @@ class FirstHourTest {
     private void aClassIsInvitedAtOnce(Visitor teacher) {
         var course = Map.of("name", "First bench", "startsOn", today(0), "endsOn", today(90));
         goesTo(teacher.send("/people", "/people/courses", course), "/people#courses");
-        var wrong = "Ada <Lunt>\nNils Orme; nils\nBero Wend; bero; pupil";
+        var wrong = "Ada & Lunt\nNils Orme; nils\nBero Wend; bero; pupil";
         var looked = look(teacher, wrong);
         assertThat(looked)
-                .contains("Ada &lt;Lunt&gt;", "ada.lunt", "2 lines need", "is somebody's already")
+                .contains("Ada &amp; Lunt", "ada.lunt", "2 lines need", "is somebody's already")
                 .contains("somebody of this name is here already", "found “pupil”")
                 .doesNotContain("Invite these");
         var refused = teacher.send("/people/many", "/people/many", Map.of("lines", wrong));
         assertThat(refused.statusCode()).isEqualTo(400);
-        assertThat(refused.asString()).contains("line 2: ", "line 3: ", "Ada &lt;Lunt&gt;");
+        assertThat(refused.asString()).contains("line 2: ", "line 3: ", "Ada &amp; Lunt");
         assertThat(people.findByLogin("ada.lunt")).isEmpty();
 
-        var list = "Ada <Lunt>\tada\tstudent\tFirst bench\nBero Wend; ; instructor; first bench";
+        var list = "Ada & Lunt\tada\tstudent\tFirst bench\nBero Wend; ; instructor; first bench";
         assertThat(look(teacher, list)).contains("Invite these 2 people");
         var sheet = teacher.send("/people/many", "/people/many", Map.of("lines", list));
         sheet.then().statusCode(200).header("Cache-Control", "no-store");
-        assertThat(sheet.asString()).contains("Ada &lt;Lunt&gt;", "<b>bero.wend</b>", "until ");
+        assertThat(sheet.asString()).contains("Ada &amp; Lunt", "<b>bero.wend</b>", "until ");
         assertThat(LINK.matcher(sheet.asString()).results()).hasSize(2);
         assertThat(sheet.asString().split("<svg class=\"qr\"", -1)).hasSize(3);
         var bero = people.findByLogin("bero.wend").orElseThrow();
@@ -167,6 +170,35 @@ class FirstHourTest {
         assertThat(look(teacher, "")).contains("found 0");
         assertThat(look(teacher, "Guest\n".repeat(41))).contains("found 41");
         assertThat(look(teacher, "x".repeat(20_001))).contains("at most 20000 characters");
+    }
+
+    private void aSiteIsFoundAndAdded(Visitor teacher) {
+        assertThat(teacher.get("/sites/new").asString()).contains("Where is it?");
+        assertThat(teacher.get("/sites/new?place=Nowherehamstead").asString())
+                .contains("no town called “Nowherehamstead” is known");
+        assertThat(teacher.get("/sites/new?place=San").asString()).contains("Which one?");
+        assertThat(teacher.get("/sites/new?place=95,11").asString()).contains("from -90 to 90");
+        assertThat(teacher.get("/sites/new?place=-33.5,-70.25").asString())
+                .contains("value=\"-33.5, -70.25\"", "<optgroup label=\"America\">")
+                .containsPattern("<option value=\"America/[A-Za-z_]+\" selected>");
+        var form = new HashMap<>(Map.of("name", "Yard", "zone", "America/Santiago"));
+        form.put("place", "Mossford");
+        var name = teacher.send("/sites/new?place=1,1", "/sites", form);
+        assertThat(name.statusCode()).isEqualTo(400);
+        assertThat(name.asString()).contains("value=\"Mossford\"", "latitude and longitude here");
+        form.put("place", "33,5 S; 70,25 W");
+        form.put("zone", "America/Nowhere");
+        assertThat(teacher.send("/sites/new?place=1,1", "/sites", form).statusCode())
+                .isEqualTo(400);
+        form.put("zone", "America/Santiago");
+        var added = teacher.send("/sites/new?place=1,1", "/sites", form);
+        assertThat(added.statusCode()).isEqualTo(303);
+        var site = added.getHeader("Location").replaceFirst(".*(/sites/\\d+)$", "$1");
+        assertThat(teacher.get(site).asString()).contains("-33.5° latitude, -70.25° longitude");
+        form.put("place", "-34 -70");
+        form.put("version", "0");
+        goesTo(teacher.send(site, site, form), site);
+        assertThat(teacher.get(site).asString()).contains("value=\"-34, -70\"");
     }
 
     private static String look(Visitor teacher, String lines) {

@@ -50,7 +50,7 @@ class PasswordLinkTest {
         assertThat(links.invited(List.of(link.person().id()))).containsExactly(link.person().id());
 
         opened(link.secret()).then().statusCode(200).body(containsString("Choose a password"));
-        choose(link.secret(), CHOSEN).then().statusCode(303).header("Location", endsWith("yes"));
+        choose(link.secret(), CHOSEN).then().statusCode(303).header("Location", endsWith("/home"));
 
         var session = BrowserSession.signIn(link.person().login(), CHOSEN);
         assertThat(session).isNotNull();

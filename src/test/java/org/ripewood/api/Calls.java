@@ -46,7 +46,10 @@ final class Calls {
             case "decisions" -> at(endpoint, school.assignedStep().decisionId(), null, null);
             case "people", "students" -> person(endpoint, last);
             case "school" -> schoolName(endpoint);
-            case "sites" -> words.size() == 1 ? call(endpoint, site()) : site(endpoint, last);
+            case "sites" ->
+                    words.size() == 1 || last.equals("new")
+                            ? call(endpoint, site())
+                            : site(endpoint, last);
             case "photos" -> photo(endpoint);
             case "stock" -> new StockCalls(school).of(endpoint, words);
             case "calendar" -> new Call(endpoint, "/calendar/" + school.calendarFile(), null, null);
@@ -106,7 +109,7 @@ final class Calls {
         if (last.equals("left") || last.equals("list.csv")) {
             return at(endpoint, null, null, null);
         }
-        if (last.equals("new") || last.equals("sites")) {
+        if (last.equals("new")) {
             return call(endpoint, site());
         }
         var tree = school.infestedTree();

@@ -102,7 +102,6 @@ class ClosedRecordTest {
             Set.of(
                     "POST /api/v1/trees",
                     "POST /trees",
-                    "POST /trees/sites",
                     "POST /api/v1/trees/{id}/hand-over",
                     "POST /trees/{id}/hand-over");
 

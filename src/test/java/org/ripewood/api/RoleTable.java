@@ -245,7 +245,6 @@ final class RoleTable {
             POST /content/renew                               | 303 | 403 403 | 200 200 | 200
             GET  /trees/new                                   | 303 | 200 200 | 200 200 | 200
             POST /trees                                       | 303 | 303 404 | 303 404 | 303
-            POST /trees/sites                                 | 303 | 403 403 | 303 303 | 303
             GET  /trees/{id}                                  | 303 | 200 404 | 200 404 | 200
             POST /trees/{id}/wounds                           | 303 | 303 404 | 303 404 | 303
             GET  /trees/{id}/wounds/{woundId}                 | 303 | 200 404 | 200 404 | 200
@@ -339,6 +338,8 @@ final class RoleTable {
             POST /people/courses/{id}/runs                    | 303 | 403 403 | 403 403 | 303
             POST /people/members                              | 303 | 403 403 | 403 403 | 303
             GET  /sites                                       | 303 | 200 200 | 200 200 | 200
+            GET  /sites/new                                   | 303 | 403 403 | 200 200 | 200
+            POST /sites                                       | 303 | 403 403 | 303 303 | 303
             GET  /sites/{id}                                  | 303 | 404 404 | 200 200 | 200
             POST /sites/{id}                                  | 303 | 403 403 | 303 303 | 303
             POST /sites/{id}/readings                         | 303 | 403 403 | 303 303 | 303

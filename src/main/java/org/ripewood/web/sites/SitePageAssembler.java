@@ -24,8 +24,7 @@ class SitePageAssembler {
     private static final List<Label> LABELS =
             List.of(
                     Label.of("name", "Name"),
-                    Label.of("latitude", "Latitude, °"),
-                    Label.of("longitude", "Longitude, °"),
+                    Label.of("place", "Latitude and longitude, °"),
                     Label.of("zone", "Time zone"),
                     new Label(
                             "schoolGround",

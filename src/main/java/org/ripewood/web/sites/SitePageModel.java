@@ -5,15 +5,18 @@ import java.time.Month;
 import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.course.Species;
 import org.ripewood.pictures.Phase;
 import org.ripewood.pictures.SeasonDrawing;
 import org.ripewood.pictures.SeasonPicture;
 import org.ripewood.sites.KnownSite;
+import org.ripewood.sites.PlaceText;
 import org.ripewood.sites.ReadingsImport;
 import org.ripewood.sites.Site;
 import org.ripewood.sites.SiteSeason;
+import org.ripewood.sites.Zone;
 import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.PictureFormat;
 import org.ripewood.web.kit.TextFormat;
@@ -90,12 +93,17 @@ record SitePageModel(
         return FormState.fresh("site")
                 .with("version", site.version())
                 .with("name", site.name())
-                .with("latitude", site.latitude())
-                .with("longitude", site.longitude())
+                .with(
+                        "place",
+                        PlaceForm.written(new PlaceText.Point(site.latitude(), site.longitude())))
                 .with("zone", site.zone())
                 .with("schoolGround", site.schoolGround())
                 .withAll("meanMinimaCelsius", site.meanMinimaCelsius())
                 .withAll("meanMaximaCelsius", site.meanMaximaCelsius());
+    }
+
+    public Map<String, List<Zone>> zones() {
+        return PlaceForm.zones(site().zone().getId());
     }
 
     public FormState readings() {

@@ -5,6 +5,7 @@ import io.quarkus.qute.TemplateInstance;
 import io.quarkus.security.Authenticated;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
@@ -28,6 +29,7 @@ import org.ripewood.platform.problems.Inputs;
 import org.ripewood.platform.problems.Refused;
 import org.ripewood.sites.NewSite;
 import org.ripewood.sites.SiteLine;
+import org.ripewood.sites.Zone;
 import org.ripewood.trees.TreeSites;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.FormState;
@@ -43,7 +45,20 @@ class SitePages {
         static native TemplateInstance sites(List<SiteLine> sites);
 
         static native TemplateInstance site(SitePageModel sheet);
+
+        static native TemplateInstance add(NewSiteSheet sheet);
     }
+
+    /**
+     * @param asked what was asked for, with what is wrong with it
+     * @param found places that were meant; one is taken into the form
+     * @param site the form that enters it; null until one place is found
+     */
+    record NewSiteSheet(
+            FormState asked,
+            List<PlaceForm.Found> found,
+            @Nullable FormState site,
+            Map<String, List<Zone>> zones) {}
 
     private static final int NOT_FOUND = 404;
 
@@ -64,6 +79,62 @@ class SitePages {
         return Answer.page(Templates.sites(treeSites.list(user.actor())));
     }
 
+    /** Finds where a site lies, by the name of a town or by coordinates, and asks for the rest. */
+    @GET
+    @Path("new")
+    @RolesAllowed({Role.INSTRUCTOR_NAME, Role.REGISTRAR_NAME})
+    public Response add(
+            @QueryParam("place") @DefaultValue("") String place,
+            @QueryParam("name") @DefaultValue("") String name) {
+        var asked = FormState.fresh("find").with("place", place);
+        if (place.isBlank()) {
+            return Answer.page(Templates.add(sheet(asked, List.of(), null)));
+        }
+        try {
+            return Answer.page(Templates.add(found(asked, PlaceForm.find(place), name)));
+        } catch (Refused refused) {
+            // nothing was to be saved, so it is an answer like any other
+            var told = new FormState("find", asked.values(), refused.problem());
+            return Answer.page(Templates.add(sheet(told, List.of(), null)));
+        }
+    }
+
+    private static NewSiteSheet found(FormState asked, List<PlaceForm.Found> found, String name) {
+        if (found.size() > 1) {
+            return sheet(asked, found, null);
+        }
+        var one = found.get(0);
+        var site =
+                FormState.fresh("site")
+                        .with("name", name.isBlank() ? one.name() : name)
+                        .with("place", one.place())
+                        .with("zone", one.zone());
+        return sheet(asked, found, site);
+    }
+
+    private static NewSiteSheet sheet(
+            FormState asked, List<PlaceForm.Found> found, @Nullable FormState site) {
+        var zone = site == null ? null : site.value("zone");
+        return new NewSiteSheet(asked, found, site, PlaceForm.zones(zone));
+    }
+
+    @POST
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    @RolesAllowed({Role.INSTRUCTOR_NAME, Role.REGISTRAR_NAME})
+    public Response enter(MultivaluedMap<String, String> form) {
+        return Answer.to(
+                () -> {
+                    var wanted = inputs.read(PlaceForm.inDegrees(form), NewSite.class);
+                    return "/sites/" + treeSites.enter(user.actor(), wanted).id();
+                },
+                problem ->
+                        Templates.add(
+                                sheet(
+                                        FormState.fresh("find"),
+                                        List.of(),
+                                        FormState.refused("site", form, problem))));
+    }
+
     @GET
     @Path("{id: \\d{1,18}}")
     public Response site(long id, @QueryParam("species") @Nullable String species) {
@@ -80,7 +151,8 @@ class SitePages {
         return Answer.to(
                 () -> {
                     var version = inputs.read(form, Versioned.class).version();
-                    treeSites.change(user.actor(), id, version, inputs.read(form, NewSite.class));
+                    var wanted = inputs.read(PlaceForm.inDegrees(form), NewSite.class);
+                    treeSites.change(user.actor(), id, version, wanted);
                     return "/sites/" + id;
                 },
                 problem -> page(id, FormState.refused("site", form, problem)));

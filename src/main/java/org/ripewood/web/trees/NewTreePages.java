@@ -3,7 +3,6 @@ package org.ripewood.web.trees;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.quarkus.security.Authenticated;
-import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
@@ -24,7 +23,6 @@ import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Inputs;
-import org.ripewood.sites.NewSite;
 import org.ripewood.sites.SiteLine;
 import org.ripewood.trees.NewTree;
 import org.ripewood.trees.TreeSites;
@@ -32,7 +30,7 @@ import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.FormState;
 
-/** Entering a tree, and the site it stands at. */
+/** Entering a tree. */
 @Path("/trees")
 @Authenticated
 class NewTreePages {
@@ -46,7 +44,7 @@ class NewTreePages {
 
     @CheckedTemplate
     static class Templates {
-        static native TemplateInstance enter(Choices choices, FormState tree, FormState site);
+        static native TemplateInstance enter(Choices choices, FormState tree);
     }
 
     private final CurrentUser user;
@@ -94,19 +92,6 @@ class NewTreePages {
                 problem -> page(FormState.refused("tree", form, problem)));
     }
 
-    @POST
-    @Path("sites")
-    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    @RolesAllowed({Role.INSTRUCTOR_NAME, Role.REGISTRAR_NAME})
-    public Response enterSite(MultivaluedMap<String, String> form) {
-        return Answer.to(
-                () -> {
-                    treeSites.enter(user.actor(), inputs.read(form, NewSite.class));
-                    return "/trees/new";
-                },
-                problem -> page(FormState.refused("site", form, problem)));
-    }
-
     private TemplateInstance page(FormState typed) {
         var actor = user.actor();
         var species =
@@ -125,10 +110,7 @@ class NewTreePages {
                 FormState.fresh("tree")
                         .with("cameOn", today.date())
                         .with("keeperId", actor.personId());
-        return Templates.enter(
-                choices,
-                typed.orFresh("tree", freshTree),
-                typed.orFresh("site", FormState.fresh("site")));
+        return Templates.enter(choices, typed.orFresh("tree", freshTree));
     }
 
     /** The actor first, then the students of the courses in reach. */
