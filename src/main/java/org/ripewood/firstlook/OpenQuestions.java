@@ -79,7 +79,9 @@ final class OpenQuestions {
 
     private boolean known(Fact fact) {
         var evidence = evidence(fact);
-        return evidence != null && criteria(fact).allMatch(criterion -> holds(evidence, criterion));
+        return evidence != null
+                && !takenForGranted(evidence)
+                && criteria(fact).allMatch(criterion -> holds(evidence, criterion));
     }
 
     /** A plan nobody has spoken of counts as none, and may be asked for. */

@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -118,12 +119,22 @@ public class WhatChanged {
     }
 
     private static String letter(Verdict verdict) {
-        return String.valueOf((char) ('A' + verdict.ordinal()));
+        return switch (verdict) {
+            case READY -> "R";
+            case HELD -> "H";
+            case MEASURE -> "M";
+            case SEASON -> "S";
+            case LESSON -> "L";
+            case DONE -> "D";
+            case NOT_NEEDED -> "N";
+        };
     }
 
     /** A letter nobody gave stands for a verdict that changes nothing told. */
     private static Verdict verdict(String letter) {
-        int ordinal = letter.charAt(0) - 'A';
-        return ordinal < Verdict.values().length ? Verdict.values()[ordinal] : Verdict.NOT_NEEDED;
+        return EnumSet.allOf(Verdict.class).stream()
+                .filter(verdict -> letter(verdict).equals(letter))
+                .findFirst()
+                .orElse(Verdict.NOT_NEEDED);
     }
 }

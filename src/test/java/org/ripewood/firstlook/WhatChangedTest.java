@@ -62,7 +62,7 @@ class WhatChangedTest {
     @Test
     void marksAreFitForAnAddress() {
         assertThat(WhatChanged.marks(LookTree.maple(Map.of())))
-                .matches("[0-9a-f]{8}\\.[A-G]{40,80}");
+                .matches("[0-9a-f]{8}\\.[DHLMNRS]{40,80}");
     }
 
     @Test
