@@ -31,6 +31,8 @@ import org.ripewood.standing.TreeOnDay;
 @Tag("fast")
 class FirstLookTableTest {
 
+    private static final List<LookQuestion> QUESTIONS = List.of(LookQuestion.values());
+
     /** What somebody may have answered to the questions. */
     enum Answered {
         NOTHING,
@@ -60,7 +62,7 @@ class FirstLookTableTest {
                 case NOTHING, THE_BEST -> 0;
                 case THE_POOREST -> last;
                 case THE_SECOND -> Math.min(1, last);
-                case IN_TURN -> (month + question.ordinal()) % (last + 1);
+                case IN_TURN -> (month + QUESTIONS.indexOf(question)) % (last + 1);
             };
         }
 
