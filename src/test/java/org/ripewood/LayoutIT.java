@@ -69,7 +69,10 @@ class LayoutIT {
         look("instructor", List.of("/home", "/trees", "/trees/left", "/trees/new", "/stock"));
         browser.open("/trees");
         var tree = browser.first("/trees/");
-        look("instructor", List.of(tree, tree + "/measure", tree + "/techniques/wiring_primary"));
+        for (var page : List.of("", "/life", "/techniques", "/record", "/papers", "/photos")) {
+            look("instructor", List.of(tree + page));
+        }
+        look("instructor", List.of(tree + "/measure", tree + "/techniques/wiring_primary"));
         browser.open("/home");
         look("instructor", List.of(browser.first("/courses/"), browser.first("/sessions/")));
         signIn(REGISTRAR);

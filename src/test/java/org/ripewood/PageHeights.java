@@ -22,8 +22,8 @@ final class PageHeights {
                     Kind.of("/lessons/[^/]+", 9000, 16_000),
                     Kind.of("/glossary", 7000, 16_000),
                     Kind.of("/content/species/.*", 9000, 14_000),
-                    Kind.of("/trees/\\d+", 9000, 16_000),
-                    Kind.of("/trees/\\d+/(checklist|measure).*", 9000, 16_000),
+                    Kind.of("/trees/\\d+", 1600, 4000),
+                    Kind.of("/trees/\\d+/(checklist|measure|record|life).*", 9000, 16_000),
                     Kind.of("/help/?.*", 12_000, 20_000),
                     Kind.of(".*", 6000, 9000));
 
