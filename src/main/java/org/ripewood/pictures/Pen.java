@@ -147,13 +147,6 @@ final class Pen {
         return letters(x, y, anchor, ink, bold, text, sizeText(sizePx));
     }
 
-    /** The same with a rim, see {@link #writeOver(double, double, Anchor, Ink, String)}. */
-    Pen writeOver(double x, double y, Anchor anchor, Ink ink, double sizePx, String text) {
-        var rim = strokeText(Stroke.of(Ink.SHEET, 3.5)) + sizeText(sizePx);
-        letters(x, y, anchor, Ink.SHEET, false, text, rim);
-        return write(x, y, anchor, ink, false, sizePx, text);
-    }
-
     private static String sizeText(double sizePx) {
         return sizePx == LETTER_PX ? "" : " font-size=\"%s\"".formatted(number(sizePx));
     }

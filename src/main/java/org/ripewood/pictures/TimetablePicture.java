@@ -301,8 +301,21 @@ public final class TimetablePicture {
         if (phase.kind() == Kind.INSPECTION) {
             pen.write((from + to) / 2, line, Pen.Anchor.MIDDLE, Ink.SHEET, true, size, word);
         } else {
-            pen.writeOver((from + to) / 2, line, Pen.Anchor.MIDDLE, Ink.INK, size, word);
+            // a box, as print engines draw no rim round letters
+            double half = width(word, size) / 2 + 1;
+            pen.box(
+                    (from + to) / 2 - half,
+                    y + 2,
+                    2 * half,
+                    letters.boxPx() - 4,
+                    paper(phase),
+                    null);
+            pen.write((from + to) / 2, line, Pen.Anchor.MIDDLE, Ink.INK, false, size, word);
         }
+    }
+
+    private String paper(Phase phase) {
+        return pen.plain(phase.kind() == Kind.ALONE ? Ink.MOSS_WASH : Ink.SHEET);
     }
 
     private void waitSign(double from, double to, double y) {
