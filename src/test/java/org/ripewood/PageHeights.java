@@ -20,7 +20,7 @@ final class PageHeights {
     private static final List<Kind> KINDS =
             List.of(
                     Kind.of("/lessons/[^/]+", 9000, 16_000),
-                    Kind.of("/glossary", 7000, 16_000),
+                    Kind.of("/glossary", 10_000, 20_000),
                     Kind.of("/content/species/.*", 9000, 14_000),
                     Kind.of("/trees/\\d+", 1600, 4000),
                     Kind.of("/trees/\\d+/(checklist|measure|record|life).*", 9000, 16_000),
