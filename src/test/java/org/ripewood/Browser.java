@@ -72,6 +72,11 @@ final class Browser implements AutoCloseable {
         lookOver();
     }
 
+    /** Opens an address of the service, of a kind that was looked over already. */
+    void visit(String path) {
+        driver.get(service.at(path));
+    }
+
     /** Follows the first visible link with this text and looks the page over. */
     void follow(String text) {
         press(find("//a[contains(normalize-space(.), '" + text + "')]"));
