@@ -70,7 +70,7 @@ class SessionPlanningPagesTest {
         form.put("days", List.of(DAY.toString(), DAY.plusDays(28).toString()));
         var set = teacher.send(page, page, form);
         assertThat(set.statusCode()).isEqualTo(303);
-        assertThat(set.header("Location")).endsWith(course + "#sessions");
+        assertThat(set.header("Location")).endsWith(course + "/sessions");
         assertThat(ahead()).extracting(Session::heldOn).containsExactly(DAY, DAY.plusDays(28));
         assertThat(teacher.get(course).asString()).contains("2 sessions are set, from");
     }

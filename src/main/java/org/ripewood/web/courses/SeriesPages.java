@@ -123,7 +123,7 @@ class SeriesPages {
                                 set.size(),
                                 TextFormat.day(first.heldOn()),
                                 TextFormat.day(set.get(set.size() - 1).heldOn())));
-        return "/courses/" + id + "#sessions";
+        return "/courses/" + id + "/sessions";
     }
 
     /** The form with the days of its rule, those on which nothing stands against it chosen. */
