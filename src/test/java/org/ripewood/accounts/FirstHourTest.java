@@ -81,7 +81,9 @@ class FirstHourTest {
         assertThat(people.findByLogin("tessa").orElseThrow().roles())
                 .containsExactlyInAnyOrder(Role.REGISTRAR, Role.INSTRUCTOR);
         assertThat(schools.get().name()).isEqualTo(SCHOOL);
-        teacher.get("/home").then().statusCode(200).body(containsString("Tessa Arden"));
+        var home = teacher.get("/home").asString();
+        assertThat(home).contains("Tessa Arden", "What to do first", "Enter the first tree");
+        assertThat(home.split("<b>Done</b>", -1)).as("the name is done").hasSize(2);
     }
 
     private void theNameIsShownAndChanged(Visitor teacher) {

@@ -1,0 +1,108 @@
+package org.ripewood.web.school;
+
+import jakarta.enterprise.context.RequestScoped;
+import jakarta.inject.Named;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.people.Courses;
+import org.ripewood.people.People;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.PageRequest;
+import org.ripewood.platform.Role;
+import org.ripewood.school.NameShown;
+import org.ripewood.trees.TreeSites;
+import org.ripewood.trees.Trees;
+
+/**
+ * What a school needs before its first verdict, in the order that works, as the home page tells
+ * registrars and instructors until there is a tree and the school has a name.
+ */
+@Named("firstSteps")
+@RequestScoped
+public class FirstSteps {
+
+    private static final PageRequest ONE = new PageRequest(0, 1);
+
+    /** Something to do first, and whether it is done. */
+    public record FirstStep(String title, String why, String href, boolean done) {}
+
+    private final CurrentUser user;
+    private final NameShown school;
+    private final People people;
+    private final Courses courses;
+    private final TreeSites sites;
+    private final Trees trees;
+    private @Nullable List<FirstStep> steps;
+
+    FirstSteps(
+            CurrentUser user,
+            NameShown school,
+            People people,
+            Courses courses,
+            TreeSites sites,
+            Trees trees) {
+        this.user = user;
+        this.school = school;
+        this.people = people;
+        this.courses = courses;
+        this.sites = sites;
+        this.trees = trees;
+    }
+
+    /** The steps in their order; none once the first tree stands here under the school's name. */
+    public List<FirstStep> getSteps() {
+        var known = steps;
+        if (known == null) {
+            known = found(user.actor());
+            steps = known;
+        }
+        return known;
+    }
+
+    private List<FirstStep> found(Actor actor) {
+        var registrar = actor.is(Role.REGISTRAR);
+        if (!registrar && !actor.is(Role.INSTRUCTOR)) {
+            return List.of();
+        }
+        var named = !school.name().isEmpty();
+        var planted = trees.list(actor, null, null, ONE).total() > 0;
+        if (planted && (named || !registrar)) {
+            return List.of();
+        }
+        var found = new ArrayList<FirstStep>();
+        if (registrar) {
+            found.add(step("Name the school", "It stands on every sheet.", "/school", named));
+            found.add(
+                    step(
+                            "Invite people",
+                            "One by one, or a whole class from a list.",
+                            "/people/many",
+                            people.everybody(actor, ONE, "").total() > 1));
+            found.add(
+                    step(
+                            "Open a course and add people to it",
+                            "Instructors see the trees of their courses' students.",
+                            "/people#courses",
+                            !courses.list(actor).isEmpty()));
+        }
+        found.add(
+                step(
+                        "Add a site",
+                        "A tree stands somewhere, and the season goes by it.",
+                        "/sites/new",
+                        !sites.list(actor).isEmpty()));
+        found.add(
+                step(
+                        "Enter the first tree",
+                        "Start with one in front of you.",
+                        "/trees/new",
+                        planted));
+        return found;
+    }
+
+    private static FirstStep step(String title, String why, String href, boolean done) {
+        return new FirstStep(title, why, href, done);
+    }
+}
