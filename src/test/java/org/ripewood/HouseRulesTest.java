@@ -165,8 +165,7 @@ class HouseRulesTest {
         // Below the boards, so that a first page counts what it has read and judged already.
         PLAN.put("readiness", with(TREE_ROOMS, "steps", "standing", "photos"));
         PLAN.put(
-                "boards",
-                with(TREE_ROOMS, "assess", "sessions", "steps", "standing", "readiness"));
+                "boards", with(TREE_ROOMS, "assess", "sessions", "steps", "standing", "readiness"));
         // Answers become entries, what they change is told, and what to measure next is the
         // boards'.
         PLAN.put("firstlook", with(TREE_ROOMS, "steps", "standing", "boards"));

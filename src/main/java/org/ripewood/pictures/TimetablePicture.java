@@ -23,7 +23,7 @@ public final class TimetablePicture {
     private final TimetableDrawing all;
     private final TimetableDrawing drawing;
     private final Pen pen;
-    private final TimetableLetters letters;
+    private final Letters letters;
     private final Scale minutes;
     private final double top;
 
@@ -31,7 +31,7 @@ public final class TimetablePicture {
         this.all = all;
         this.drawing = all.with(benches);
         this.pen = new Pen(sheet);
-        this.letters = TimetableLetters.of(sheet);
+        this.letters = Letters.of(sheet);
         double left = sheet.narrow() ? 6 : sheet.widthPx() * 0.26;
         this.minutes =
                 new Scale(drawing.fromMinute(), drawing.toMinute(), left, sheet.widthPx() - 10.0);
@@ -439,5 +439,49 @@ public final class TimetablePicture {
 
     private static String clock(int minute) {
         return String.format(Locale.ROOT, "%02d:%02d", minute / HOUR % 24, minute % HOUR);
+    }
+
+    /**
+     * How large things of a timetable are, in px of the view box.
+     *
+     * @param namePx letters of trees and instructors
+     * @param workPx letters of students, work and hours
+     */
+    private record Letters(boolean narrow, double namePx, double workPx) {
+
+        /** From this width on a sheet of paper is read at arm's length. */
+        private static final int LARGE_PX = 900;
+
+        /**
+         * A large sheet of paper is printed at most 980 px wide, on US Letter lying on its side
+         * 0.727 pt to the px: names of 19.5 px are 14 pt, work of 16.6 px is 12 pt.
+         */
+        static Letters of(Sheet sheet) {
+            return sheet.paper() && sheet.widthPx() >= LARGE_PX
+                    ? new Letters(false, 19.5, 16.6)
+                    : new Letters(sheet.narrow(), 13.5, 13);
+        }
+
+        double boxPx() {
+            return workPx * 1.15;
+        }
+
+        /** From the top of a row to its boxes. */
+        double boxOffsetPx() {
+            return narrow ? namePx + 5 : workPx + 4;
+        }
+
+        double benchRowPx() {
+            return boxOffsetPx() + boxPx() + 4;
+        }
+
+        /** From the top of an instructor's row to its boxes. */
+        double instructorBoxPx() {
+            return narrow ? namePx + 5 : 2;
+        }
+
+        double instructorRowPx() {
+            return instructorBoxPx() + boxPx() + 6;
+        }
     }
 }

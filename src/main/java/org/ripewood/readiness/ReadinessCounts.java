@@ -50,7 +50,9 @@ final class ReadinessCounts {
             titles.putAll(found);
             found.keySet().forEach(code -> counts.merge(code, 1, Integer::sum));
         }
-        return choices(counts, code -> titles.getOrDefault(code, code)).stream().sorted(MOST_FIRST).toList();
+        return choices(counts, code -> titles.getOrDefault(code, code)).stream()
+                .sorted(MOST_FIRST)
+                .toList();
     }
 
     private Map<String, String> reasons(TreeRead tree) {

@@ -94,10 +94,7 @@ public class RecordsUnchecked {
     }
 
     private List<TreeRecord> read(
-            List<Tree> found,
-            Map<Long, Set<Long>> former,
-            Map<Long, Site> places,
-            LocalDate on) {
+            List<Tree> found, Map<Long, Set<Long>> former, Map<Long, Site> places, LocalDate on) {
         var treeIds = found.stream().map(Tree::id).collect(Collectors.toSet());
         var seen = observations(treeIds, on);
         var seenByTree = byTree(seen, Observation::treeId);

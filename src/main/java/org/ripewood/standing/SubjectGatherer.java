@@ -98,7 +98,13 @@ public class SubjectGatherer {
         var keeper = people.get(reached.tree().keeperId());
         var given = steps.all(treeId);
         var skills = skillsOf(List.of(keeper));
-        var day = judge(inForce, state, lastDone(given, state.on()), skills.get(keeper.id()), open(given));
+        var day =
+                judge(
+                        inForce,
+                        state,
+                        lastDone(given, state.on()),
+                        skills.get(keeper.id()),
+                        open(given));
         return new TreeLook(reached, keeper, day, given);
     }
 
