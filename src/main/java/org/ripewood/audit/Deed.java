@@ -51,6 +51,6 @@ public enum Deed {
 
     /** The door it was done by this time; where none is told, the one it is always done by. */
     String door(String thisTime) {
-        return onlyDoor == null || !thisTime.equals(RequestOrigin.UNKNOWN) ? thisTime : onlyDoor;
+        return onlyDoor == null || RequestOrigin.isTold(thisTime) ? thisTime : onlyDoor;
     }
 }

@@ -121,7 +121,8 @@ class TokensMakeNobodyTest {
             return line.header("If-Match", "\"" + version + "\"");
         }
         if (path.endsWith("/roles")) {
-            line.header("If-Match", "\"" + version + "\"");
+            return line.header("If-Match", "\"" + version + "\"")
+                    .body("application/json", "{\"roles\": [\"REGISTRAR\"]}");
         }
         var guest = "{\"name\": \"Somebody\", \"login\": \"%s\", \"roles\": [\"REGISTRAR\"]%s}";
         var password = ", \"password\": \"" + School.PASSWORD + "\"";

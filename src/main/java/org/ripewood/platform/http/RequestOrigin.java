@@ -16,7 +16,7 @@ public class RequestOrigin {
     static final String IMPORT = "import";
 
     /** A request that came to no door of ours. */
-    public static final String UNKNOWN = "unknown";
+    private static final String UNKNOWN = "unknown";
 
     /** Of an address in a log. */
     private static final int LONGEST = 200;
@@ -34,6 +34,11 @@ public class RequestOrigin {
      * @param door method and address with its variables' names, never their values
      */
     public record Doing(@Nullable Long personId, String door) {}
+
+    /** Whether a door is one that a request came by, and was told. */
+    public static boolean isTold(String door) {
+        return !door.equals(UNKNOWN) && !door.equals(IMPORT);
+    }
 
     public Doing now() {
         var context = context();
