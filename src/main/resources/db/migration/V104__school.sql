@@ -2,8 +2,7 @@
 create table school (
     id      int         not null primary key,
     version bigint      not null,
-    name    varchar(80) not null,
-    constraint school_is_one check (id = 1)
+    name    varchar(80) not null
 );
 
 insert into school (id, version, name) values (1, 0, '');

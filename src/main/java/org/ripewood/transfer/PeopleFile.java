@@ -50,7 +50,7 @@ final class PeopleFile {
 
     private void nameSchool(Entry file, Page page, String name) {
         persons.add(
-                file,
+                file.place(),
                 page.loadingDay(),
                 register -> {
                     var input = rooms.checked(new NewSchoolName(name));
