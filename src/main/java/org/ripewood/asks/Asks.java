@@ -240,7 +240,7 @@ public class Asks {
                         ask ->
                                 new AskWaiting(
                                         ask,
-                                        byId.get(ask.treeId()).label(),
+                                        requireNonNull(byId.get(ask.treeId())).label(),
                                         names.getOrDefault(ask.byId(), ""),
                                         ask.answer() == null
                                                 ? null

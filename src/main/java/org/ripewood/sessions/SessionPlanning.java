@@ -179,7 +179,9 @@ public class SessionPlanning {
                 .map(
                         one ->
                                 new SessionPlaces.Asking(
-                                        kept.get(one.treeId).keeperId(), one.treeId, one.bench))
+                                        requireNonNull(kept.get(one.treeId)).keeperId(),
+                                        one.treeId,
+                                        one.bench))
                 .toList();
     }
 

@@ -1,5 +1,7 @@
 package org.ripewood.standing;
 
+import static java.util.Objects.requireNonNull;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
@@ -85,7 +87,7 @@ public class Assigner {
         var checked = new ArrayList<AssignmentCheck.Passed>();
         var faults = new ArrayList<Fault>();
         for (int i = 0; i < ids.size(); i++) {
-            var tree = days.get(ids.get(i));
+            var tree = requireNonNull(days.get(ids.get(i)));
             try {
                 checked.add(AssignmentCheck.of(tree, wanted.of(wanted.trees().get(i))));
             } catch (Refused refused) {
@@ -97,7 +99,7 @@ public class Assigner {
         }
         var steps = new ArrayList<StepBrief>();
         for (int i = 0; i < ids.size(); i++) {
-            var tree = days.get(ids.get(i));
+            var tree = requireNonNull(days.get(ids.get(i)));
             var assignment = wanted.of(wanted.trees().get(i));
             steps.add(writer.brief(keep(actor, tree, checked.get(i), assignment)));
         }

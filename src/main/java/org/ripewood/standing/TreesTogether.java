@@ -1,5 +1,7 @@
 package org.ripewood.standing;
 
+import static java.util.Objects.requireNonNull;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
@@ -37,7 +39,7 @@ public class TreesTogether {
     public List<Of> look(Actor actor, long courseId, String technique, List<Long> treeIds) {
         var course = courseTrees.chosen(actor, courseId, treeIds, "tree[%d]");
         var days = of(course);
-        return course.trees().stream().map(tree -> told(days.get(tree.id()), technique)).toList();
+        return course.trees().stream().map(tree -> told(requireNonNull(days.get(tree.id())), technique)).toList();
     }
 
     /** A tree with how the technique stands for it. */

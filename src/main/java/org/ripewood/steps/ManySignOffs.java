@@ -1,5 +1,7 @@
 package org.ripewood.steps;
 
+import static java.util.Objects.requireNonNull;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.ArrayList;
@@ -61,7 +63,7 @@ public class ManySignOffs {
                         ? List.<StepEntity>of()
                         : steps.reported(trees.keySet(), List.of(), new PageRequest(0, MOST));
         return histories.told(found.stream().map(StepEntity::brief).toList()).stream()
-                .map(step -> reported(trees.get(step.treeId()), step))
+                .map(step -> reported(requireNonNull(trees.get(step.treeId())), step))
                 .toList();
     }
 
@@ -82,27 +84,31 @@ public class ManySignOffs {
         var byId =
                 steps.byIds(ids).stream()
                         .collect(Collectors.toMap(StepEntity::id, Function.identity()));
-        requireOfCourse(ids, byId.keySet(), id -> trees.get(byId.get(id).treeId));
+        var ofCourse =
+                byId.values().stream()
+                        .filter(step -> trees.containsKey(step.treeId))
+                        .map(StepEntity::id)
+                        .collect(Collectors.toSet());
+        requireOfCourse(ids, ofCourse);
         var signed = new ArrayList<Step>();
         for (var one : wanted.steps()) {
-            var step = byId.get(one.stepId());
+            var step = requireNonNull(byId.get(one.stepId()));
             try {
                 signed.add(signOffs.signOff(actor, one.stepId(), one.version(), wanted.note()));
             } catch (Refused refused) {
-                throw named(refused.problem(), step, trees.get(step.treeId));
+                throw named(refused.problem(), step, requireNonNull(trees.get(step.treeId)));
             }
         }
         return signed;
     }
 
-    private static void requireOfCourse(
-            List<Long> ids, Set<Long> known, Function<Long, Tree> tree) {
+    private static void requireOfCourse(List<Long> ids, Set<Long> ofCourse) {
         var named = new HashSet<Long>();
         var faults = new ArrayList<Fault>();
         for (int i = 0; i < ids.size(); i++) {
             var id = ids.get(i);
             var field = "steps[%d].stepId".formatted(i);
-            if (!known.contains(id) || tree.apply(id) == null) {
+            if (!ofCourse.contains(id)) {
                 faults.add(new Fault(field, "Step %d is not one of this course.".formatted(id)));
             } else if (!named.add(id)) {
                 faults.add(new Fault(field, "Step %d is named twice.".formatted(id)));
