@@ -39,7 +39,9 @@ public class TreesTogether {
     public List<Of> look(Actor actor, long courseId, String technique, List<Long> treeIds) {
         var course = courseTrees.chosen(actor, courseId, treeIds, "tree[%d]");
         var days = of(course);
-        return course.trees().stream().map(tree -> told(requireNonNull(days.get(tree.id())), technique)).toList();
+        return course.trees().stream()
+                .map(tree -> told(requireNonNull(days.get(tree.id())), technique))
+                .toList();
     }
 
     /** A tree with how the technique stands for it. */
