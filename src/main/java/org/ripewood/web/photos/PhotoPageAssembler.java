@@ -12,6 +12,7 @@ import org.ripewood.photos.Photos;
 import org.ripewood.photos.Viewpoint;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
+import org.ripewood.platform.Paged;
 import org.ripewood.records.Wounds;
 import org.ripewood.steps.Steps;
 import org.ripewood.trees.Trees;
@@ -55,7 +56,8 @@ class PhotoPageAssembler {
             @Nullable Long after,
             int page,
             FormState upload) {
-        var all = photos.ofTree(actor, treeId);
+        var reached = trees.reached(actor, treeId);
+        var all = photos.of(reached);
         var removed = photos.removed(actor, treeId);
         var removers =
                 removed.stream()
@@ -63,14 +65,20 @@ class PhotoPageAssembler {
                         .filter(Objects::nonNull)
                         .collect(Collectors.toSet());
         return new PhotosPageModel(
-                trees.get(actor, treeId),
-                photos.list(actor, treeId, new PageRequest(page, ON_A_PAGE)),
+                reached.tree(),
+                page(all, new PageRequest(page, ON_A_PAGE)),
                 all,
                 Comparison.of(all, before, after),
                 removed,
                 trees.names(actor, treeId, removers),
                 lists(actor, treeId),
                 upload);
+    }
+
+    private static Paged<Photo> page(List<Photo> all, PageRequest page) {
+        var shown =
+                all.stream().skip((long) page.page() * page.size()).limit(page.size()).toList();
+        return Paged.of(shown, page, all.size());
     }
 
     PhotoPageModel layOne(Actor actor, long photoId, FormState typed) {
