@@ -209,7 +209,7 @@ final class Browser implements AutoCloseable {
         return driver.manage().window().getSize();
     }
 
-    /** Lines are told apart by where they begin; hidden texts and pictures are passed over. */
+    /** Lines are told apart by where they begin, and the last is seldom full; hidden texts and pictures are passed over. */
     private static final String NARROW_TEXTS =
             """
             const least = arguments[0], found = [];
@@ -224,8 +224,8 @@ final class Browser implements AutoCloseable {
               range.selectNodeContents(node);
               const boxes = [...range.getClientRects()].filter(box => box.width > 0);
               const lines = new Set(boxes.map(box => Math.round(box.top))).size;
-              if (lines > 2 && letters / lines < least) {
-                found.push(Math.round(letters / lines) + ': '
+              if (lines > 2 && letters / (lines - 1) < least) {
+                found.push(Math.round(letters / (lines - 1)) + ': '
                     + node.textContent.trim().slice(0, 60));
               }
             }
