@@ -131,12 +131,13 @@ final class CellMaker {
     private Cell waiting(
             TreeOnDay day, String work, Standing standing, Opening.Wait wait, Weight weight) {
         var reason = wait.reason();
-        var met = standing.verdict() == Verdict.SEASON || standing.verdict() == Verdict.LESSON;
+        var season = standing.verdict() == Verdict.SEASON;
+        var met = season || standing.verdict() == Verdict.LESSON;
         return cell(
                 work,
                 standing,
                 weight,
-                met ? new ReasonBrief.Brief(title(standing), null) : brief.of(reason),
+                season ? new ReasonBrief.Brief(title(standing), null) : brief.of(reason),
                 lift(day, standing, wait),
                 met ? "YES" : reason.truth().name(),
                 met ? 1 : reason.howFar(),
@@ -197,10 +198,8 @@ final class CellMaker {
     /** Nothing is said where the words say it already. */
     private @Nullable Lift lift(TreeOnDay day, Standing standing, Opening.Wait wait) {
         var reason = wait.reason();
-        if (standing.verdict() == Verdict.LESSON) {
-            return new Lift(brief.of(reason).words(), null);
-        }
         if (standing.verdict() == Verdict.MEASURE
+                || standing.verdict() == Verdict.LESSON
                 || reason instanceof Reason.OfOrder
                 || reason instanceof Reason.OfDevelopment) {
             return null;
