@@ -209,7 +209,10 @@ final class Browser implements AutoCloseable {
         return driver.manage().window().getSize();
     }
 
-    /** Lines are told apart by where they begin, and the last is seldom full; hidden texts and pictures are passed over. */
+    /**
+     * Lines are told apart by where they begin, and the last is seldom full; hidden texts and
+     * pictures are passed over.
+     */
     private static final String NARROW_TEXTS =
             """
             const least = arguments[0], found = [];

@@ -55,10 +55,10 @@ final class GuestLines {
         return rows.stream().map(row -> line(row, seen)).toList();
     }
 
-    private record Row(int number, String[] cells) {
+    private record Row(int number, List<String> cells) {
 
         String cell(int index) {
-            return index < cells.length ? cells[index].strip() : "";
+            return index < cells.size() ? cells.get(index).strip() : "";
         }
     }
 
@@ -67,7 +67,7 @@ final class GuestLines {
         int number = 0;
         for (var line : text.split("\\R", -1)) {
             number++;
-            var row = new Row(number, line.split(line.contains(";") ? ";" : "\t", -1));
+            var row = new Row(number, List.of(line.split(line.contains(";") ? ";" : "\t", -1)));
             var heading = rows.isEmpty() && row.cell(0).equalsIgnoreCase("name");
             if (!line.isBlank() && !heading) {
                 rows.add(row);
@@ -85,7 +85,7 @@ final class GuestLines {
         var login = login(row.cell(1), name, seen, faults);
         var roles = roles(row.cell(2), faults);
         var course = course(row.cell(3), roles, faults);
-        for (int i = FIELDS; i < row.cells().length; i++) {
+        for (int i = FIELDS; i < row.cells().size(); i++) {
             if (!row.cell(i).isEmpty()) {
                 faults.add(
                         "expected name; sign-in name; role; course and no more, found “%s” as well"

@@ -29,7 +29,7 @@ class ContentEntries {
     List<Entry> all() {
         var inForce = content.inForce();
         var known = made;
-        if (known == null || known.of() != inForce) {
+        if (known == null || !known.of().revision().equals(inForce.revision())) {
             known = new Made(inForce, of(inForce));
             made = known;
         }

@@ -28,7 +28,8 @@ public final class ZoneList {
     private static List<Zone> read() {
         try (var file = Objects.requireNonNull(ZoneList.class.getResourceAsStream(FILE), FILE)) {
             var zones = new ArrayList<Zone>();
-            for (var line : new String(file.readAllBytes(), StandardCharsets.UTF_8).split("\n")) {
+            for (var line :
+                    new String(file.readAllBytes(), StandardCharsets.UTF_8).split("\n", 0)) {
                 var cells = line.split("\t", -1);
                 // a newer list than this Java knows may name zones that it does not
                 if (TimeZones.faultOf(cells[3]) == null) {

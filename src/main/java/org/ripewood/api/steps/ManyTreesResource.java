@@ -33,7 +33,7 @@ import org.ripewood.steps.NewSignOffs;
 import org.ripewood.steps.Step;
 
 /** What is done to many trees of a course at once: all of it or none. */
-@Path("/api/v1/courses/{id}")
+@Path("/api/v1")
 @Produces(MediaType.APPLICATION_JSON)
 @Consumes(MediaType.APPLICATION_JSON)
 @Tag(name = "Many trees")
@@ -66,7 +66,7 @@ class ManyTreesResource {
 
     @POST
     @Idempotent
-    @Path("steps")
+    @Path("courses/{id}/steps")
     @RolesAllowed(INSTRUCTOR_NAME)
     @Operation(
             summary = "Assign one step to many trees, all or none",
@@ -80,7 +80,7 @@ class ManyTreesResource {
 
     @POST
     @Idempotent
-    @Path("observations")
+    @Path("courses/{id}/observations")
     @RolesAllowed({INSTRUCTOR_NAME, REGISTRAR_NAME})
     @Operation(
             summary = "Record one fact seen alike on many trees, for all or none",
@@ -99,7 +99,7 @@ class ManyTreesResource {
 
     @POST
     @Idempotent
-    @Path("sign-offs")
+    @Path("courses/{id}/sign-offs")
     @RolesAllowed(INSTRUCTOR_NAME)
     @Operation(
             summary = "Sign several reported steps off, all or none",

@@ -76,8 +76,7 @@ class PhotoPageAssembler {
     }
 
     private static Paged<Photo> page(List<Photo> all, PageRequest page) {
-        var shown =
-                all.stream().skip((long) page.page() * page.size()).limit(page.size()).toList();
+        var shown = all.stream().skip((long) page.page() * page.size()).limit(page.size()).toList();
         return Paged.of(shown, page, all.size());
     }
 

@@ -63,8 +63,8 @@ final class PlaceForm {
         if (towns.isEmpty()) {
             throw Refused.invalid(
                     PlaceText.FIELD,
-                    "no town called “%s” is known here. Maybe its English name, a larger town near"
-                            + " it, or latitude and longitude.".formatted(typed.strip()));
+                    "no town called “%s” is known here. Maybe its English name, a larger town near it, or latitude and longitude."
+                            .formatted(typed.strip()));
         }
         return towns.stream().map(Found::of).toList();
     }

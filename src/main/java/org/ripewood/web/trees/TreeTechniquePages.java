@@ -11,7 +11,7 @@ import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.FormState;
 
 /** How every technique stands for a tree. */
-@Path("/trees/{id: \\d{1,18}}/techniques")
+@Path("/trees/{id: \\d{1,18}}")
 @Authenticated
 class TreeTechniquePages {
 
@@ -29,6 +29,7 @@ class TreeTechniquePages {
     }
 
     @GET
+    @Path("techniques")
     public Response techniques(long id) {
         return Answer.page(
                 Templates.techniques(desk.lay(user.actor(), id, FormState.fresh("none"))));
