@@ -97,7 +97,7 @@ class LifePictureTest {
         assertThat(closed[2]).isEqualTo(closed[3]);
         var open = wedges.get(1).replaceAll("[Mz]", "").split("L");
         assertThat(open).hasSize(4);
-        assertThat(open[1].split(" ")[0]).isEqualTo(open[2].split(" ")[0]);
+        assertThat(open[1].split(" ", 0)[0]).isEqualTo(open[2].split(" ", 0)[0]);
         assertThat(open[1]).isNotEqualTo(open[2]);
     }
 
