@@ -137,6 +137,12 @@ record Spoilt(String field, String how, Call call) {
         } else if (Map.class.isAssignableFrom(type)) {
             values.clear();
             maps(values);
+        } else if (type.isRecord()) {
+            values.clear();
+            values.put("a number for a record", 7);
+            values.put("a text for a record", "noon");
+            values.put("a list for a record", List.of(1));
+            return values;
         } else {
             throw new IllegalStateException("nobody has thought of how to spoil a " + type);
         }
