@@ -25,6 +25,7 @@ import org.ripewood.trees.Tree;
 @Transactional
 public class ManySignOffs {
 
+    private static final int STALE = 412;
     private static final int MOST = 100;
 
     private final CourseTrees courseTrees;
@@ -91,12 +92,13 @@ public class ManySignOffs {
                         .collect(Collectors.toSet());
         requireOfCourse(ids, ofCourse);
         var signed = new ArrayList<Step>();
-        for (var one : wanted.steps()) {
+        for (int i = 0; i < ids.size(); i++) {
+            var one = wanted.steps().get(i);
             var step = requireNonNull(byId.get(one.stepId()));
             try {
                 signed.add(signOffs.signOff(actor, one.stepId(), one.version(), wanted.note()));
             } catch (Refused refused) {
-                throw named(refused.problem(), step, requireNonNull(trees.get(step.treeId)));
+                throw named(i, refused.problem(), step, requireNonNull(trees.get(step.treeId)));
             }
         }
         return signed;
@@ -119,7 +121,12 @@ public class ManySignOffs {
         }
     }
 
-    private Refused named(Problem problem, StepEntity step, Tree tree) {
+    /** The refusal with its step and tree; one that somebody changed is told by its version. */
+    private Refused named(int place, Problem problem, StepEntity step, Tree tree) {
+        var faults =
+                problem.status() == STALE
+                        ? List.of(new Fault("steps[%d].version".formatted(place), problem.detail()))
+                        : problem.faults();
         return new Refused(
                 new Problem(
                         problem.status(),
@@ -131,6 +138,6 @@ public class ManySignOffs {
                                         tree.label(),
                                         problem.detail()),
                         problem.maybe(),
-                        problem.faults()));
+                        faults));
     }
 }

@@ -44,6 +44,9 @@ public class Trees {
     private final Days days;
     private final Today today;
 
+    /** Once there is a tree it is not asked again. */
+    private volatile boolean planted;
+
     Trees(
             TreeRows rows,
             TreesUnchecked unchecked,
@@ -286,5 +289,13 @@ public class Trees {
         keeping.byId = tree.byId;
         keeping.recordedAt = tree.recordedAt;
         return keeping;
+    }
+
+    /** Whether any tree was ever entered at the school, whoever keeps it. */
+    public boolean isPlanted() {
+        if (!planted) {
+            planted = rows.count() > 0;
+        }
+        return planted;
     }
 }

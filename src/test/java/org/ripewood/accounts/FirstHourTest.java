@@ -148,7 +148,7 @@ class FirstHourTest {
         var wrong = "Ada & Lunt\nNils Orme; nils\nBero Wend; bero; pupil";
         var looked = look(teacher, wrong);
         assertThat(looked)
-                .contains("Ada &amp; Lunt", "ada.lunt", "2 lines need", "is somebody's already")
+                .contains("Ada &amp; Lunt", "ada.lunt", "2 lines need", "is somebody&#39;s already")
                 .contains("somebody of this name is here already", "found “pupil”")
                 .doesNotContain("Invite these");
         var refused = teacher.send("/people/many", "/people/many", Map.of("lines", wrong));

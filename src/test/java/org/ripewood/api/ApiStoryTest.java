@@ -9,6 +9,7 @@ import io.restassured.path.json.JsonPath;
 import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -92,7 +93,8 @@ class ApiStoryTest {
                 post(Who.INSTRUCTOR, "trees/" + tree + "/steps", null, Map.of("technique", WIRING));
         assigned.then().statusCode(201);
         var other = school.tree().id();
-        var session = school.session().id();
+        // the lesson takes two hours of it
+        var session = school.session(LocalTime.of(16, 0)).id();
         enrol(session, tree, "1");
         enrol(session, other, "2");
 

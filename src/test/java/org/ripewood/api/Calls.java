@@ -376,6 +376,8 @@ final class Calls {
             fields.put("late", List.of(fields("personId", coming.personId(), "at", later)));
             fields.put("overruns", List.of(fields("treeId", coming.treeId(), "until", later)));
             fields.put("breaks", List.of(fields("from", later, "until", session.endsAt() + "")));
+            // there is no room for one beside that break
+            fields.put("lesson", fields("minutes", 0));
         }
         return at(endpoint, session.id(), null, fields);
     }

@@ -497,13 +497,18 @@ class School {
     }
 
     Session session() {
+        return session(LocalTime.of(12, 30));
+    }
+
+    /** From half past nine, with a lesson of two hours. */
+    Session session(LocalTime endsAt) {
         return sessions.set(
                 actor(Who.INSTRUCTOR),
                 new NewSession(
                         course.id(),
                         dayAhead(),
                         LocalTime.of(9, 30),
-                        LocalTime.of(12, 30),
+                        endsAt,
                         "wiring-branches",
                         "Bench house",
                         List.of(id(Who.INSTRUCTOR))));

@@ -355,7 +355,7 @@ class TreesTest {
                         fault("open_wounds", "1", "fact", "worked out from the record"),
                         fault("container_kind", "show", "fact", "worked out from the record"),
                         fault("pest_level", "5", "value", "between 0 and 4"),
-                        fault("pest_level", "1,5", "value", "Maybe “1.5”"),
+                        fault("pest_level", "1,500", "value", "Maybe “1500” or “1.500”"),
                         fault("wire_on", "maybe", "value", "expected yes or no"),
                         fault("front_mark", "front", "value", "none, tentative, settled"),
                         new Faulty(on(day.plusDays(1)), "observedOn", "found " + day.plusDays(1)),

@@ -67,7 +67,7 @@ public class FirstSteps {
             return List.of();
         }
         var named = !school.name().isEmpty();
-        var planted = trees.list(actor, null, null, ONE).total() > 0;
+        var planted = trees.isPlanted();
         if (planted && (named || !registrar)) {
             return List.of();
         }
