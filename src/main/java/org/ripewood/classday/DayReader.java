@@ -12,6 +12,7 @@ import org.ripewood.boards.DayWork;
 import org.ripewood.boards.WorkFinder;
 import org.ripewood.core.bench.DayChoice;
 import org.ripewood.core.bench.DayLimits;
+import org.ripewood.core.bench.Span;
 import org.ripewood.course.Content;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Lesson;
@@ -68,6 +69,21 @@ class DayReader {
     }
 
     DayRead read(Actor actor, long sessionId) {
+        return read(actor, sessionId, null, null);
+    }
+
+    /**
+     * The day as it would be with other breaks, or with its lesson at another time or of another
+     * length: that changes what work has room.
+     *
+     * @param newBreaks null for those that are kept
+     * @param newLesson null for what is kept
+     */
+    DayRead read(
+            Actor actor,
+            long sessionId,
+            @Nullable List<Span> newBreaks,
+            NewTimetable.@Nullable Lesson newLesson) {
         var session = sessions.get(actor, sessionId);
         courses.requireRuns(actor, session.courseId(), "the plan of its sessions");
         var inForce = content.inForce();
@@ -81,7 +97,8 @@ class DayReader {
         }
         var stock = materials.stockOn(actor, session.heldOn());
         var takes = takes(session, stock);
-        var pauses = breaks.of(session);
+        var pauses = newBreaks == null ? breaks.of(session) : newBreaks;
+        var around = Minutes.around(pauses);
         var read =
                 new DayRead(
                         session,
@@ -90,7 +107,9 @@ class DayReader {
                         List.of(),
                         namesOf(session),
                         pauses,
-                        lessons.of(session, lesson, Minutes.around(pauses)),
+                        newLesson == null
+                                ? lessons.of(session, lesson, around)
+                                : LessonBook.asked(session, lesson, newLesson, around),
                         stock,
                         takes);
         var chooser = new DayChooser(inForce, lesson, read.toolCounts().keySet(), takes);

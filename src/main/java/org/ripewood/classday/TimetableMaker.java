@@ -107,6 +107,9 @@ class TimetableMaker {
         }
         var now = asked.now();
         var newBreaks = check.breaks();
+        if (newBreaks != null || asked.lesson() != null) {
+            read = reader.read(actor, sessionId, newBreaks, asked.lesson());
+        }
         var jobs =
                 new DayJobs(
                         now == null ? read.chosen() : read.chosenIn(before.orElseThrow()),

@@ -156,7 +156,7 @@ class GoldenPapersTest {
                                         page,
                                         "Bench %1$d: Elm %1$d ",
                                         bench,
-                                        "(?:(?!Bench \\d).)*(Look at every turn|reference shoots)"));
+                                        "(?:(?!Bench \\d).)*(Look at every turn|this season's reference)"));
     }
 
     private static boolean found(String page, String beginning, int bench, String end) {

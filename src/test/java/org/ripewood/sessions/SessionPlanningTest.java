@@ -250,7 +250,12 @@ class SessionPlanningTest {
 
     /** Questions only: each enrolment is a row to be written. */
     private int asked(Runnable work) {
-        return (int) statements.of(work).stream().filter(sql -> sql.startsWith("select")).count();
+        return (int)
+                statements.of(work).stream()
+                        .filter(sql -> sql.startsWith("select"))
+                        // numbers for the rows to be written come a block at a time
+                        .filter(sql -> !sql.contains("next value for") && !sql.contains("nextval"))
+                        .count();
     }
 
     private List<Tree> threeTrees() {

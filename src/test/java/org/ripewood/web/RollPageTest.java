@@ -74,7 +74,7 @@ class RollPageTest {
         assertThat(visitor.get("/home").asString()).contains("Came late");
         assertThat(visitor.get(page).asString())
                 .contains("Came late.")
-                .doesNotContain("<form class");
+                .doesNotContain("<form class=\"fill");
     }
 
     @Test

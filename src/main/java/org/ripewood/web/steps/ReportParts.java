@@ -1,6 +1,7 @@
 package org.ripewood.web.steps;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.core.MultivaluedHashMap;
 import jakarta.ws.rs.core.MultivaluedMap;
 import java.io.IOException;
@@ -15,6 +16,8 @@ import org.ripewood.photos.Photos;
 import org.ripewood.photos.Viewpoint;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.problems.Refused;
+import org.ripewood.steps.NewReport;
+import org.ripewood.steps.Reports;
 import org.ripewood.steps.Step;
 
 /** A report that comes in parts: what is typed, and photos as evidence for the step. */
@@ -23,11 +26,18 @@ class ReportParts {
 
     static final int MOST = 6;
 
+    private final Reports reports;
     private final Photos photos;
 
-    ReportParts(Photos photos) {
+    ReportParts(Reports reports, Photos photos) {
+        this.reports = reports;
         this.photos = photos;
     }
+
+    /**
+     * @param photos how many came with it
+     */
+    record Reported(Step step, int photos) {}
 
     /** What is typed, as a form without files has it. */
     static MultivaluedMap<String, String> fields(MultipartFormDataInput parts) {
@@ -42,13 +52,23 @@ class ReportParts {
     }
 
     /**
-     * Keeps the photos as evidence for a step, in the transaction of its report, by the checks of
-     * every photo.
+     * Reports a step and keeps the photos as its evidence, by the checks of every photo.
      *
-     * @return how many there were
-     * @throws Refused 400 with the first that cannot be kept, after which nothing is
+     * @throws Refused as a report is refused, or 400 with the first photo that cannot be kept; then
+     *     nothing is kept
      */
-    int keep(Actor actor, Step step, @Nullable List<FileUpload> sent) {
+    @Transactional
+    Reported report(
+            Actor actor,
+            long stepId,
+            long version,
+            NewReport report,
+            @Nullable List<FileUpload> sent) {
+        var step = reports.report(actor, stepId, version, report);
+        return new Reported(step, keep(actor, step, sent));
+    }
+
+    private int keep(Actor actor, Step step, @Nullable List<FileUpload> sent) {
         var files =
                 sent == null
                         ? List.<FileUpload>of()

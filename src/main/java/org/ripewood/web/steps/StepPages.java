@@ -106,8 +106,9 @@ class StepPages {
                 () -> {
                     var version = inputs.read(form, Versioned.class).version();
                     var report = inputs.read(form, NewReport.class);
-                    var step = reports.report(user.actor(), id, version, report);
-                    var kept = evidence.keep(user.actor(), step, photos);
+                    var reported = evidence.report(user.actor(), id, version, report, photos);
+                    var step = reported.step();
+                    var kept = reported.photos();
                     said.that(
                             "Reported “%s”%s. Your instructor looks at it."
                                     .formatted(

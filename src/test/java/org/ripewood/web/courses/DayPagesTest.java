@@ -91,7 +91,7 @@ class DayPagesTest {
         assertThat(teacher.send(day, day + "/timetable", late).statusCode()).isEqualTo(303);
         assertThat(teacher.get(day).asString())
                 .contains("arrives at", "10:00", "No shorter plan exists.")
-                .contains("In between", "together");
+                .contains("on their own", "together");
     }
 
     /** What was typed is kept, and what was wrong is said beside it. */
