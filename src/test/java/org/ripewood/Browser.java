@@ -210,8 +210,8 @@ final class Browser implements AutoCloseable {
     }
 
     /**
-     * Lines are told apart by where they begin, and the last is seldom full; hidden texts and
-     * pictures are passed over.
+     * Lines are told apart by where they begin, and the last is seldom full; hidden texts, pictures
+     * and cells of tables are passed over.
      */
     private static final String NARROW_TEXTS =
             """
@@ -221,7 +221,7 @@ final class Browser implements AutoCloseable {
             const range = document.createRange();
             for (let node = walk.nextNode(); node; node = walk.nextNode()) {
               const letters = node.textContent.replace(/\\s+/g, ' ').trim().length;
-              if (letters < 2 * least || node.parentElement.closest('svg, .hidden, option')) {
+              if (letters < 2 * least || node.parentElement.closest('svg, .hidden, option, td, th, dt')) {
                 continue;
               }
               range.selectNodeContents(node);

@@ -96,6 +96,7 @@ class StoryIT {
 
         browser.open("/home");
         browser.follow("Structure and refinement");
+        browser.follow("Sessions");
         browser.follow("24 April 2026");
         browser.longPicture(PICTURES.resolve("session.png"));
         browser.follow("lan for paper");

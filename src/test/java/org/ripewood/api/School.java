@@ -592,7 +592,7 @@ class School {
         days.layOut(
                 actor(Who.INSTRUCTOR),
                 session.id(),
-                new NewTimetable(null, null, null, null, null, null));
+                new NewTimetable(null, null, null, null, null, new NewTimetable.Lesson(null, 0)));
         return session;
     }
 
