@@ -172,13 +172,6 @@ public class School {
                         () ->
                                 treeSites.enter(
                                         person("Orla Office", Role.REGISTRAR),
-                                        new NewSite(
-                                                "Yard",
-                                                51.0,
-                                                7.0,
-                                                "Europe/Berlin",
-                                                true,
-                                                null,
-                                                null)));
+                                        new NewSite("Yard", 51.0, 7.0, "UTC", true, null, null)));
     }
 }

@@ -99,7 +99,7 @@ class StoryIT {
         browser.follow("Sessions");
         browser.follow("24 April 2026");
         browser.longPicture(PICTURES.resolve("session.png"));
-        browser.follow("lan for paper");
+        browser.follow("Session plan");
         assertThat(browser.text()).contains(TREE).contains("Crab apple");
         browser.longPicture(PICTURES.resolve("plan.png"));
     }

@@ -293,7 +293,7 @@ class School {
     private Site newSite(boolean schoolGround) {
         return treeSites.enter(
                 actor(Who.REGISTRAR),
-                new NewSite(unique("Yard"), 48.0, 11.0, "Europe/Berlin", schoolGround, null, null));
+                new NewSite(unique("Yard"), 48.0, 11.0, "UTC", schoolGround, null, null));
     }
 
     Today today() {
