@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.lists.ListText.Row;
+import org.ripewood.platform.problems.DecimalText;
 
 /** Reads the cells of a row; what cannot be read ends the row with a fault. */
 final class RowCells {
@@ -48,10 +49,14 @@ final class RowCells {
         if (typed.isEmpty()) {
             return null;
         }
-        if (!typed.matches("\\d{1,6}([.,]\\d{1,6})?")) {
-            throw faulty(row, column, "expected a number, found “%s”".formatted(typed));
+        var text = DecimalText.withPoint(typed);
+        if (!text.matches("\\d{1,6}([.]\\d{1,6})?")) {
+            throw faulty(
+                    row,
+                    column,
+                    "expected a number, found “%s”%s".formatted(typed, DecimalText.maybe(typed)));
         }
-        return Double.valueOf(typed.replace(',', '.'));
+        return Double.valueOf(text);
     }
 
     /** No when the cell is empty. */

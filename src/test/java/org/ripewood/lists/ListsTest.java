@@ -245,13 +245,15 @@ class ListsTest {
                         Read onee,%1$s,vigour_index,80,2026-02-18,
                         Read one,%1$s,vigour_index,800,2026-02-18,
                         Read one,nobody,vigour_index,80,2026-02-18,
+                        Read one,%1$s,trunk_diameter_mm,32.5,2026-02-18,"1,200"
                         """
                                 .formatted(keeper),
                         Choice.GOOD_ROWS);
         assertThat(outcome.faults())
                 .extracting(fault -> fault.line() + " " + fault.column())
-                .containsExactly("4 tree", "5 value", "6 keeper");
+                .containsExactly("4 tree", "5 value", "6 keeper", "7 height_mm");
         assertThat(outcome.faults().get(0).message()).contains("Maybe “Read one”");
+        assertThat(outcome.faults().get(3).message()).contains("Maybe “1200” or “1.200”");
         assertThat(outcome.entered()).isEqualTo(2);
     }
 

@@ -159,6 +159,7 @@ class MeasureTest {
         assertThat(html)
                 .contains("value=\"thick\"")
                 .contains("value=\"1,234\"")
+                .contains("Maybe “1234” or “1.234”.")
                 .contains("value=\"200\"")
                 .doesNotContain("measure-whole-shoot_extension_mm-fault");
         assertThat(today()).isEmpty();

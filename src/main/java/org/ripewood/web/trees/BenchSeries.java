@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.platform.problems.DecimalText;
 import org.ripewood.platform.problems.Fault;
 import org.ripewood.platform.problems.Problem;
 import org.ripewood.records.NewSeries;
@@ -16,7 +17,7 @@ import org.ripewood.records.Question;
 final class BenchSeries {
 
     /** A decimal comma as well as a point, but no more decimals than a calliper shows. */
-    private static final Pattern NUMBER = Pattern.compile("\\d{1,6}([.,]\\d{1,2})?");
+    private static final Pattern NUMBER = Pattern.compile("\\d{1,6}(\\.\\d{1,2})?");
 
     private static final Pattern ID = Pattern.compile("\\d{1,18}");
 
@@ -120,26 +121,24 @@ final class BenchSeries {
         var at = "whole[%d]".formatted(whole.size());
         rows.put(at + ".fact", field);
         rows.put(at + ".value", field);
-        whole.add(new NewSeries.Whole(fact, withPoint(typed)));
+        whole.add(new NewSeries.Whole(fact, DecimalText.withPoint(typed.strip())));
     }
 
     private @Nullable Double number(String field, @Nullable String typed) {
-        if (typed != null && NUMBER.matcher(typed.strip()).matches()) {
-            return Double.valueOf(withPoint(typed));
+        var text = typed == null ? "" : DecimalText.withPoint(typed.strip());
+        if (NUMBER.matcher(text).matches()) {
+            return Double.valueOf(text);
         }
         faults.add(
                 new Fault(
                         field,
                         typed == null
                                 ? "expected a number such as 12.5, found nothing"
-                                : "expected a number such as 12.5, found “%s”"
-                                        .formatted(shortened(typed.strip()))));
+                                : "expected a number such as 12.5, found “%s”%s"
+                                        .formatted(
+                                                shortened(typed.strip()),
+                                                DecimalText.maybe(typed.strip()))));
         return null;
-    }
-
-    private static String withPoint(String typed) {
-        var stripped = typed.strip();
-        return NUMBER.matcher(stripped).matches() ? stripped.replace(',', '.') : stripped;
     }
 
     private static String shortened(String typed) {
