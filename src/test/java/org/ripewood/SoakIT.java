@@ -10,14 +10,13 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.ScheduledFuture;
-import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
@@ -34,15 +33,18 @@ class SoakIT {
     private static final int IDLE_REMOVALS = 10;
 
     /** The pool's own count of connections it has dropped. */
-    private static final Pattern DROPPED = Pattern.compile("agroal_reap_count_total.* (\\S+)");
+    private static final Pattern DROPPED =
+            Pattern.compile("agroal_reap_count_total\\{.*\\} (\\S+)");
 
-    /** The first pause; each further one is twice as long, up to the longest. */
-    private static final Duration PAUSE = Duration.ofSeconds(3);
+    /** And of those that are open and not in use. */
+    private static final Pattern OPEN = Pattern.compile("agroal_available_count\\{.*\\} (\\S+)");
 
-    /** A connection that was used once is dropped within two rounds of the pool's five seconds. */
-    private static final Duration LONGEST_PAUSE = Duration.ofSeconds(12);
+    /** The pool looks every five seconds for what was idle for five. */
+    private static final Duration PAUSE = Duration.ofSeconds(11);
 
     private static final int MOST_PAUSES = 8;
+
+    private static final int MOST_BURSTS = 100;
 
     private static final int MOST_SHOWN = 300;
     private static final Pattern CODE = Pattern.compile("give this code: (\\S+)");
@@ -53,7 +55,9 @@ class SoakIT {
             Map.of(
                     "RIPEWOOD_DEMO", "false",
                     "RIPEWOOD_TODAY", "2026-05-01",
-                    "QUARKUS_DATASOURCE_JDBC_IDLE_REMOVAL_INTERVAL", "5S");
+                    "QUARKUS_DATASOURCE_JDBC_IDLE_REMOVAL_INTERVAL", "5S",
+                    // with its last connection the database would close, and open as after a start
+                    "QUARKUS_DATASOURCE_JDBC_MIN_SIZE", "1");
 
     @TempDir Path data;
 
@@ -69,7 +73,7 @@ class SoakIT {
             var site = id(expect(201, registrar.json("/api/v1/sites", site())));
             var tree = id(expect(201, registrar.json("/api/v1/trees", tree(person, site))));
             for (int round = 0; round < IDLE_REMOVALS; round++) {
-                readers.readAtOnce();
+                openConnections(registrar, readers);
                 awaitIdleRemoval(registrar);
                 writeByApi(registrar, person, site, tree, round);
                 writeByPages(registrar, person, site, tree, round);
@@ -113,25 +117,27 @@ class SoakIT {
         return guest;
     }
 
-    /**
-     * Pauses until the pool has dropped what was idle. Asking for its count uses a connection: a
-     * pool of a single one would never be idle if it were asked again every few seconds.
-     */
-    private static void awaitIdleRemoval(Guest registrar) throws Exception {
-        var before = dropped(registrar);
-        var pause = PAUSE;
-        for (int pauses = 0; dropped(registrar) == before; pauses++) {
-            assertThat(pauses)
-                    .as("pauses in which no connection was dropped")
-                    .isLessThan(MOST_PAUSES);
-            Thread.sleep(pause.toMillis());
-            var longer = pause.multipliedBy(2);
-            pause = longer.compareTo(LONGEST_PAUSE) < 0 ? longer : LONGEST_PAUSE;
+    /** Lets readers come at the same time until the pool has more connections than it keeps. */
+    private static void openConnections(Guest registrar, Readers readers) throws Exception {
+        for (int bursts = 0; count(OPEN, registrar) < 2; bursts++) {
+            assertThat(bursts).as("bursts of readers").isLessThan(MOST_BURSTS);
+            readers.readAtOnce();
         }
     }
 
-    private static double dropped(Guest registrar) throws Exception {
-        var count = DROPPED.matcher(registrar.get("/q/metrics").body());
+    /** Nobody asks for anything meanwhile: a connection that is asked for is not idle. */
+    private static void awaitIdleRemoval(Guest registrar) throws Exception {
+        var before = count(DROPPED, registrar);
+        for (int pauses = 0; count(DROPPED, registrar) == before; pauses++) {
+            assertThat(pauses)
+                    .as("pauses in which no connection was dropped")
+                    .isLessThan(MOST_PAUSES);
+            Thread.sleep(PAUSE.toMillis());
+        }
+    }
+
+    private static double count(Pattern metric, Guest registrar) throws Exception {
+        var count = metric.matcher(registrar.get("/q/metrics").body());
         assertThat(count.find()).isTrue();
         return Double.parseDouble(count.group(1));
     }
@@ -270,29 +276,21 @@ class SoakIT {
         return file.toByteArray();
     }
 
-    /**
-     * Visitors who only read, so that the database stays open while connections are dropped: with
-     * its last connection it would close, and open anew as after a restart.
-     */
+    /** Visitors who only read, at the same time, so that the pool opens more connections. */
     private static final class Readers implements AutoCloseable {
 
         private static final int AT_ONCE = 6;
 
-        private final ScheduledExecutorService visits = Executors.newScheduledThreadPool(AT_ONCE);
+        private final ExecutorService visits = Executors.newFixedThreadPool(AT_ONCE);
         private final Set<String> unexpected = ConcurrentHashMap.newKeySet();
         private final Guest visitor;
-        private final ScheduledFuture<?> reading;
 
         Readers(RunningJar service) {
             this.visitor = new Guest(service);
-            reading = visits.scheduleWithFixedDelay(this::read, 0, 200, TimeUnit.MILLISECONDS);
         }
 
-        /** So many that the pool opens more connections, which then idle. */
-        void readAtOnce() {
-            for (int i = 0; i < AT_ONCE; i++) {
-                visits.execute(this::read);
-            }
+        void readAtOnce() throws InterruptedException {
+            visits.invokeAll(Collections.nCopies(AT_ONCE, Executors.callable(this::read)));
         }
 
         /** This page asks the database whether there is anybody. */
@@ -309,7 +307,6 @@ class SoakIT {
 
         @Override
         public void close() {
-            reading.cancel(true);
             visits.shutdownNow();
         }
     }
