@@ -150,7 +150,7 @@ public class Confirmations {
         var account = accounts.get(actor.personId());
         if (!Passwords.matches(account.passwordHash(), password)) {
             pause.failed(tried, actor.personId());
-            throw Refused.invalid(field, "expected your password of now, found another");
+            throw Refused.invalid(field, "that is not your password");
         }
         pause.succeeded(tried);
     }

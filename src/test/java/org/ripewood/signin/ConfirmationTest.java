@@ -115,7 +115,7 @@ class ConfirmationTest {
         var wrong = post("/account/tokens", with(fields, "confirmPassword", "not my password"));
         wrong.then()
                 .statusCode(400)
-                .body(containsString("expected your password of now"))
+                .body(containsString("that is not your password"))
                 .body(containsString("name=\"days\" value=\"30\""))
                 .body(not(containsString("not my password")));
         var made = post("/account/tokens", with(fields, "confirmPassword", PASSWORD));

@@ -22,7 +22,7 @@ public record Evidence(
     public Evidence {
         var refusal = fact.refusalOf(value);
         if (refusal != null) {
-            throw new IllegalArgumentException(refusal);
+            throw new IllegalArgumentException(fact.code() + ": " + refusal);
         }
     }
 

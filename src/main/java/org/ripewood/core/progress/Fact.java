@@ -259,8 +259,8 @@ public enum Fact {
         if (value instanceof Value.Number number && kind == Kind.NUMBER) {
             return number.amount() >= least && number.amount() <= most
                     ? null
-                    : "%s must lie between %s and %s, found %s"
-                            .formatted(code, plain(least), plain(most), plain(number.amount()));
+                    : "expected %s to %s, found %s"
+                            .formatted(plain(least), plain(most), plain(number.amount()));
         }
         if (value instanceof Value.Flag && kind == Kind.FLAG) {
             return null;
@@ -268,9 +268,10 @@ public enum Fact {
         if (value instanceof Value.Word word && kind == Kind.WORD) {
             return words.contains(word.word())
                     ? null
-                    : "%s must be one of %s, found \"%s\"".formatted(code, words, word.word());
+                    : "expected one of %s, found “%s”"
+                            .formatted(String.join(", ", words), word.word());
         }
-        return "%s is a %s, found %s".formatted(code, kind.name().toLowerCase(Locale.ROOT), value);
+        return "expected a %s, found %s".formatted(kind.name().toLowerCase(Locale.ROOT), value);
     }
 
     private static String plain(double amount) {

@@ -1,6 +1,7 @@
 package org.ripewood.platform.problems;
 
 import java.lang.reflect.Array;
+import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Map;
@@ -29,6 +30,10 @@ public final class Found {
         }
         if (isSecret(field)) {
             return "something else";
+        }
+        if (value instanceof Double number && number == Math.rint(number)) {
+            // as it was typed: 99999 is no 99999.0
+            return BigDecimal.valueOf(number).toBigInteger().toString();
         }
         return value instanceof Number || value instanceof Boolean
                 ? value.toString()

@@ -179,7 +179,8 @@ public final class Problems {
     private static String detail(int status) {
         return switch (status) {
             case 401 -> "This is only for people of the school who are signed in.";
-            case 403 -> "You are signed in, but this is for somebody else to do.";
+            case 403 ->
+                    "You are signed in, but your roles do not include this. A registrar of the school gives roles.";
             case 404 -> "There is nothing here that you can see.";
             case 405 -> "This address does not take that method.";
             case 406 -> "This address does not answer in any form you accept.";

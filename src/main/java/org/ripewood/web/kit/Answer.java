@@ -23,11 +23,20 @@ public final class Answer {
 
     public static Response page(int status, TemplateInstance page) {
         var html = page.render();
+        return html(status, status < BAD_REQUEST ? html : RefusedPage.of(html));
+    }
+
+    private static Response html(int status, String html) {
         return Response.status(status)
                 .type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"))
                 .header("Cache-Control", "no-store")
-                .entity(status < BAD_REQUEST ? html : RefusedPage.of(html))
+                .entity(html)
                 .build();
+    }
+
+    /** A page that could not answer what it was asked, and says why; nothing was to be saved. */
+    public static Response question(TemplateInstance page) {
+        return html(200, RefusedPage.labelled(page.render()));
     }
 
     public static Response seeOther(String path) {

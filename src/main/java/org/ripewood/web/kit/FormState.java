@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.problems.Fault;
@@ -23,6 +24,9 @@ public record FormState(
         Map<String, List<String>> values,
         @Nullable Problem problem,
         @Nullable EditConflict clash) {
+
+    /** Hidden fields, and those whose value is never shown again. */
+    private static final Pattern NEVER_TYPED = Pattern.compile("token|^once$|[pP]assword");
 
     private static final int CONFLICT = 409;
     private static final int STALE = 412;
@@ -98,6 +102,13 @@ public record FormState(
     /** All that a field holds; none when it was left out. */
     public List<String> several(String field) {
         return values.getOrDefault(field, List.of());
+    }
+
+    /** Whether anything typed stands in the form again: no page repeats a password. */
+    public boolean keepsTyped() {
+        return values.entrySet().stream()
+                .filter(entry -> !NEVER_TYPED.matcher(entry.getKey()).find())
+                .anyMatch(entry -> entry.getValue().stream().anyMatch(value -> !value.isBlank()));
     }
 
     public boolean refused() {

@@ -55,6 +55,11 @@ final class PlaceForm {
      * @throws Refused 400 when it is no place on earth, or no town of that name is known
      */
     static List<Found> find(String typed) {
+        if (typed.isBlank()) {
+            throw Refused.invalid(
+                    PlaceText.FIELD,
+                    "expected the name of a town, or latitude and longitude, found nothing");
+        }
         var point = PlaceText.read(typed);
         if (point.isPresent()) {
             return List.of(Found.of(point.get()));

@@ -84,10 +84,10 @@ class SitePages {
     @Path("new")
     @RolesAllowed({Role.INSTRUCTOR_NAME, Role.REGISTRAR_NAME})
     public Response add(
-            @QueryParam("place") @DefaultValue("") String place,
+            @Nullable @QueryParam("place") String place,
             @QueryParam("name") @DefaultValue("") String name) {
-        var asked = FormState.fresh("find").with("place", place);
-        if (place.isBlank()) {
+        var asked = FormState.fresh("find").withIfKnown("place", place);
+        if (place == null) {
             return Answer.page(Templates.add(sheet(asked, List.of(), null)));
         }
         try {
@@ -95,7 +95,7 @@ class SitePages {
         } catch (Refused refused) {
             // nothing was to be saved, so it is an answer like any other
             var told = new FormState("find", asked.values(), refused.problem());
-            return Answer.page(Templates.add(sheet(told, List.of(), null)));
+            return Answer.question(Templates.add(sheet(told, List.of(), null)));
         }
     }
 

@@ -16,8 +16,8 @@ import org.ripewood.records.Question;
 /** The rows of the bench form as a series; remembers which row each value came from. */
 final class BenchSeries {
 
-    /** A decimal comma as well as a point, but no more decimals than a calliper shows. */
-    private static final Pattern NUMBER = Pattern.compile("\\d{1,6}(\\.\\d{1,2})?");
+    /** No more decimals than a calliper shows; what is below nothing is refused as too small. */
+    private static final Pattern NUMBER = Pattern.compile("-?\\d{1,6}(\\.\\d{1,2})?");
 
     private static final Pattern ID = Pattern.compile("\\d{1,18}");
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import jakarta.ws.rs.core.MultivaluedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.ripewood.platform.problems.Fault;
@@ -63,5 +64,17 @@ class FormStateTest {
                 .isEqualTo("assignment-waivers-pest_level-atMost");
         assertThat(FormState.fresh("session").id("instructorIds[0]"))
                 .isEqualTo("session-instructorIds");
+    }
+
+    @Test
+    void keysOfTheFormAndPasswordsAreNothingThatIsKept() {
+        var sent =
+                Map.of(
+                        "csrf-token", List.of("abc"),
+                        "once", List.of("def"),
+                        "newPassword", List.of("ivory kettle"),
+                        "name", List.of(" "));
+        assertThat(new FormState("f", sent, null).keepsTyped()).isFalse();
+        assertThat(new FormState("f", sent, null).with("name", "Rowan").keepsTyped()).isTrue();
     }
 }
