@@ -114,11 +114,11 @@ public record Changes(boolean known, List<Step> steps, List<Undecided> undecided
                 .map(
                         near ->
                                 near.looks() == 1
-                                        ? "No step changed yet; one more look decides %s."
+                                        ? "Nothing is freed or held by it yet; one more look decides %s."
                                                 .formatted(quoted(near.title()))
-                                        : "No step changed yet; %d more looks decide %s."
+                                        : "Nothing is freed or held by it yet; %d more looks decide %s."
                                                 .formatted(near.looks(), quoted(near.title())))
-                .orElse("No step changed.");
+                .orElse("Nothing is freed or held by it.");
     }
 
     private List<Step> which(Predicate<Step> asked) {

@@ -17,10 +17,9 @@ import org.ripewood.trees.TreeDays;
  * What an entry changed in how the steps of a tree stand, for every form that answers with it.
  *
  * <p>The form's action takes {@code var marks = whatChanged.before(actor, treeId);} before it
- * records, and sends {@code ?before=} with these marks to the page it goes on to.
- *
- * <p>That page tells {@code WhatChanged.since(marks, look.day()).sentence()}; marks that do not fit
- * tell nothing, and what is told always is as it stands now.
+ * records, and hands these marks to the page it goes on to. That page, which reads the tree anyway,
+ * tells {@code WhatChanged.since(marks, look.day()).sentence()}; marks that do not fit tell
+ * nothing, and what is told always is as it stands now. Pages do both by {@code web.kit.Said}.
  */
 @ApplicationScoped
 @Transactional

@@ -101,11 +101,17 @@ public final class Wording {
     }
 
     private static String amount(Fact fact, double amount) {
-        var number = number(amount);
+        return fact.unit().equals("d") && amount >= WorkLedger.NEVER_DAYS
+                ? "never"
+                : withUnit(fact, number(amount));
+    }
+
+    /** A number of a fact with its unit, the number spelt as it is given. */
+    public static String withUnit(Fact fact, String number) {
         return switch (fact.unit()) {
             case "" -> number;
             case "°" -> number + "°";
-            case "d" -> amount >= WorkLedger.NEVER_DAYS ? "never" : plural(number, "day");
+            case "d" -> plural(number, "day");
             case "months" -> plural(number, "month");
             default -> number + " " + fact.unit();
         };

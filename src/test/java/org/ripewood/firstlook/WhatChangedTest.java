@@ -48,7 +48,8 @@ class WhatChangedTest {
     @Test
     void whereNothingChangedTheNearestStepIsTold() {
         var seen = Map.of(Fact.SHOW_PLANNED, Value.of(false));
-        assertThat(told(Map.of(), seen)).matches("No step changed yet; .*looks? decides? “.*”\\.");
+        assertThat(told(Map.of(), seen))
+                .matches("Nothing is freed or held by it yet; .*looks? decides? “.*”\\.");
     }
 
     @ParameterizedTest

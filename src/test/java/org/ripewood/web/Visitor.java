@@ -13,6 +13,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.people.People;
@@ -60,6 +61,11 @@ public final class Visitor {
             fields.put(inTurn[i], inTurn[i + 1]);
         }
         return fields;
+    }
+
+    /** Changes what the browser keeps under a name. */
+    void alter(String cookie, UnaryOperator<String> how) {
+        cookies.computeIfPresent(cookie, (name, value) -> how.apply(value));
     }
 
     public Response get(String path) {

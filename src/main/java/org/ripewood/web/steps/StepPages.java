@@ -87,6 +87,7 @@ class StepPages {
                     var version = inputs.read(form, Versioned.class).version();
                     var report = inputs.read(form, NewReport.class);
                     var step = reports.report(user.actor(), id, version, report);
+                    sayReported(step, 0);
                     return "/trees/" + step.treeId() + "/checklist";
                 },
                 problem -> page(id, FormState.refused("report", form, problem)));
@@ -108,19 +109,18 @@ class StepPages {
                     var report = inputs.read(form, NewReport.class);
                     var reported = evidence.report(user.actor(), id, version, report, photos);
                     var step = reported.step();
-                    var kept = reported.photos();
-                    said.that(
-                            "Reported “%s”%s. Your instructor looks at it."
-                                    .formatted(
-                                            content.inForce().titleOf(step.technique()),
-                                            kept == 0
-                                                    ? ""
-                                                    : kept == 1
-                                                            ? " with a photo"
-                                                            : " with %d photos".formatted(kept)));
+                    sayReported(step, reported.photos());
                     return "/trees/" + step.treeId() + "/checklist";
                 },
                 problem -> page(id, FormState.refused("report", form, problem)));
+    }
+
+    private void sayReported(Step step, int photos) {
+        said.that(
+                ReportTeller.reported(
+                        content.inForce().titleOf(step.technique()),
+                        photos,
+                        user.actor().is(Role.INSTRUCTOR)));
     }
 
     @POST

@@ -131,8 +131,14 @@ class TechniquePages {
         return Answer.to(
                 () -> {
                     var found = inputs.read(form, FoundDone.class);
-                    assigner.noteFoundDone(
-                            actor, id, found.technique(), found.doneOn(), found.note());
+                    said.ofTree(
+                            id,
+                            () -> {
+                                assigner.noteFoundDone(
+                                        actor, id, found.technique(), found.doneOn(), found.note());
+                                return "Noted “%s” as done."
+                                        .formatted(content.inForce().titleOf(found.technique()));
+                            });
                     return "/trees/" + id + "/techniques/" + found.technique();
                 },
                 problem -> page(actor, id, named(form), FormState.refused("found", form, problem)));
@@ -147,8 +153,10 @@ class TechniquePages {
     private TemplateInstance page(Actor actor, long id, String code, FormState typed) {
         var inForce = content.inForce();
         var technique = inForce.technique(code);
+        var look = standings.look(actor, id, treeDays.at(id));
+        said.now(look.day());
         var standing =
-                standings.of(actor, id, treeDays.at(id)).techniques().stream()
+                look.standing().techniques().stream()
                         .filter(found -> found.technique().equals(code))
                         .findFirst()
                         .orElseThrow(() -> Refused.notFound("technique for this tree", code));

@@ -12,6 +12,7 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.ArrayList;
 import java.util.List;
+import org.ripewood.course.CourseContent;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.platform.problems.Problem;
@@ -24,6 +25,7 @@ import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.OnceForms;
+import org.ripewood.web.kit.Said;
 
 /** Measuring a tree at the bench: one form for all that is measured in one go. */
 @Path("/trees/{id: \\d{1,18}}/measure")
@@ -44,6 +46,8 @@ class MeasurePages {
     private final MeasurementSeries measurementSeries;
     private final Inputs inputs;
     private final OnceForms onceForms;
+    private final CourseContent content;
+    private final Said said;
 
     /** Nothing was stored, and so the form's key is free still. */
     private static final class AskedBack extends RuntimeException {
@@ -62,13 +66,17 @@ class MeasurePages {
             Trees trees,
             MeasurementSeries measurementSeries,
             Inputs inputs,
-            OnceForms onceForms) {
+            OnceForms onceForms,
+            CourseContent content,
+            Said said) {
         this.user = user;
         this.desk = desk;
         this.trees = trees;
         this.measurementSeries = measurementSeries;
         this.inputs = inputs;
         this.onceForms = onceForms;
+        this.content = content;
+        this.said = said;
     }
 
     @GET
@@ -81,15 +89,16 @@ class MeasurePages {
     public Response record(long id, MultivaluedMap<String, String> form) {
         trees.get(user.actor(), id);
         try {
-            return record(id, form, new BenchSeries(inputs.read(form, MeasureForm.class)));
+            return record(id, form, inputs.read(form, MeasureForm.class));
         } catch (Refused refused) {
             return again(id, form, refused.problem());
         }
     }
 
-    private Response record(long id, MultivaluedMap<String, String> form, BenchSeries rows) {
+    private Response record(long id, MultivaluedMap<String, String> form, MeasureForm typed) {
+        var rows = new BenchSeries(typed);
         try {
-            return Answer.seeOther(onceForms.path(form, () -> stored(id, readable(rows))));
+            return Answer.seeOther(onceForms.path(form, () -> stored(id, typed, readable(rows))));
         } catch (AskedBack odd) {
             return ask(id, form, odd.questions.stream().map(rows::atRow).toList());
         } catch (Refused refused) {
@@ -97,11 +106,16 @@ class MeasurePages {
         }
     }
 
-    private String stored(long id, NewSeries series) {
-        var outcome = measurementSeries.record(user.actor(), id, series);
-        if (outcome instanceof SeriesOutcome.Asked asked) {
-            throw new AskedBack(asked.questions());
-        }
+    private String stored(long id, MeasureForm typed, NewSeries series) {
+        said.ofTree(
+                id,
+                () -> {
+                    if (measurementSeries.record(user.actor(), id, series)
+                            instanceof SeriesOutcome.Asked asked) {
+                        throw new AskedBack(asked.questions());
+                    }
+                    return new RecordTeller(content.inForce()).series(typed);
+                });
         return "/trees/" + id + "/record#facts";
     }
 

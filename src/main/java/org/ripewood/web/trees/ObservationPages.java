@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Fact;
+import org.ripewood.course.CourseContent;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.problems.Fault;
 import org.ripewood.platform.problems.Inputs;
@@ -29,6 +30,7 @@ import org.ripewood.records.SeriesOutcome;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.OnceForms;
+import org.ripewood.web.kit.Said;
 
 /** What was seen and measured on a tree, how to look, and the form for what is seen now. */
 @Path("/trees/{id: \\d{1,18}}/observations")
@@ -55,6 +57,8 @@ class ObservationPages {
     private final MeasurementSeries measurementSeries;
     private final Inputs inputs;
     private final OnceForms onceForms;
+    private final CourseContent content;
+    private final Said said;
 
     ObservationPages(
             CurrentUser user,
@@ -63,7 +67,9 @@ class ObservationPages {
             TreeTechniqueAssembler techniqueDesk,
             MeasurementSeries measurementSeries,
             Inputs inputs,
-            OnceForms onceForms) {
+            OnceForms onceForms,
+            CourseContent content,
+            Said said) {
         this.user = user;
         this.desk = desk;
         this.recordDesk = recordDesk;
@@ -71,6 +77,8 @@ class ObservationPages {
         this.measurementSeries = measurementSeries;
         this.inputs = inputs;
         this.onceForms = onceForms;
+        this.content = content;
+        this.said = said;
     }
 
     @GET
@@ -90,13 +98,18 @@ class ObservationPages {
                 form,
                 () -> {
                     var seen = inputs.read(form, NewObservation.class);
-                    if (measurementSeries.observe(user.actor(), id, seen)
-                            instanceof SeriesOutcome.Asked asked) {
-                        throw askedBack(form, asked.questions());
-                    }
+                    said.ofTree(id, () -> recorded(id, form, seen));
                     return back(id, form);
                 },
                 problem -> again(id, form, problem));
+    }
+
+    private String recorded(long id, MultivaluedMap<String, String> form, NewObservation seen) {
+        if (measurementSeries.observe(user.actor(), id, seen)
+                instanceof SeriesOutcome.Asked asked) {
+            throw askedBack(form, asked.questions());
+        }
+        return new RecordTeller(content.inForce()).observation(seen, form.getFirst("heightMm"));
     }
 
     /** Where among the tree's pages a form stands, by its name. */

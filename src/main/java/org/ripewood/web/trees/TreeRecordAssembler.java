@@ -14,6 +14,7 @@ import org.ripewood.standing.TreeLook;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.PictureFormat;
+import org.ripewood.web.kit.Said;
 import org.ripewood.web.kit.StepLine;
 
 /** Lays out what the page of a tree's record shows. */
@@ -22,14 +23,17 @@ class TreeRecordAssembler {
 
     private final Standings standings;
     private final Trees trees;
+    private final Said said;
 
-    TreeRecordAssembler(Standings standings, Trees trees) {
+    TreeRecordAssembler(Standings standings, Trees trees, Said said) {
         this.standings = standings;
         this.trees = trees;
+        this.said = said;
     }
 
     TreeRecordModel lay(Actor actor, long treeId, FormState typed) {
         var look = standings.lookToday(actor, treeId);
+        said.now(look.day());
         var tree = look.tree();
         var inForce = look.day().content();
         var growth = look.growth();

@@ -10,6 +10,8 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import java.util.Objects;
+import org.ripewood.course.CourseContent;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.problems.Inputs;
 import org.ripewood.records.Branches;
@@ -23,6 +25,7 @@ import org.ripewood.standing.NewEarlierWork;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.OnceForms;
+import org.ripewood.web.kit.Said;
 
 /** A tree's record: what is known of it, and the forms for what is entered. */
 @Path("/trees/{id: \\d{1,18}}")
@@ -42,6 +45,8 @@ class TreeRecordPages {
     private final Inputs inputs;
     private final OnceForms onceForms;
     private final EarlierWorks earlierWorks;
+    private final CourseContent content;
+    private final Said said;
 
     TreeRecordPages(
             CurrentUser user,
@@ -51,7 +56,9 @@ class TreeRecordPages {
             Containers containers,
             Inputs inputs,
             OnceForms onceForms,
-            EarlierWorks earlierWorks) {
+            EarlierWorks earlierWorks,
+            CourseContent content,
+            Said said) {
         this.user = user;
         this.desk = desk;
         this.wounds = wounds;
@@ -60,6 +67,8 @@ class TreeRecordPages {
         this.inputs = inputs;
         this.onceForms = onceForms;
         this.earlierWorks = earlierWorks;
+        this.content = content;
+        this.said = said;
     }
 
     @GET
@@ -75,7 +84,13 @@ class TreeRecordPages {
         return onceForms.to(
                 form,
                 () -> {
-                    wounds.add(user.actor(), id, inputs.read(form, NewWound.class));
+                    var wound = inputs.read(form, NewWound.class);
+                    said.ofTree(
+                            id,
+                            () -> {
+                                wounds.add(user.actor(), id, wound);
+                                return RecordTeller.wound(wound, typed(form, "firstWidthMm"));
+                            });
                     return "/trees/" + id + "/record#wounds";
                 },
                 problem -> page(id, FormState.refused("wound", form, problem)));
@@ -88,7 +103,13 @@ class TreeRecordPages {
         return onceForms.to(
                 form,
                 () -> {
-                    branches.add(user.actor(), id, inputs.read(form, NewBranch.class));
+                    var branch = inputs.read(form, NewBranch.class);
+                    said.ofTree(
+                            id,
+                            () -> {
+                                branches.add(user.actor(), id, branch);
+                                return RecordTeller.branch(branch);
+                            });
                     return "/trees/" + id + "/record#branches";
                 },
                 problem -> page(id, FormState.refused("branch", form, problem)));
@@ -101,7 +122,13 @@ class TreeRecordPages {
         return onceForms.to(
                 form,
                 () -> {
-                    containers.moveTo(user.actor(), id, inputs.read(form, NewContainer.class));
+                    var container = inputs.read(form, NewContainer.class);
+                    said.ofTree(
+                            id,
+                            () -> {
+                                containers.moveTo(user.actor(), id, container);
+                                return RecordTeller.container(container, typed(form, "litres"));
+                            });
                     return "/trees/" + id + "/record#containers";
                 },
                 problem -> page(id, FormState.refused("container", form, problem)));
@@ -114,10 +141,20 @@ class TreeRecordPages {
         return onceForms.to(
                 form,
                 () -> {
-                    earlierWorks.enter(user.actor(), id, inputs.read(form, NewEarlierWork.class));
+                    var work = inputs.read(form, NewEarlierWork.class);
+                    said.ofTree(
+                            id,
+                            () -> {
+                                earlierWorks.enter(user.actor(), id, work);
+                                return new RecordTeller(content.inForce()).work(work);
+                            });
                     return "/trees/" + id + "/record#works";
                 },
                 problem -> page(id, FormState.refused("work", form, problem)));
+    }
+
+    private static String typed(MultivaluedMap<String, String> form, String field) {
+        return Objects.requireNonNullElse(form.getFirst(field), "");
     }
 
     private TemplateInstance page(long id, FormState typed) {
