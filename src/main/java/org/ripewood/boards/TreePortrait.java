@@ -9,9 +9,11 @@ import org.ripewood.standing.TechniqueStanding;
  * What is read first about a tree: where styling stands, and what comes next.
  *
  * @param sentence the judgement, one sentence
- * @param styling the styling step that waits and comes next; null when none waits
- * @param holds the reasons that keep it from going on, what holds by itself first; at most {@link
- *     #MOST_HOLDS}
+ * @param styling the next technique of styling, the same as on the sheets of a course; null when
+ *     nothing of styling is left
+ * @param inHand whether somebody has a step of it
+ * @param holds the reasons that keep it waiting, the one told on the sheets first; at most {@link
+ *     #MOST_HOLDS}, none when it is ready or in hand
  * @param moreHolds how many reasons besides
  * @param next a ready step nobody was given yet, the most useful; null when there is none
  * @param moreReady how many ready steps besides
@@ -21,6 +23,7 @@ import org.ripewood.standing.TechniqueStanding;
 public record TreePortrait(
         String sentence,
         @Nullable TechniqueStanding styling,
+        boolean inHand,
         List<ReasonView> holds,
         int moreHolds,
         @Nullable TechniqueStanding next,

@@ -71,10 +71,15 @@ final class CellMaker {
         if (step != null) {
             return inHand(work, standing, step);
         }
-        var comesNext = standing.equals(read.styling());
+        var next = read.next();
+        if (next != null && standing.equals(next.standing())) {
+            return next.waits()
+                    .map(wait -> waiting(day, work, standing, wait, true))
+                    .orElseGet(() -> ready(work, standing));
+        }
         return day.openings()
                 .of(standing.technique())
-                .flatMap(opening -> waiting(day, work, standing, opening, comesNext))
+                .flatMap(opening -> waiting(day, work, standing, opening))
                 .orElseGet(() -> ready(work, standing));
     }
 
@@ -114,22 +119,15 @@ final class CellMaker {
                 null);
     }
 
-    private Optional<Cell> waiting(
-            TreeOnDay day, String work, Standing standing, Opening opening, boolean comesNext) {
-        var heavy = comesNext || opening.waits().stream().noneMatch(LeadingReason::isTurn);
-        return LeadingReason.of(standing.verdict(), opening, comesNext)
-                .map(
-                        wait ->
-                                waiting(
-                                        day,
-                                        work,
-                                        standing,
-                                        wait,
-                                        weight(standing.verdict(), wait.reason(), heavy)));
+    private Optional<Cell> waiting(TreeOnDay day, String work, Standing standing, Opening opening) {
+        var itsTurn = opening.waits().stream().noneMatch(LeadingReason::isTurn);
+        return LeadingReason.of(standing.verdict(), opening, false)
+                .map(wait -> waiting(day, work, standing, wait, itsTurn));
     }
 
     private Cell waiting(
-            TreeOnDay day, String work, Standing standing, Opening.Wait wait, Weight weight) {
+            TreeOnDay day, String work, Standing standing, Opening.Wait wait, boolean itsTurn) {
+        var weight = weight(standing.verdict(), wait.reason(), itsTurn);
         var reason = wait.reason();
         var season = standing.verdict() == Verdict.SEASON;
         var met = season || standing.verdict() == Verdict.LESSON;

@@ -18,10 +18,10 @@ import org.ripewood.course.JudgementCase;
  * A tree drawn by dice: strong, rested, watered, with everything entered and signed off that could
  * be asked for, and developed in all points but one, or in all.
  */
-final class DrawnTree {
+public final class DrawnTree {
 
     /** In what a tree is not developed. */
-    enum Point {
+    public enum Point {
         BASE_SHARE,
         TAPER,
         FLARE,
@@ -60,7 +60,8 @@ final class DrawnTree {
         put(Fact.HEIGHT_MM, heightMm);
     }
 
-    static JudgementCase draw(SplittableRandom dice, Content content, String species, Point point) {
+    public static JudgementCase draw(
+            SplittableRandom dice, Content content, String species, Point point) {
         return new DrawnTree(dice, content, species, point).drawn(species);
     }
 

@@ -9,11 +9,11 @@ import org.ripewood.course.ContentFault;
 import org.ripewood.course.CourseContent;
 
 /** The content that travels with the program, read once for all tests of cases. */
-final class ShippedContent {
+public final class ShippedContent {
 
-    static final Path FOLDER = Path.of("course-content");
+    public static final Path FOLDER = Path.of("course-content");
 
-    static final Content CONTENT = read();
+    public static final Content CONTENT = read();
 
     private ShippedContent() {}
 

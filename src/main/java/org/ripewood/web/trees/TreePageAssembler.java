@@ -66,7 +66,7 @@ class TreePageAssembler {
                 stage,
                 content.stages().size(),
                 band(content.stages(), stage),
-                PortraitMaker.of(look),
+                PortraitMaker.of(look.day()),
                 StepLines.of(look, step -> step.state().isOpen()),
                 aftercare.of(look.day().state()),
                 look.careNow().size(),

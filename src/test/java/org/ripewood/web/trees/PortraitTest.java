@@ -91,7 +91,8 @@ class PortraitTest {
         var html = pupil.get(page).asString();
         assertThat(html)
                 .contains("Stage 1 of 5: Establish", "Missing for the next stage", "here</text>")
-                .containsPattern("<p class=\"lede verdict\">“[^”]+” (is held|waits|may go on)");
+                .containsPattern(
+                        "<p class=\"lede verdict\">“[^”]+” (is held|waits|may go on|is under way)");
         var holds = html.substring(html.indexOf("id=\"holds\""));
         holds = holds.substring(0, holds.indexOf("</section>"));
         assertThat(holds).containsOnlyOnce("<ul class=\"reasons\">");
