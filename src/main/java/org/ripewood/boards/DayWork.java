@@ -8,6 +8,7 @@ import org.ripewood.trees.Tree;
 /**
  * What could be done with a tree on a day.
  *
+ * @param stage the stage it is in, in words
  * @param options the student's own steps first, then what could be assigned, most useful first, and
  *     care last
  * @param otherwise what stands in the way when there is no option; why an assigned step is none
@@ -18,6 +19,7 @@ import org.ripewood.trees.Tree;
 public record DayWork(
         Tree tree,
         LocalDate on,
+        String stage,
         List<Option> options,
         String otherwise,
         List<String> measureFirst,

@@ -61,7 +61,13 @@ final class DayWorkText {
         options.addAll(freeCare(then));
         var otherwise = hindered == null ? headlines.sentence(headlines.of(then)) : hindered;
         return new DayWork(
-                then.tree(), then.on(), options, otherwise, toMeasure(then), reported(then));
+                then.tree(),
+                then.on(),
+                then.stageInWords(),
+                options,
+                otherwise,
+                toMeasure(then),
+                reported(then));
     }
 
     /** The work last reported, while it waits for an instructor's sign-off. */

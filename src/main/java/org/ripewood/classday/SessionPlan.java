@@ -41,6 +41,7 @@ public record SessionPlan(
     /**
      * One tree's work that day.
      *
+     * @param stage the stage the tree is in, in words
      * @param technique null when nothing can be done on it that day
      * @param ground what the work rests on; null with the technique
      * @param why why this step was chosen, or why there is none
@@ -52,6 +53,7 @@ public record SessionPlan(
             long treeId,
             String tree,
             String species,
+            String stage,
             @Nullable Technique technique,
             @Nullable Long stepId,
             DayWork.@Nullable Ground ground,

@@ -78,6 +78,7 @@ class SessionPlanner {
                 tree.id(),
                 tree.label(),
                 day.content().kindOf(tree.species()).common(),
+                choice.work().stage(),
                 taken == null ? null : day.content().technique(taken.option().technique()),
                 taken == null ? null : taken.option().stepId(),
                 taken == null ? null : taken.option().ground(),

@@ -20,6 +20,7 @@ import org.ripewood.core.progress.Verdict;
 import org.ripewood.course.Content;
 import org.ripewood.course.Stage;
 import org.ripewood.steps.StepBrief;
+import org.ripewood.steps.Wording;
 import org.ripewood.trees.Tree;
 
 /**
@@ -99,6 +100,19 @@ public record TreeOnDay(
                 .filter(stage -> stage.code().equals(code))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    /**
+     * {@code "Stage 3: Build the structure, since 14 March 2026"}; the day only where one said it.
+     */
+    public String stageInWords() {
+        var stage = stage();
+        var said = subject.facts().find(Fact.TRAINING_STAGE);
+        return "Stage %d: %s%s"
+                .formatted(
+                        stage.order(),
+                        stage.title(),
+                        said == null ? "" : ", since " + Wording.day(said.observedOn()));
     }
 
     /** The stage the tree is in, and what is missing for the next. */

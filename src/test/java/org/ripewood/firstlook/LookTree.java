@@ -22,7 +22,7 @@ import org.ripewood.course.JudgementCase;
 import org.ripewood.standing.TreeOnDay;
 
 /** New trees of students who have shown no skill yet, by the content that travels along. */
-final class LookTree {
+public final class LookTree {
 
     static final Content CONTENT = read();
 
@@ -81,7 +81,7 @@ final class LookTree {
                         ""));
     }
 
-    static TreeOnDay maple(Map<Fact, Value> seen) {
+    public static TreeOnDay maple(Map<Fact, Value> seen) {
         return on("acer_palmatum", climate("maritime-53n"), MonthDay.of(7, 15), seen, null);
     }
 }

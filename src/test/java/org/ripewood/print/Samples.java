@@ -332,6 +332,7 @@ final class Samples {
                 number,
                 "Elm " + number,
                 "Field elm",
+                "Stage 3: Build the structure" + (number == 1 ? ", since 14 March 2026" : ""),
                 technique,
                 null,
                 technique == null ? null : DayWork.Ground.READY,
