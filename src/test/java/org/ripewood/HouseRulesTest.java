@@ -82,7 +82,8 @@ class HouseRulesTest {
                     "many",
                     "archive",
                     "lists",
-                    "search");
+                    "search",
+                    "news");
 
     /** What belongs to no subject, from what knows least to what knows most. */
     private static final List<String> PLATFORM =
@@ -178,6 +179,8 @@ class HouseRulesTest {
         PLAN.put("classday", with(TREE_ROOMS, "materials", "sessions", "boards"));
         // A list's rows are entered through the rooms they are of.
         PLAN.put("lists", with(TREE_ROOMS, "accounts", "standing"));
+        // What happened the rooms describe, so it leans on none of them; titles are the content's.
+        PLAN.put("news", List.of("course"));
         // Names within reach and what is taught, and nothing of a record.
         PLAN.put("search", List.of("people", "course", "trees"));
         // The record as a file follows from what the rooms say of their tables; it asks the two who

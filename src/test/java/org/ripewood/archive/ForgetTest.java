@@ -202,19 +202,21 @@ class ForgetTest {
     }
 
     @Test
-    void theirSecondFactorIsGone() throws SQLException {
+    void theirSecondFactorAndVisitsAreGone() throws SQLException {
         handOn();
         factors.begin(person);
         try (var connection = database.getConnection()) {
             for (var row :
                     List.of(
+                            "person_visit values (%d, current_timestamp, current_timestamp)",
                             "recovery_code values (nextval('recovery_code_seq'), %d, 'A', 'x', null)",
                             "half_sign_in values (nextval('half_sign_in_seq'), %1$d, 'of %1$d',"
                                     + " current_timestamp)")) {
                 SecondSchool.run(connection, "insert into " + row.formatted(person.personId()));
             }
             forget();
-            for (var table : List.of("second_factor", "recovery_code", "half_sign_in")) {
+            for (var table :
+                    List.of("second_factor", "recovery_code", "half_sign_in", "person_visit")) {
                 assertThat(
                                 SecondSchool.text(
                                         connection,
