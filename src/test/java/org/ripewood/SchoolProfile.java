@@ -17,12 +17,17 @@ public class SchoolProfile implements QuarkusTestProfile {
     public static final Path CONTENT =
             Path.of("target", "school-content-" + System.getProperty("ripewood.fork", "1"));
 
+    /** Laid over it; empty until a test puts a file there, and empty again after it. */
+    public static final Path ADDED =
+            Path.of("target", "school-added-" + System.getProperty("ripewood.fork", "1"));
+
     @Override
     public Map<String, String> getConfigOverrides() {
         copyContent();
         var settings = new HashMap<String, String>(Database.named("school"));
         settings.put("ripewood.today", School.TODAY.toString());
         settings.put("ripewood.content", CONTENT.toAbsolutePath().toString());
+        settings.put("ripewood.content.added", ADDED.toAbsolutePath().toString());
         settings.put("quarkus.hibernate-orm.statistics", "true");
         return settings;
     }
@@ -30,6 +35,7 @@ public class SchoolProfile implements QuarkusTestProfile {
     private static void copyContent() {
         var from = Path.of("course-content");
         try (var files = Files.walk(from)) {
+            Files.createDirectories(ADDED);
             for (var file : (Iterable<Path>) files::iterator) {
                 var to = CONTENT.resolve(from.relativize(file).toString());
                 if (Files.isDirectory(file)) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Fact;
@@ -20,10 +21,15 @@ final class CaseBuilding {
     private static final int USUAL_AGE = 10;
 
     private final ContentDocuments shelf;
+    private final UnaryOperator<String> place;
     private final Map<String, JudgementCase.Climate> climates = new LinkedHashMap<>();
 
-    CaseBuilding(ContentDocuments shelf) {
+    /**
+     * @param place tells in which folder and file a path inside the content lies
+     */
+    CaseBuilding(ContentDocuments shelf, UnaryOperator<String> place) {
         this.shelf = shelf;
+        this.place = place;
         shelf.all(ContentKind.CLIMATE)
                 .forEach((code, document) -> climates.put(code, climate(document.top())));
     }
@@ -54,7 +60,7 @@ final class CaseBuilding {
                 topic.requireText("code"),
                 one.requireText("name"),
                 one.requireText("title"),
-                one.file(),
+                place.apply(one.file()),
                 one.line(),
                 one.requireText("species"),
                 Objects.requireNonNull(climates.get(nearest("climate", one, common).text())),

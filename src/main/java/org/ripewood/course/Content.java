@@ -18,6 +18,7 @@ import org.ripewood.platform.problems.Refused;
  * All content of one revision; immutable.
  *
  * @param revision first 12 hexadecimal digits of the SHA-256 over all files
+ * @param ofSchool paths of files laid over the content by the school, replaced or added
  * @param techniques by code, in telling order (stage by stage, as far as what comes first allows)
  * @param works groups of work in order, which hold every technique but care once
  * @param shortTitles of techniques by code, four words at most
@@ -29,6 +30,7 @@ import org.ripewood.platform.problems.Refused;
  */
 public record Content(
         String revision,
+        Set<String> ofSchool,
         List<Stage> stages,
         Map<String, Group> groups,
         Map<Fact, FactText> facts,
@@ -85,6 +87,7 @@ public record Content(
     }
 
     public Content {
+        ofSchool = Collections.unmodifiableSet(new LinkedHashSet<>(ofSchool));
         stages = List.copyOf(stages);
         groups = inOrder(groups);
         facts = inOrder(facts);
@@ -110,6 +113,21 @@ public record Content(
                 .filter(technique -> technique.rule().purpose() != TechniqueRule.Purpose.CARE)
                 .map(Technique::code)
                 .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    /** Whether a species, or what is said of it here, is the school's own. */
+    public boolean isOfSchool(Species species) {
+        return ofSchool.contains(ContentKind.SPECIES.file(species.code()));
+    }
+
+    /** Whether a technique, or what is said of it here, is the school's own. */
+    public boolean isOfSchool(Technique technique) {
+        return ofSchool.contains(ContentKind.TECHNIQUE.file(technique.code()));
+    }
+
+    /** Whether a lesson, or what is said in it here, is the school's own. */
+    public boolean isOfSchool(Lesson lesson) {
+        return ofSchool.contains(ContentKind.LESSON.file(lesson.code()));
     }
 
     public Technique technique(String code) {

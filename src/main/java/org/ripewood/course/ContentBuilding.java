@@ -21,13 +21,16 @@ final class ContentBuilding {
 
     private final ContentDocuments shelf;
     private final UnaryOperator<String> html;
+    private final UnaryOperator<String> place;
 
-    ContentBuilding(ContentDocuments shelf, UnaryOperator<String> html) {
+    ContentBuilding(
+            ContentDocuments shelf, UnaryOperator<String> html, UnaryOperator<String> place) {
         this.shelf = shelf;
         this.html = html;
+        this.place = place;
     }
 
-    Content build(String revision) {
+    Content build(ContentFiles files) {
         var facts = facts();
         var stages = stages(facts);
         var stageOrders = new LinkedHashMap<String, Integer>();
@@ -35,7 +38,8 @@ final class ContentBuilding {
         var species = each(ContentKind.SPECIES, new SpeciesBuilding(shelf)::species);
         var techniques = techniques(stageOrders, facts);
         return new Content(
-                revision,
+                files.revision(),
+                files.added(),
                 stages,
                 groups(),
                 facts,
@@ -47,7 +51,7 @@ final class ContentBuilding {
                 shelf.pictures(),
                 each(ContentKind.RUBRIC, ContentBuilding::rubric),
                 glossary(),
-                new CaseBuilding(shelf).cases(),
+                new CaseBuilding(shelf, place).cases(),
                 durations(),
                 Rulebook.compile(
                         techniques.values().stream().map(Technique::rule).toList(),

@@ -8,21 +8,26 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystems;
 import java.nio.file.FileVisitOption;
 import java.nio.file.Files;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Collections;
 import java.util.HexFormat;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * The bytes of all content files, by path inside the content.
  *
  * <p>Hidden files, editors' spare copies (ending in {@code ~}) and the schema folder are no
  * content: the schemas in force are always those the program was built with.
+ *
+ * @param added paths of those that were laid over the others
  */
-record ContentFiles(SortedMap<String, byte[]> bytesByPath) {
+record ContentFiles(SortedMap<String, byte[]> bytesByPath, Set<String> added) {
 
     /** Resource folder of the content that travels with the program. */
     static final String IN_JAR = "course-content";
@@ -36,6 +41,18 @@ record ContentFiles(SortedMap<String, byte[]> bytesByPath) {
 
     ContentFiles {
         bytesByPath = Collections.unmodifiableSortedMap(new TreeMap<>(bytesByPath));
+        added = Collections.unmodifiableSortedSet(new TreeSet<>(added));
+    }
+
+    ContentFiles(SortedMap<String, byte[]> bytesByPath) {
+        this(bytesByPath, Set.of());
+    }
+
+    /** These files with others laid over them: what has the same path is replaced whole. */
+    ContentFiles under(ContentFiles over) {
+        var all = new TreeMap<>(bytesByPath);
+        all.putAll(over.bytesByPath);
+        return new ContentFiles(all, over.bytesByPath.keySet());
     }
 
     /** The content that travels with the program. */
@@ -65,6 +82,9 @@ record ContentFiles(SortedMap<String, byte[]> bytesByPath) {
 
     /** The files in a folder; what cannot be read or does not belong there is among the faults. */
     static ContentFiles in(Path folder, Faults faults) throws IOException {
+        if (Files.isRegularFile(folder)) {
+            throw new NotDirectoryException(folder.toString());
+        }
         var bytesByPath = new TreeMap<String, byte[]>();
         try (var paths = Files.walk(folder, DEPTH, FileVisitOption.FOLLOW_LINKS)) {
             for (var path : (Iterable<Path>) paths.filter(Files::isRegularFile)::iterator) {
@@ -73,6 +93,9 @@ record ContentFiles(SortedMap<String, byte[]> bytesByPath) {
                     read(path, name, bytesByPath, faults);
                 }
             }
+        } catch (UncheckedIOException e) {
+            // a folder inside it that cannot be opened ends the walk in this way
+            throw e.getCause();
         }
         return new ContentFiles(bytesByPath);
     }

@@ -11,7 +11,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import jakarta.enterprise.inject.Instance;
 import jakarta.inject.Inject;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -40,9 +39,15 @@ public class CourseContent {
          */
         @WithParentName
         Optional<Path> folder();
+
+        /**
+         * A folder laid over the content: its files are added, and stand in the place of files with
+         * the same path.
+         */
+        Optional<Path> added();
     }
 
-    private final Place place;
+    private final ContentReading.Folders folders;
     private final Supplier<List<CodesInUse.Use>> inUse;
     private final ContentReading reading;
     private volatile Content inForce;
@@ -57,10 +62,11 @@ public class CourseContent {
     }
 
     CourseContent(Place place, Markdown markdown, Supplier<List<CodesInUse.Use>> inUse) {
-        this.place = place;
+        this.folders =
+                new ContentReading.Folders(place.folder().orElse(null), place.added().orElse(null));
         this.inUse = inUse;
         this.reading = new ContentReading(markdown::html);
-        var outcome = read(reading, place.folder());
+        var outcome = folders.read(reading);
         if (outcome.content() == null) {
             throw new FaultyContent(outcome.faults());
         }
@@ -75,9 +81,15 @@ public class CourseContent {
      */
     public record Checked(@Nullable Content content, List<ContentFault> faults) {}
 
-    /** Reads the content of a folder without putting it in force. */
-    public static Checked check(Path folder) {
-        var outcome = read(new ContentReading(UnaryOperator.identity()), Optional.of(folder));
+    /**
+     * Reads the content of folders without putting it in force.
+     *
+     * @param base null for the content inside the program
+     * @param added laid over it; null for none. Faults and cases then name the folder as well
+     */
+    public static Checked check(@Nullable Path base, @Nullable Path added) {
+        var reading = new ContentReading(UnaryOperator.identity());
+        var outcome = new ContentReading.Folders(base, added).read(reading);
         return new Checked(outcome.content(), outcome.faults());
     }
 
@@ -92,13 +104,14 @@ public class CourseContent {
      * do not have is among them.
      */
     public synchronized List<ContentFault> renew() {
-        var outcome = read(reading, place.folder());
+        var outcome = folders.read(reading);
         var content = outcome.content();
         var faults =
                 content == null ? outcome.faults() : RecordedCodes.missing(content, inUse.get());
         if (content == null || !faults.isEmpty()) {
             LOG.warnf("The course content in force stays: %d fault(s)", faults.size());
-        } else if (!content.revision().equals(inForce.revision())) {
+        } else if (!content.revision().equals(inForce.revision())
+                || !content.ofSchool().equals(inForce.ofSchool())) {
             inForce = content;
             tell(inForce);
         }
@@ -133,30 +146,15 @@ public class CourseContent {
         }
     }
 
-    private static ContentReading.Outcome read(ContentReading reading, Optional<Path> folder) {
-        var faults = new Faults();
-        if (folder.isEmpty()) {
-            return reading.read(ContentFiles.inJar(), faults);
-        }
-        try {
-            return reading.read(ContentFiles.in(folder.get(), faults), faults);
-        } catch (IOException e) {
-            faults.add(
-                    folder.get().toString(),
-                    0,
-                    "a folder that cannot be read (%s)".formatted(e.getClass().getSimpleName()),
-                    "a readable folder with course content");
-            return new ContentReading.Outcome(null, faults.all());
-        }
-    }
-
     private static void tell(Content content) {
         LOG.infof(
-                "Course content %s: %d species, %d techniques, %d lessons",
+                "Course content %s: %d species, %d techniques, %d lessons;"
+                        + " %d file(s) of them laid over by the school",
                 content.revision(),
                 content.species().size(),
                 content.techniques().size(),
-                content.lessons().size());
+                content.lessons().size(),
+                content.ofSchool().size());
     }
 
     /**

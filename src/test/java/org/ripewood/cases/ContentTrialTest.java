@@ -8,6 +8,8 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -59,8 +61,14 @@ class ContentTrialTest {
     }
 
     private int check(String... folders) {
+        var asked = new ArrayList<>(List.of("--check-content"));
+        asked.addAll(List.of(folders));
+        return run(asked.toArray(String[]::new));
+    }
+
+    private int run(String... asked) {
         told.reset();
-        return new ContentTrial(new PrintStream(told, true, StandardCharsets.UTF_8)).of(folders);
+        return new ContentTrial(new PrintStream(told, true, StandardCharsets.UTF_8)).of(asked);
     }
 
     private String told() {
@@ -104,7 +112,32 @@ class ContentTrialTest {
         assertThat(check(folder.resolve("nowhere").toString())).isEqualTo(ContentTrial.WRONG);
         assertThat(told()).contains("a folder that cannot be read");
         assertThat(check()).isEqualTo(ContentTrial.MISUSED);
-        assertThat(check("one", "two")).isEqualTo(ContentTrial.MISUSED);
-        assertThat(told()).contains("found 2 folders").contains("Maybe --check-content");
+        assertThat(check("one", " ")).isEqualTo(ContentTrial.MISUSED);
+        assertThat(run("--check-added", "one", "two")).isEqualTo(ContentTrial.MISUSED);
+        assertThat(check("one", "two", "three")).isEqualTo(ContentTrial.MISUSED);
+        assertThat(told()).contains("Found 3 folders").contains("Maybe --check-content");
+    }
+
+    @Test
+    void aFolderLaidOverIsPlayedWithTheOtherAndNamedWhereItIsWrong(@TempDir Path added)
+            throws IOException {
+        var wire = added.resolve(WIRE);
+        Files.createDirectories(wire.getParent());
+        var text = Files.readString(folder.resolve(WIRE));
+        Files.writeString(wire, text);
+        assertThat(check(folder.toString(), added.toString())).isEqualTo(ContentTrial.FINE);
+        assertThat(told()).contains("1 file(s) of it laid over: no faults");
+        Files.writeString(
+                wire,
+                text.replace(
+                        "fact: wire_mark_mm, atLeast: 0.3", "fact: wire_mark_mm, atLeast: 0.5"));
+        assertThat(check(folder.toString(), added.toString())).isEqualTo(ContentTrial.WRONG);
+        assertThat(told()).contains(folder.resolve(CASES) + ":5: my-trees/fig-wire");
+        Files.writeString(wire, text.replace("fact: wire_mark_mm", "fact: wire_mark_m"));
+        assertThat(check(folder.toString(), added.toString())).isEqualTo(ContentTrial.WRONG);
+        assertThat(told()).contains(wire + ":").contains("no case was played");
+        assertThat(check(folder.toString())).isEqualTo(ContentTrial.FINE);
+        assertThat(run("--check-added", added.toString())).isEqualTo(ContentTrial.WRONG);
+        assertThat(told()).contains(wire + ":");
     }
 }

@@ -18,7 +18,7 @@ public final class ShippedContent {
     private ShippedContent() {}
 
     private static Content read() {
-        var checked = CourseContent.check(FOLDER);
+        var checked = CourseContent.check(FOLDER, null);
         assertThat(checked.faults()).extracting(ContentFault::told).isEmpty();
         return Objects.requireNonNull(checked.content());
     }

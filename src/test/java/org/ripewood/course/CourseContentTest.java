@@ -36,8 +36,12 @@ class CourseContentTest {
     private List<CodesInUse.Use> inUse = List.of();
 
     private CourseContent start() {
-        return new CourseContent(() -> Optional.of(folder), new Markdown(), () -> inUse);
+        return new CourseContent(
+                new Set(Optional.of(folder), Optional.empty()), new Markdown(), () -> inUse);
     }
+
+    private record Set(Optional<Path> folder, Optional<Path> added)
+            implements CourseContent.Place {}
 
     private void edit(String file, String old, String with) throws IOException {
         var path = folder.resolve(file);

@@ -34,7 +34,7 @@ public final class LookTree {
     private LookTree() {}
 
     private static Content read() {
-        var checked = CourseContent.check(Path.of("course-content"));
+        var checked = CourseContent.check(Path.of("course-content"), null);
         assertThat(checked.faults()).extracting(ContentFault::told).isEmpty();
         return Objects.requireNonNull(checked.content());
     }

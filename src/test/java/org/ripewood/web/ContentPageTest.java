@@ -7,6 +7,7 @@ import io.quarkus.test.junit.TestProfile;
 import jakarta.inject.Inject;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -22,6 +23,8 @@ import org.ripewood.people.People;
 class ContentPageTest {
 
     private static final String TITLE = "A cedar full of scale insects is left as it is";
+
+    private static final String OF_SCHOOL = "Of this school";
 
     private static final String TOPIC =
             """
@@ -89,6 +92,35 @@ class ContentPageTest {
                     .contains("left-as-it-is/cedar");
         } finally {
             Files.deleteIfExists(file);
+            assertThat(content.renew()).isEmpty();
+        }
+    }
+
+    @Test
+    void whatTheSchoolLaidOverTheContentSaysSoOnItsPages() throws IOException {
+        var teacher = Visitor.of(people, school.newGroup().instructor());
+        var paths =
+                List.of(
+                        "techniques/jin.yaml",
+                        "species/acer_palmatum.yaml",
+                        "lessons/wiring-branches.md");
+        var pages =
+                List.of("/techniques/jin", "/species/acer_palmatum", "/lessons/wiring-branches");
+        pages.forEach(page -> assertThat(teacher.get(page).asString()).doesNotContain(OF_SCHOOL));
+        try {
+            for (var path : paths) {
+                var file = SchoolProfile.ADDED.resolve(path);
+                Files.createDirectories(file.getParent());
+                Files.copy(SchoolProfile.CONTENT.resolve(path), file);
+            }
+            assertThat(renewed(teacher)).contains("read without faults").contains(paths);
+            pages.forEach(page -> assertThat(teacher.get(page).asString()).contains(OF_SCHOOL));
+            assertThat(teacher.get("/species/acer_buergerianum").asString())
+                    .doesNotContain(OF_SCHOOL);
+        } finally {
+            for (var path : paths) {
+                Files.deleteIfExists(SchoolProfile.ADDED.resolve(path));
+            }
             assertThat(content.renew()).isEmpty();
         }
     }

@@ -22,9 +22,14 @@ class SpeciesPages {
     /**
      * @param groups names of the groups it is judged with
      * @param own techniques that are for some kinds of tree, and for this one
+     * @param ofSchool whether what is said of it is the school's own
      */
     record SpeciesSheet(
-            Species species, List<String> groups, List<Technique> own, String revision) {
+            Species species,
+            List<String> groups,
+            List<Technique> own,
+            boolean ofSchool,
+            String revision) {
 
         public List<String> paragraphs() {
             return List.of(species.text().strip().split("\\n\\s*\\n"));
@@ -68,7 +73,8 @@ class SpeciesPages {
                         .filter(species.traits().groups()::contains)
                         .map(group -> Kinds.group(group, content))
                         .toList();
-        return new SpeciesSheet(species, groups, own, content.revision());
+        return new SpeciesSheet(
+                species, groups, own, content.isOfSchool(species), content.revision());
     }
 
     private static boolean isSpecial(Technique technique) {

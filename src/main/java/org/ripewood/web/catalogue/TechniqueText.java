@@ -20,6 +20,7 @@ import org.ripewood.course.Technique;
  * @param seasons growth stages it may be done in, kind by kind
  * @param clock the kind of work whose season stands with each species; null for none
  * @param words of the glossary that name it
+ * @param ofSchool whether it, or what is said of it, is the school's own
  */
 record TechniqueText(
         Technique technique,
@@ -32,6 +33,7 @@ record TechniqueText(
         @Nullable Lesson skill,
         List<Lesson> lessons,
         List<Content.Term> words,
+        boolean ofSchool,
         String revision) {
 
     static TechniqueText of(Technique technique, Content content) {
@@ -49,6 +51,7 @@ record TechniqueText(
                 content.glossary().stream()
                         .filter(term -> term.techniques().contains(technique.code()))
                         .toList(),
+                content.isOfSchool(technique),
                 content.revision());
     }
 

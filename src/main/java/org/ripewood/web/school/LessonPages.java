@@ -25,8 +25,14 @@ class LessonPages {
 
     /**
      * @param body sanitised when the content was read
+     * @param ofSchool whether it is the school's own
      */
-    record LessonSheet(Lesson lesson, RawString body, Stage stage, List<Technique> techniques) {}
+    record LessonSheet(
+            Lesson lesson,
+            RawString body,
+            Stage stage,
+            List<Technique> techniques,
+            boolean ofSchool) {}
 
     @CheckedTemplate
     static class Templates {
@@ -61,7 +67,12 @@ class LessonPages {
         var techniques = lesson.teaches().stream().map(inForce::technique).toList();
         return Answer.page(
                 Templates.lesson(
-                        new LessonSheet(lesson, new RawString(lesson.html()), stage, techniques)));
+                        new LessonSheet(
+                                lesson,
+                                new RawString(lesson.html()),
+                                stage,
+                                techniques,
+                                inForce.isOfSchool(lesson))));
     }
 
     /** Strictly as what it is, and in a box of its own when somebody opens it by itself. */
