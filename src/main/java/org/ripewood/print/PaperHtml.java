@@ -14,7 +14,7 @@ final class PaperHtml {
     private static final String HOUSE = " · Ripewood";
     private static final String ONLY_ON_A_SCREEN =
             "script, style, link, base, meta[http-equiv], iframe, object, embed, img, form, nav,"
-                    + " .skip, .noprint, caption.hidden";
+                    + " .skip, .noprint, caption.hidden, summary";
 
     /** The sign for a diameter is in none of our fonts; this letter looks the same. */
     private static final char DIAMETER = '\u2300';
@@ -39,6 +39,8 @@ final class PaperHtml {
         var html = Jsoup.parse(Characters.keepable(text).replace(DIAMETER, LIKE_DIAMETER));
         html.select(ONLY_ON_A_SCREEN).remove();
         html.select("a").unwrap();
+        // what a phone folds away stands open on paper
+        html.select("details").unwrap();
         html.select("svg").forEach(SheetPicture::fit);
         html.select(".cards, .treecards, .slips").forEach(PaperHtml::layInPairs);
         var title = html.title();
