@@ -7,7 +7,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.OutputType;
@@ -27,9 +29,16 @@ final class Browser implements AutoCloseable {
     static final List<Dimension> SIZES = List.of(DESK, PHONE, NARROW);
 
     /**
-     * Columns of text that are narrower cannot be read (from memory: 45 to 75 letters are good).
+     * Columns of text that are narrower cannot be read (from memory: 45 to 75 letters are good). A
+     * phone has nothing beside its text, not even in tables; a desk has tables with many columns.
      */
     private static final int LETTERS_IN_A_LINE = 12;
+
+    private static final int LETTERS_ON_A_PHONE = 20;
+    private static final String TABLES = ", td, th, dt";
+
+    /** Their letters are larger than those of the text. */
+    private static final String HEADINGS = ", h1, h2, h3";
 
     private static final List<String> STANDARDS =
             List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice");
@@ -64,6 +73,12 @@ final class Browser implements AutoCloseable {
 
     void resize(Dimension size) {
         driver.manage().window().setSize(size);
+    }
+
+    /** Asks for dark pages, as the setting of a reader's own device does, or for light ones. */
+    void dark(boolean asked) {
+        var scheme = Map.of("name", "prefers-color-scheme", "value", asked ? "dark" : "light");
+        driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("features", List.of(scheme)));
     }
 
     /** Opens an address of the service and looks the page over. */
@@ -137,9 +152,10 @@ final class Browser implements AutoCloseable {
                                         "no visible " + xpath + " on " + where() + text()));
     }
 
-    /** What a reader sees of the page. */
+    /** What a reader sees of the page: the driver would leave out details that a style unfolds. */
     String text() {
-        return driver.findElement(By.tagName("main")).getText();
+        return String.valueOf(
+                driver.executeScript("return document.querySelector('main').innerText"));
     }
 
     String where() {
@@ -187,7 +203,8 @@ final class Browser implements AutoCloseable {
 
     /**
      * Fails when the page is wider than the window, when a text of some length stands in lines of
-     * fewer than twelve letters, or when it is longer than a page of its kind should be.
+     * fewer than twelve letters (on a phone twenty, in tables too), or when it is longer than a
+     * page of its kind should be.
      */
     void measure() {
         var wide =
@@ -195,9 +212,7 @@ final class Browser implements AutoCloseable {
                         driver.executeScript(
                                 "return document.documentElement.scrollWidth - window.innerWidth");
         assertThat(wide.intValue()).as("overflow of %s %s", where(), size()).isLessThan(2);
-        assertThat((List<?>) driver.executeScript(NARROW_TEXTS, LETTERS_IN_A_LINE))
-                .as("texts in narrow columns on %s %s", where(), size())
-                .isEmpty();
+        assertThat(narrowTexts()).as("texts in narrow columns on %s %s", where(), size()).isEmpty();
         var height = (Number) driver.executeScript("return document.body.scrollHeight");
         var path = java.net.URI.create(where()).getPath();
         assertThat(height.intValue())
@@ -205,23 +220,36 @@ final class Browser implements AutoCloseable {
                 .isLessThanOrEqualTo(PageHeights.most(path, size().width));
     }
 
+    private List<Object> narrowTexts() {
+        var found = new ArrayList<Object>(narrowTexts(LETTERS_IN_A_LINE, TABLES));
+        if (size().width <= PHONE.width) {
+            found.addAll(narrowTexts(LETTERS_ON_A_PHONE, HEADINGS));
+        }
+        return found;
+    }
+
+    private List<?> narrowTexts(int letters, String passed) {
+        return (List<?>) driver.executeScript(NARROW_TEXTS, letters, passed);
+    }
+
     private Dimension size() {
         return driver.manage().window().getSize();
     }
 
     /**
-     * Lines are told apart by where they begin, and the last is seldom full; hidden texts, pictures
-     * and cells of tables are passed over.
+     * Lines are told apart by where they begin, and the last is seldom full; hidden texts and
+     * pictures are passed over, and what else is told.
      */
     private static final String NARROW_TEXTS =
             """
             const least = arguments[0], found = [];
+            const passed = 'svg, .hidden, option' + arguments[1];
             const walk = document.createTreeWalker(
                 document.querySelector('main'), NodeFilter.SHOW_TEXT);
             const range = document.createRange();
             for (let node = walk.nextNode(); node; node = walk.nextNode()) {
               const letters = node.textContent.replace(/\\s+/g, ' ').trim().length;
-              if (letters < 2 * least || node.parentElement.closest('svg, .hidden, option, td, th, dt')) {
+              if (letters < 2 * least || node.parentElement.closest(passed)) {
                 continue;
               }
               range.selectNodeContents(node);

@@ -23,7 +23,8 @@ final class PageHeights {
                     Kind.of("/glossary", 10_000, 20_000),
                     Kind.of("/content/species/.*", 9000, 14_000),
                     Kind.of("/trees/\\d+", 1600, 4000),
-                    Kind.of("/trees/\\d+/(checklist|measure|record|life).*", 9000, 16_000),
+                    Kind.of("/trees/\\d+/(passport|route/print)", 7000, 5500),
+                    Kind.of("/trees/\\d+/(checklist|measure|record|life).*", 8000, 8500),
                     Kind.of("/help/?.*", 12_000, 20_000),
                     Kind.of(".*", 6000, 9000));
 

@@ -20,6 +20,42 @@ class StoryIT {
     private static final String TREE = "Glasshouse fig";
     private static final String STEP = "Wire the primary branches";
 
+    /** One of each kind; %s stands for a course. */
+    private static final List<String> PAGES =
+            List.of(
+                    "/home",
+                    "/trees",
+                    "/lessons/wiring-branches",
+                    "/techniques/wiring_primary",
+                    "/species/acer_palmatum",
+                    "/content/species/acer_palmatum/season",
+                    "/help/teaching",
+                    "/stock",
+                    "/people",
+                    "/account",
+                    "/audit",
+                    "/trees/999999",
+                    "%s",
+                    "%s/next",
+                    "%s/sessions",
+                    "%s/people",
+                    "%s/readiness?page=0");
+
+    private static final List<String> OF_A_TREE =
+            List.of(
+                    "",
+                    "/life",
+                    "/techniques",
+                    "/record",
+                    "/observations",
+                    "/measure",
+                    "/route",
+                    "/route/print",
+                    "/checklist/print",
+                    "/passport",
+                    "/papers",
+                    "/photos");
+
     @TempDir Path data;
     private RunningJar service;
     private Browser browser;
@@ -102,6 +138,31 @@ class StoryIT {
         browser.follow("Session plan");
         assertThat(browser.text()).contains(TREE).contains("Crab apple");
         browser.longPicture(PICTURES.resolve("plan.png"));
+        lookAtEveryKindOfPage(
+                tree.replaceFirst(".*(/trees/\\d+).*", "$1"),
+                browser.where().replaceFirst(".*(/sessions/\\d+).*", "$1"));
+    }
+
+    /**
+     * At night on the narrowest phone: each is as wide as the window, its texts can be read, and
+     * its colours stand out. The instructor of the story is the registrar too.
+     */
+    private void lookAtEveryKindOfPage(String tree, String session) {
+        browser.resize(Browser.NARROW);
+        browser.dark(true);
+        browser.visit("/home");
+        var course = browser.first("/courses/");
+        for (var page : PAGES) {
+            browser.open(page.formatted(course));
+        }
+        for (var page : OF_A_TREE) {
+            browser.open(tree + page);
+        }
+        browser.open(session);
+        browser.open(session + "/day");
+        browser.open(session + "/plan");
+        browser.dark(false);
+        browser.resize(Browser.DESK);
     }
 
     /** What is going to come about: the wound's closing, the years ahead, the site's season. */
