@@ -2,6 +2,7 @@ package org.ripewood.classday;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.ripewood.core.bench.ChoiceReason;
 import org.ripewood.course.Content;
@@ -21,6 +22,32 @@ final class ChoiceWords {
                 .map(this::of)
                 .filter(sentence -> !sentence.isEmpty())
                 .collect(Collectors.joining(" "));
+    }
+
+    /**
+     * What would have been chosen before, and why it was not; empty where nothing would.
+     *
+     * @param technique one that was not chosen
+     */
+    String before(String technique, List<ChoiceReason> reasons) {
+        var tooLittle =
+                reasons.stream()
+                        .filter(reason -> !(reason instanceof ChoiceReason.AnotherFirst))
+                        .toList();
+        var barred =
+                reasons.stream()
+                        .anyMatch(
+                                reason ->
+                                        reason instanceof ChoiceReason.Dropped
+                                                || reason instanceof ChoiceReason.SkillMissing);
+        return barred || tooLittle.isEmpty() || tooLittle.size() == reasons.size()
+                ? ""
+                : "It stands in for “%s”, which is more useful: %s"
+                        .formatted(title(technique), small(of(tooLittle)));
+    }
+
+    private static String small(String sentence) {
+        return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
     }
 
     String title(String technique) {
@@ -61,7 +88,7 @@ final class ChoiceWords {
             return "The student has not shown the skill, and the day's lesson does not teach it.";
         }
         if (reason instanceof ChoiceReason.AnotherFirst first) {
-            return "“%s” comes first on this tree.".formatted(title(first.technique()));
+            return "“%s” is chosen for this tree.".formatted(title(first.technique()));
         }
         if (reason instanceof ChoiceReason.NotTried) {
             return "Other work was found first.";
@@ -78,11 +105,11 @@ final class ChoiceWords {
                     .formatted(tool.tool(), tool.needed(), tool.left());
         }
         if (reason instanceof ChoiceReason.StudentTime time) {
-            return "The student has %d minutes left, and it takes %d."
+            return "The student has %d minutes left beside other work, and it takes %d."
                     .formatted(time.left(), time.needed());
         }
         if (reason instanceof ChoiceReason.InstructorTime time) {
-            return "Instructors have %d minutes left, and it asks for %d."
+            return "Instructors have %d minutes left beside other work, and it asks for %d."
                     .formatted(time.left(), time.needed());
         }
         if (reason instanceof ChoiceReason.MaterialShort material) {

@@ -142,6 +142,17 @@ final class DayChooser {
         return ground + (taught(option) ? 100 : 0) - place * PER_PLACE;
     }
 
+    /** Why the first thing a tree does is not what helps it most; empty when it is. */
+    private static String before(DayChoice.OfTree choice, ChoiceWords words) {
+        return choice.decisions().stream()
+                .filter(decision -> !decision.chosen())
+                .map(decision -> words.before(decision.technique(), decision.reasons()))
+                .filter(sentence -> !sentence.isEmpty())
+                .findFirst()
+                .map(sentence -> " " + sentence)
+                .orElse("");
+    }
+
     private TreeChoice told(Coming one, DayChoice.OfTree choice, ChoiceWords words) {
         var options =
                 one.work().options().stream()
@@ -150,6 +161,7 @@ final class DayChooser {
         choice.chosen().forEach(work -> usefulness.put(work.technique(), work.usefulness()));
         var chosen = new ArrayList<TreeChoice.Taken>();
         var others = new ArrayList<SessionPlan.Other>();
+        var before = before(choice, words);
         for (var decision : choice.decisions()) {
             var option = options.get(decision.technique());
             var why = words.of(decision.reasons());
@@ -158,7 +170,8 @@ final class DayChooser {
                         new TreeChoice.Taken(
                                 option,
                                 usefulness.getOrDefault(decision.technique(), 0.0),
-                                (why + " " + option.why()).strip()));
+                                (why + " " + option.why() + (chosen.isEmpty() ? before : ""))
+                                        .strip()));
             } else {
                 others.add(
                         new SessionPlan.Other(

@@ -68,7 +68,10 @@ public sealed interface ChoiceReason {
         }
     }
 
-    /** The tree has its work: another piece comes first. */
+    /**
+     * The tree has its work: another piece is chosen. Where this one is worth more, what there is
+     * too little of for it is told, too.
+     */
     record AnotherFirst(String technique) implements Against {}
 
     /** The search came to its limit before it could tell whether this would be better. */

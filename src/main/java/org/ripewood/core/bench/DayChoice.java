@@ -187,6 +187,7 @@ public record DayChoice(List<OfTree> trees, Worth worth, Worth most) {
             TreeWork tree, Candidate work, List<Candidate> chosen, Stock left, int mostPerTree) {
         var reasons = new ArrayList<ChoiceReason>(barred(tree, work));
         if (!tree.pins(work) && chosen.size() >= mostPerTree) {
+            reasons.addAll(shortInsteadOf(tree, work, chosen.get(0), left));
             reasons.add(new ChoiceReason.AnotherFirst(chosen.get(0).technique()));
         } else {
             reasons.addAll(left.whatIsShort(tree.student(), work));
@@ -194,6 +195,18 @@ public record DayChoice(List<OfTree> trees, Worth worth, Worth most) {
         if (reasons.isEmpty()) {
             reasons.add(new ChoiceReason.NotTried());
         }
+        return reasons;
+    }
+
+    /** What is short, beside all other trees' work, for work worth more than what its tree gets. */
+    private static List<ChoiceReason.Against> shortInsteadOf(
+            TreeWork tree, Candidate work, Candidate gets, Stock left) {
+        if (ChoiceSearch.mostFirst(tree).compare(work, gets) > 0) {
+            return List.of();
+        }
+        left.giveBack(tree.student(), gets);
+        var reasons = left.whatIsShort(tree.student(), work);
+        left.take(tree.student(), gets);
         return reasons;
     }
 }

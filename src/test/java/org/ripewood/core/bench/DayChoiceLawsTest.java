@@ -338,4 +338,48 @@ class DayChoiceLawsTest {
             assertThat(more(before, after)).as("seed " + seed).isFalse();
         }
     }
+
+    /** Where no other choice is worth more, what is worth more on a tree lacks something. */
+    @Test
+    void whatIsWorthMoreThanTheWorkOfItsTreeIsToldWhatItLacks() {
+        int seen = 0;
+        for (long seed = 0; seed < CASES; seed++) {
+            var day = day(seed, 4, 4);
+            var choice = DayChoice.of(day.trees(), day.limits());
+            if (!choice.proved()) {
+                continue;
+            }
+            for (var tree : day.trees()) {
+                var told = choice.find(tree.tree()).orElseThrow();
+                if (told.chosen().size() != 1) {
+                    continue;
+                }
+                var better = ChoiceSearch.mostFirst(tree);
+                for (var work : tree.candidates()) {
+                    if (DayChoice.barred(tree, work).isEmpty()
+                            && better.compare(work, told.chosen().get(0)) < 0
+                            && ChoiceSearch.worth(tree, work)
+                                    > ChoiceSearch.worth(tree, told.chosen().get(0))) {
+                        seen++;
+                        assertThat(reasons(told, work))
+                                .as("seed %d, %s of %s", seed, work.technique(), tree.tree())
+                                .anyMatch(
+                                        reason ->
+                                                !(reason instanceof ChoiceReason.AnotherFirst)
+                                                        && !(reason
+                                                                instanceof ChoiceReason.NotTried));
+                    }
+                }
+            }
+        }
+        assertThat(seen).isGreaterThan(20);
+    }
+
+    private static List<ChoiceReason> reasons(DayChoice.OfTree told, Candidate work) {
+        return told.decisions().stream()
+                .filter(one -> one.technique().equals(work.technique()))
+                .findFirst()
+                .orElseThrow()
+                .reasons();
+    }
 }

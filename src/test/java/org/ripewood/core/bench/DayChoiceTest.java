@@ -184,7 +184,10 @@ class DayChoiceTest {
         assertThat(chosen(choice, "elm")).containsExactly("pot");
         assertThat(chosen(choice, "oak")).containsExactly("wire");
         assertThat(reasons(choice, "elm", "chop"))
-                .containsExactly(new ChoiceReason.AnotherFirst("pot"));
+                .as("10 of the 30 minutes are the oak's")
+                .containsExactly(
+                        new ChoiceReason.InstructorTime(30, 20),
+                        new ChoiceReason.AnotherFirst("pot"));
     }
 
     @Test
