@@ -45,10 +45,14 @@ public class Courses {
         return enter(course).toRecord();
     }
 
-    /** Adds a person to a course as student or instructor; registrars only. */
-    public void join(Actor actor, long courseId, long personId, Role as) {
+    /**
+     * Adds a person to a course as student or instructor; registrars only.
+     *
+     * @return false when they belonged to it already, and nothing was changed
+     */
+    public boolean join(Actor actor, long courseId, long personId, Role as) {
         actor.require(Role.REGISTRAR, "say who belongs to a course");
-        enterMember(courseId, personId, as, today.date());
+        return enterMember(courseId, personId, as, today.date());
     }
 
     /** The same since a day gone by. */
@@ -269,7 +273,7 @@ public class Courses {
         memberships.flush();
     }
 
-    private void enterMember(long courseId, long personId, Role as, LocalDate since) {
+    private boolean enterMember(long courseId, long personId, Role as, LocalDate since) {
         var course = courses.require(courseId);
         var person = persons.require(personId);
         if (as == Role.REGISTRAR) {
@@ -289,12 +293,15 @@ public class Courses {
         var known = memberships.of(courseId, personId);
         if (known.isEmpty()) {
             add(courseId, personId, as, since);
-        } else if (known.get().role != as) {
+            return true;
+        }
+        if (known.get().role != as) {
             throw Refused.conflict(
                     "%s is already %s of %s."
                             .formatted(person.name, word(known.get().role), course.name),
                     null);
         }
+        return false;
     }
 
     private void add(long courseId, long personId, Role as, LocalDate since) {

@@ -144,7 +144,13 @@ class FirstHourTest {
 
     private void aClassIsInvitedAtOnce(Visitor teacher) {
         var course = Map.of("name", "First bench", "startsOn", today(0), "endsOn", today(90));
-        goesTo(teacher.send("/people", "/people/courses", course), "/people#courses");
+        goesTo(teacher.send("/people", "/people/courses", course), "/people");
+        assertThat(teacher.get("/people").asString())
+                .contains("“First bench” is open. Nobody belongs to it yet, not even you");
+        assertThat(firstStep(teacher, "Open a course")).contains("Done");
+        assertThat(firstStep(teacher, "Add people to the course"))
+                .contains("You teach, and belong to no course yet.")
+                .doesNotContain("Done");
         var wrong = "Ada & Lunt\nNils Orme; nils\nBero Wend; bero; pupil";
         var looked = look(teacher, wrong);
         assertThat(looked)
@@ -166,12 +172,47 @@ class FirstHourTest {
         var bero = people.findByLogin("bero.wend").orElseThrow();
         assertThat(courses.as(new Actor(bero.id(), bero.roles()), Role.INSTRUCTOR)).hasSize(1);
 
+        assertThat(firstStep(teacher, "Add people to the course"))
+                .as("an instructor and a student belong to it")
+                .contains("Done", "You teach, and belong to no course yet.");
+        joins(teacher);
+        assertThat(firstStep(teacher, "Add people to the course"))
+                .contains("Done")
+                .doesNotContain("You teach");
+
         var again = teacher.send("/people/many", "/people/many", Map.of("lines", list));
         assertThat(again.statusCode()).isEqualTo(400);
         assertThat(look(teacher, " \n;;\n")).contains("expected a name");
         assertThat(look(teacher, "")).contains("found 0");
         assertThat(look(teacher, "Guest\n".repeat(41))).contains("found 41");
         assertThat(look(teacher, "x".repeat(20_001))).contains("at most 20000 characters");
+    }
+
+    /** Adding somebody is answered, and adding them again is told apart. */
+    private void joins(Visitor teacher) {
+        var tessa = people.findByLogin("tessa").orElseThrow();
+        var actor = new Actor(tessa.id(), tessa.roles());
+        var form =
+                Map.of(
+                        "courseId",
+                        courses.list(actor).get(0).id(),
+                        "personId",
+                        tessa.id(),
+                        "as",
+                        "INSTRUCTOR");
+        goesTo(teacher.send("/people", "/people/members", form), "/people");
+        assertThat(teacher.get("/people").asString())
+                .contains("Tessa Arden is now instructor of “First bench”.");
+        assertThat(teacher.get("/people").asString()).doesNotContain("is now instructor");
+        goesTo(teacher.send("/people", "/people/members", form), "/people");
+        assertThat(teacher.get("/people").asString())
+                .contains("Tessa Arden was already instructor of “First bench”.");
+    }
+
+    private static String firstStep(Visitor teacher, String title) {
+        var home = teacher.get("/home").asString();
+        var item = home.substring(home.indexOf(">" + title + "<"));
+        return item.substring(0, item.indexOf("</li>"));
     }
 
     private void aSiteIsFoundAndAdded(Visitor teacher) {

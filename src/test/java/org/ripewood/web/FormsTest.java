@@ -370,7 +370,7 @@ class FormsTest {
                                 "courseId", group.course().id(),
                                 "personId", person.id(),
                                 "as", "STUDENT")),
-                "/people#courses");
+                "/people");
         assertThat(peopleUnchecked.members(group.course().id(), Role.STUDENT)).contains(person);
     }
 

@@ -5,7 +5,9 @@ import jakarta.inject.Named;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.people.Course;
 import org.ripewood.people.Courses;
+import org.ripewood.people.Membership;
 import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.CurrentUser;
@@ -80,12 +82,7 @@ public class FirstSteps {
                             "One by one, or a whole class from a list.",
                             "/people/many",
                             people.everybody(actor, ONE, "").total() > 1));
-            found.add(
-                    step(
-                            "Open a course and add people to it",
-                            "Instructors see the trees of their courses' students.",
-                            "/people#courses",
-                            !courses.list(actor).isEmpty()));
+            found.addAll(ofCourses(actor));
         }
         found.add(
                 step(
@@ -100,6 +97,42 @@ public class FirstSteps {
                         "/trees/new",
                         planted));
         return found;
+    }
+
+    private List<FirstStep> ofCourses(Actor actor) {
+        var open = courses.list(actor);
+        var rosters = courses.memberships(actor, open.stream().map(Course::id).toList()).values();
+        var outside =
+                actor.is(Role.INSTRUCTOR)
+                        && rosters.stream().noneMatch(all -> isIn(all, actor, Role.INSTRUCTOR));
+        return List.of(
+                step(
+                        "Open a course",
+                        "With its first and its last day.",
+                        "/people#courses",
+                        !open.isEmpty()),
+                step(
+                        "Add people to the course",
+                        "Its instructors see the trees of its students."
+                                + (outside ? " You teach, and belong to no course yet." : ""),
+                        "/people#courses",
+                        rosters.stream()
+                                .anyMatch(
+                                        all ->
+                                                has(all, Role.INSTRUCTOR)
+                                                        && has(all, Role.STUDENT))));
+    }
+
+    private static boolean isIn(List<Membership> all, Actor actor, Role as) {
+        return all.stream().anyMatch(one -> one.personId() == actor.personId() && isNow(one, as));
+    }
+
+    private static boolean has(List<Membership> all, Role as) {
+        return all.stream().anyMatch(one -> isNow(one, as));
+    }
+
+    private static boolean isNow(Membership one, Role as) {
+        return one.as() == as && one.leftOn() == null;
     }
 
     private static FirstStep step(String title, String why, String href, boolean done) {

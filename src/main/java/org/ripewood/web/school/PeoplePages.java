@@ -45,6 +45,8 @@ import org.ripewood.web.kit.EditConflicts;
 import org.ripewood.web.kit.FormState;
 import org.ripewood.web.kit.Label;
 import org.ripewood.web.kit.LinkFormat;
+import org.ripewood.web.kit.Said;
+import org.ripewood.web.kit.TextFormat;
 
 /** The registrar's page: who is at the school, which courses there are, who belongs to them. */
 @Path("/people")
@@ -133,6 +135,13 @@ class PeoplePages {
 
     private static final int ROWS = 100;
 
+    private static final String NOBODY_YET =
+            "Nobody belongs to it yet: add its instructors and students.";
+
+    private static final String NOBODY_YET_NOT_EVEN_YOU =
+            "Nobody belongs to it yet, not even you: add yourself if you teach it, other instructors"
+                    + " and the students.";
+
     private static final MultivaluedMap<String, String> NOTHING = new MultivaluedHashMap<>();
 
     private final CurrentUser user;
@@ -146,6 +155,7 @@ class PeoplePages {
     private final ConfirmForms confirming;
     private final SecondFactors factors;
     private final SignIns signIns;
+    private final Said said;
 
     PeoplePages(
             CurrentUser user,
@@ -158,7 +168,9 @@ class PeoplePages {
             EditConflicts clashes,
             ConfirmForms confirming,
             SecondFactors factors,
-            SignIns signIns) {
+            SignIns signIns,
+            Said said) {
+        this.said = said;
         this.signIns = signIns;
         this.factors = factors;
         this.confirming = confirming;
@@ -274,8 +286,18 @@ class PeoplePages {
     public Response openCourse(MultivaluedMap<String, String> form) {
         return Answer.to(
                 () -> {
-                    schoolCourses.open(user.actor(), inputs.read(form, NewCourse.class));
-                    return "/people#courses";
+                    var opened =
+                            schoolCourses.open(user.actor(), inputs.read(form, NewCourse.class));
+                    said.that(
+                            "“%s” is open. %s"
+                                    .formatted(
+                                            opened.name(),
+                                            user.actor().is(Role.INSTRUCTOR)
+                                                    ? NOBODY_YET_NOT_EVEN_YOU
+                                                    : NOBODY_YET),
+                            "/courses/" + opened.id(),
+                            "To the course");
+                    return "/people";
                 },
                 problem -> page(FormState.refused("course", form, problem)));
     }
@@ -287,9 +309,20 @@ class PeoplePages {
         return Answer.to(
                 () -> {
                     var joining = inputs.read(form, Joining.class);
-                    schoolCourses.join(
-                            user.actor(), joining.courseId(), joining.personId(), joining.as());
-                    return "/people#courses";
+                    var isNew =
+                            schoolCourses.join(
+                                    user.actor(),
+                                    joining.courseId(),
+                                    joining.personId(),
+                                    joining.as());
+                    said.that(
+                            "%s %s %s of “%s”."
+                                    .formatted(
+                                            people.name(joining.personId()),
+                                            isNew ? "is now" : "was already",
+                                            TextFormat.small(joining.as()),
+                                            courseName(joining.courseId())));
+                    return "/people";
                 },
                 problem -> page(FormState.refused("member", form, problem)));
     }
@@ -303,7 +336,13 @@ class PeoplePages {
                     var leaving = inputs.read(form, Leaving.class);
                     var on = leaving.on() == null ? today.date() : leaving.on();
                     schoolCourses.leave(user.actor(), leaving.courseId(), leaving.personId(), on);
-                    return "/people#courses";
+                    said.that(
+                            "%s left “%s” on %s."
+                                    .formatted(
+                                            people.name(leaving.personId()),
+                                            courseName(leaving.courseId()),
+                                            TextFormat.day(on)));
+                    return "/people";
                 },
                 problem -> page(FormState.refused("leaving", form, problem)));
     }
@@ -314,8 +353,18 @@ class PeoplePages {
     public Response runAgain(long id, MultivaluedMap<String, String> form) {
         return Answer.to(
                 () -> {
-                    schoolCourses.runAgain(user.actor(), id, inputs.read(form, NewRun.class));
-                    return "/people#courses";
+                    var opened =
+                            schoolCourses.runAgain(
+                                    user.actor(), id, inputs.read(form, NewRun.class));
+                    said.that(
+                            "“%s” is open, from %s to %s."
+                                    .formatted(
+                                            opened.name(),
+                                            TextFormat.day(opened.startsOn()),
+                                            TextFormat.day(opened.endsOn())),
+                            "/courses/" + opened.id(),
+                            "To the course");
+                    return "/people";
                 },
                 problem -> page(FormState.refused("run-" + id, form, problem)));
     }
@@ -383,6 +432,10 @@ class PeoplePages {
                         List.of(Role.values()),
                         typed,
                         link));
+    }
+
+    private String courseName(long courseId) {
+        return schoolCourses.get(user.actor(), courseId).name();
     }
 
     private boolean isOver(CourseMembers entry) {
