@@ -62,7 +62,7 @@ public final class ReasonBrief {
         if (reason instanceof Reason.OfLoad load) {
             return load.truth() == Truth.UNKNOWN
                     ? new Brief(words(Fact.VIGOUR_INDEX) + " not known", null)
-                    : number("recovery load", load.left() + load.added(), load.budget(), "");
+                    : number("load with this work", load.left() + load.added(), load.budget(), "");
         }
         if (reason instanceof Reason.OfQuiet quiet) {
             return number("rest", quiet.daysSinceHeavy(), quiet.required(), "days");
@@ -71,7 +71,10 @@ public final class ReasonBrief {
             return new Brief("heavy work this season", null);
         }
         if (reason instanceof Reason.OfDose dose) {
-            var what = dose.kind() == DoseRule.Kind.FOLIAGE ? "foliage taken" : "roots cut";
+            var what =
+                    dose.kind() == DoseRule.Kind.FOLIAGE
+                            ? "foliage with this work"
+                            : "roots with this work";
             return number(what, 100 * (dose.taken() + dose.planned()), 100 * dose.limit(), "%");
         }
         if (reason instanceof Reason.OfSkill skill) {

@@ -167,14 +167,19 @@ public final class ReasonText {
                 .view();
     }
 
+    /** The sum that is held against the limit first, as on the sheets; then how much there was. */
+    private static String withThisWork(String sum, String before, String when) {
+        return "%s with this work, %s of it %s".formatted(sum, before, when);
+    }
+
     private ReasonView tell(Reason.OfLoad reason) {
         var words =
                 new ReasonWords(reason, "Recovery from earlier work")
                         .observed(
-                                "%s left, and %s more with this work"
-                                        .formatted(
-                                                Wording.number(reason.left()),
-                                                Wording.number(reason.added())))
+                                withThisWork(
+                                        Wording.number(reason.left() + reason.added()),
+                                        Wording.number(reason.left()),
+                                        "from before"))
                         .why("A tree mends only so much at once, and the stronger it is the more.");
         if (reason.truth() != Truth.UNKNOWN) {
             return words.required("at most " + Wording.number(reason.budget()) + " in all").view();
@@ -220,10 +225,10 @@ public final class ReasonText {
                         reason, foliage ? "Foliage taken this season" : "Roots cut this season")
                 .required("at most " + Wording.percent(reason.limit()) + " in all")
                 .observed(
-                        "%s so far, and %s more with this work"
-                                .formatted(
-                                        Wording.percent(reason.taken()),
-                                        Wording.percent(reason.planned())))
+                        withThisWork(
+                                Wording.percent(reason.taken() + reason.planned()),
+                                Wording.percent(reason.taken()),
+                                "so far"))
                 .why(
                         foliage
                                 ? "Leaves pay for all that grows; too many taken and it starves."

@@ -90,9 +90,9 @@ class ReasonBriefTest {
         assertThat(told(new Reason.OfQuiet(30, 84, false))).isEqualTo("rest 30 of 84\u00A0days");
         assertThat(told(new Reason.OfHeavy(1))).isEqualTo("heavy work this season");
         assertThat(told(new Reason.OfLoad(5.25, 4, 6, Truth.NO)))
-                .isEqualTo("recovery load 9.3 of 6");
+                .isEqualTo("load with this work 9.3 of 6");
         assertThat(told(new Reason.OfDose(DoseRule.Kind.ROOT, 0.2, 0.3, 0.4)))
-                .isEqualTo("roots cut 50 of 40\u00A0%");
+                .isEqualTo("roots with this work 50 of 40\u00A0%");
         assertThat(told(new Reason.OfOrder("branch_selection", Truth.NO)))
                 .isEqualTo("after choose the branches");
         assertThat(told(new Reason.OfDevelopment("circling_root_removal")))

@@ -56,7 +56,7 @@ class WaiverTest {
                 .isEqualTo(
                         "“Wire the primary branches” cannot be assigned; cannot be waived: Vigour"
                                 + " 30 on 20 February 2026; needed: at least 62. Recovery from"
-                                + " earlier work: 0 left, and 4 more with this work; at most 2.6"
+                                + " earlier work: 4 with this work, 0 of it from before; at most 2.6"
                                 + " in all.");
         assertThat(problem.faults())
                 .extracting(fault -> fault.field())
