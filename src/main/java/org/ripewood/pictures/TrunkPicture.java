@@ -114,13 +114,18 @@ public final class TrunkPicture {
 
     private String description() {
         var open = drawing.wounds().stream().filter(w -> !w.deadwood() && w.openMm() > 0).count();
-        return "Trunk measured at %d heights; %d wounds, of which %d open; %d branches; %s."
+        return "Trunk measured at %s; %s, %d open; %s; %s."
                 .formatted(
-                        drawing.profile().readings().size(),
-                        drawing.wounds().size(),
+                        counted(drawing.profile().readings().size(), "height"),
+                        counted(drawing.wounds().size(), "wound"),
                         open,
-                        drawing.branches().size(),
+                        counted(drawing.branches().size(), "branch"),
                         bulges());
+    }
+
+    private static String counted(int number, String one) {
+        var many = one.endsWith("ch") ? one + "es" : one + "s";
+        return number + " " + (number == 1 ? one : many);
     }
 
     private String bulges() {
