@@ -77,6 +77,7 @@ class JudgementPageAssembler {
                 address(of),
                 home(of),
                 name(actor, of),
+                of.subject() == Rubric.Subject.TREE ? trees.get(actor, of.id()) : null,
                 rubrics(of),
                 latest.stream().collect(Collectors.toMap(Judgement::rubric, Function.identity())),
                 list,

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.assess.Judgement;
 import org.ripewood.course.Rubric;
 import org.ripewood.platform.Paged;
+import org.ripewood.trees.Tree;
 import org.ripewood.web.kit.FormState;
 
 /**
@@ -13,12 +14,14 @@ import org.ripewood.web.kit.FormState;
  *
  * @param at address of the page
  * @param home address of the tree's or the student's page
+ * @param tree the tree judged; null when it is a student
  * @param judge whether the reader may judge, and who that is
  */
 public record JudgementPageModel(
         String at,
         String home,
         String of,
+        @Nullable Tree tree,
         List<Rubric> rubrics,
         Map<String, Judgement> latest,
         Paged<Judgement> judgements,
