@@ -20,9 +20,9 @@ public record Mark(String word, String tone, String path, boolean filled, String
         return switch (verdict) {
             case READY -> of("Ready", "go", Shape.DISC);
             case HELD -> of("Held", "held", Shape.BAR);
-            case MEASURE -> of("Measure first", "unknown", Shape.BROKEN);
+            case MEASURE -> of("To measure", "unknown", Shape.BROKEN);
             case SEASON -> of("Out of season", "season", Shape.HALF);
-            case LESSON -> of("Lesson first", "season", Shape.TRIANGLE);
+            case LESSON -> of("To learn first", "season", Shape.TRIANGLE);
             case DONE -> of("Done", "go", Shape.CHECK);
             case NOT_NEEDED -> of("Not needed", "unknown", Shape.DASH);
         };
