@@ -111,7 +111,7 @@ class StoryIT {
         browser.longPicture(PICTURES.resolve("checklist.png"));
         browser.resize(Browser.PHONE);
         browser.longPicture(PICTURES.resolve("checklist-phone.png"));
-        browser.unfold("Tick it off");
+        browser.unfold("Report it done");
         browser.type("Done on", TODAY.toString());
         browser.type(
                 "What was done", "All five wired with 3 mm aluminium, even turns, no bud caught.");

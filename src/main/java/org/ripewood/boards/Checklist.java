@@ -13,7 +13,8 @@ import org.ripewood.steps.Step;
  *
  * @param stage the stage it is in, and what is missing for the next
  * @param careNow care that may be given now; it is no step
- * @param doNow steps to be done, sent-back ones first
+ * @param doNow steps the student was given, sent-back ones first
+ * @param ready steps that are ready and that nobody was given, the most useful first
  * @param reported steps that wait for an instructor's look
  */
 public record Checklist(
@@ -22,6 +23,7 @@ public record Checklist(
         StageView stage,
         List<TechniqueStanding> careNow,
         List<Item> doNow,
+        List<TechniqueStanding> ready,
         List<Item> reported,
         List<TechniqueStanding> waiting,
         List<Measure> measureNext,
@@ -46,7 +48,14 @@ public record Checklist(
     }
 
     public record Done(
-            String technique, String title, LocalDate doneOn, @Nullable LocalDate dueAgainOn) {}
+            String technique, String title, LocalDate doneOn, @Nullable LocalDate dueAgainOn) {
+
+        /** Whether it is due again by a day. */
+        public boolean isDue(LocalDate on) {
+            var due = dueAgainOn;
+            return due != null && !due.isAfter(on);
+        }
+    }
 
     /** Aftercare of recent work that is due now. */
     public record Care(String task, String afterTitle, LocalDate from, LocalDate until) {}

@@ -15,6 +15,7 @@ import org.ripewood.core.progress.Standing;
 import org.ripewood.core.progress.Verdict;
 import org.ripewood.platform.Actor;
 import org.ripewood.standing.SubjectGatherer;
+import org.ripewood.standing.TechniquePriority;
 import org.ripewood.standing.TechniqueStanding;
 import org.ripewood.standing.TreeLook;
 import org.ripewood.standing.TreeOnDay;
@@ -23,7 +24,9 @@ import org.ripewood.steps.StepBrief;
 import org.ripewood.steps.StepHistories;
 import org.ripewood.steps.StepState;
 
-/** Makes a tree's checklist: do now, waiting and why, measure next, done, care. */
+/**
+ * Makes a tree's checklist: do now, ready to be asked for, waiting and why, measure, done, care.
+ */
 @ApplicationScoped
 @Transactional
 public class ChecklistMaker {
@@ -53,6 +56,7 @@ public class ChecklistMaker {
                 tree.tellStage(),
                 look.careNow(),
                 items(tree, StepState::isWithStudent),
+                ready(tree).stream().map(tree::tell).toList(),
                 items(tree, state -> state == StepState.REPORTED),
                 waiting(tree),
                 MeasureNext.of(tree),
@@ -78,6 +82,23 @@ public class ChecklistMaker {
     /** Steps the student has, in the same order. */
     static List<StepBrief> withStudent(TreeOnDay tree) {
         return open(tree, StepState::isWithStudent);
+    }
+
+    /** Steps that wait for an instructor's look, in the same order. */
+    static List<StepBrief> reported(TreeOnDay tree) {
+        return open(tree, state -> state == StepState.REPORTED);
+    }
+
+    /**
+     * Steps that are ready and that nobody was given, the most useful first; none of a tree that
+     * left the school.
+     */
+    static List<Standing> ready(TreeOnDay tree) {
+        return tree.tree().left()
+                ? List.of()
+                : tree.free().stream()
+                        .sorted(new TechniquePriority(tree.content()).mostUsefulFirst())
+                        .toList();
     }
 
     private static List<StepBrief> open(TreeOnDay tree, Predicate<StepState> which) {
@@ -151,7 +172,7 @@ public class ChecklistMaker {
      * The tree needs its care from the day of the work, not from the day somebody signs; of
      * repeated work the latest counts.
      */
-    static List<Checklist.Care> care(TreeOnDay tree, List<StepBrief> given) {
+    public static List<Checklist.Care> care(TreeOnDay tree, List<StepBrief> given) {
         var care = new ArrayList<Checklist.Care>();
         var told = new HashSet<String>();
         for (var step : worked(given)) {

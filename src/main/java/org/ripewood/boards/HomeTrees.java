@@ -151,6 +151,7 @@ public class HomeTrees {
     private static TreeNext next(TreeOnDay tree, List<StepBrief> given) {
         var content = tree.content();
         var measure = MeasureNext.of(tree);
+        var ready = ChecklistMaker.ready(tree);
         return new TreeNext(
                 tree.tree(),
                 content.kindOf(tree.tree().species()).common(),
@@ -163,6 +164,11 @@ public class HomeTrees {
                                                 tree.tell(
                                                         tree.find(step.technique()).orElseThrow())))
                         .toList(),
+                ChecklistMaker.reported(tree).stream()
+                        .map(step -> content.titleOf(step.technique()))
+                        .toList(),
+                ready.isEmpty() ? null : tree.tell(ready.get(0)),
+                Math.max(0, ready.size() - 1),
                 measure.isEmpty() ? null : measure.get(0).title(),
                 ChecklistMaker.waitingStandings(tree).findFirst().map(tree::tell).orElse(null),
                 ChecklistMaker.care(tree, given));

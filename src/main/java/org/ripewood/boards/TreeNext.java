@@ -11,6 +11,10 @@ import org.ripewood.trees.Tree;
  * What comes next for a tree, for a list of many.
  *
  * @param doNow steps the student has, sent-back ones first
+ * @param reported titles of steps that wait for an instructor's sign-off
+ * @param ready the most useful step that is ready and that nobody was given; null when there is
+ *     none
+ * @param moreReady how many such steps besides
  * @param measureNext title of the fact to look at first; null when nothing is to be measured
  * @param waiting the first technique that waits; null when none does
  * @param care aftercare of recent work that is due now
@@ -19,6 +23,9 @@ public record TreeNext(
         Tree tree,
         String species,
         List<Given> doNow,
+        List<String> reported,
+        @Nullable TechniqueStanding ready,
+        int moreReady,
         @Nullable String measureNext,
         @Nullable TechniqueStanding waiting,
         List<Checklist.Care> care) {
@@ -28,6 +35,7 @@ public record TreeNext(
 
     public TreeNext {
         doNow = List.copyOf(doNow);
+        reported = List.copyOf(reported);
         care = List.copyOf(care);
     }
 }

@@ -34,7 +34,9 @@ final class RouteWords {
 
     RouteWords(TreeOnDay tree) {
         content = tree.content();
-        var teller = new OpeningText(content, new ReasonText(content, tree.subject().traits()));
+        var teller =
+                new OpeningText(
+                        content, new ReasonText(content, tree.subject().traits()), tree.open());
         waits =
                 tree.openings().all().stream()
                         .collect(

@@ -1,11 +1,13 @@
 package org.ripewood.standing;
 
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Opening;
 import org.ripewood.core.progress.Reason;
 import org.ripewood.core.season.Outlook;
 import org.ripewood.course.Content;
+import org.ripewood.steps.StepBrief;
 import org.ripewood.steps.Wording;
 
 /** Puts into words when something will be so, in the titles of the content. */
@@ -13,10 +15,15 @@ public final class OpeningText {
 
     private final Content content;
     private final ReasonText reasons;
+    private final Map<String, StepBrief> open;
 
-    public OpeningText(Content content, ReasonText reasons) {
+    /**
+     * @param open open steps by technique: what is in hand is told as that, not as ready
+     */
+    public OpeningText(Content content, ReasonText reasons, Map<String, StepBrief> open) {
         this.content = content;
         this.reasons = reasons;
+        this.open = open;
     }
 
     public OpeningView tell(Opening opening) {
@@ -87,8 +94,11 @@ public final class OpeningText {
 
     private String because(Opening.Wait wait, String title) {
         var reason = wait.reason();
-        if (reason instanceof Reason.OfOrder || reason instanceof Reason.OfDevelopment) {
-            return before(title, wait.before());
+        if (reason instanceof Reason.OfOrder order) {
+            return turn(reason, order.technique(), wait.before());
+        }
+        if (reason instanceof Reason.OfDevelopment development) {
+            return turn(reason, development.technique(), wait.before());
         }
         if (reason instanceof Reason.OfSkill) {
             return "%s has to be shown to an instructor first.".formatted(title);
@@ -108,17 +118,31 @@ public final class OpeningText {
         return because(wait.outlook());
     }
 
-    private static String before(String title, @Nullable Opening before) {
-        var first = "“%s” comes first".formatted(title);
+    /** The reason itself, and how the technique stands that comes first. */
+    private String turn(Reason reason, String technique, @Nullable Opening before) {
+        var told = reasons.tell(reason, "").sentence();
+        var stands = stands(technique, before);
+        return stands == null
+                ? told
+                : "%s; %s.".formatted(told.substring(0, told.length() - 1), stands);
+    }
+
+    private @Nullable String stands(String technique, @Nullable Opening before) {
+        var step = open.get(technique);
+        if (step != null) {
+            return switch (step.state()) {
+                case REPORTED -> "it is reported and waits for an instructor's sign-off";
+                case SENT_BACK -> "it was sent back and has to be put right";
+                default -> "it is assigned";
+            };
+        }
         if (before == null) {
-            return first + ".";
+            return null;
         }
         if (before.outlook() instanceof Outlook.Expected expected) {
-            return "%s; it is expected %s.".formatted(first, OutlookWords.when(expected));
+            return "it is expected " + OutlookWords.when(expected);
         }
-        return before.outlook() instanceof Outlook.Already
-                ? first + "; it can be done now."
-                : first + ".";
+        return before.outlook() instanceof Outlook.Already ? "it is ready" : null;
     }
 
     private static String because(Outlook outlook) {

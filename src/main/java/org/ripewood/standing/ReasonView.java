@@ -81,6 +81,24 @@ public record ReasonView(
                 outlook);
     }
 
+    /** Whether it waits for another technique; its outlook then says what the reason says, too. */
+    private boolean ofTurn() {
+        return key.startsWith("after.") || key.startsWith("needs.");
+    }
+
+    /**
+     * The reason in one sentence; where another technique comes first, with how that one stands.
+     */
+    public String told() {
+        var more = outlook;
+        return ofTurn() && more != null ? more : sentence();
+    }
+
+    /** The outlook where {@link #told} does not say it already. */
+    public @Nullable String outlookApart() {
+        return ofTurn() ? null : outlook;
+    }
+
     public boolean met() {
         return "YES".equals(truth);
     }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Verdict;
+import org.ripewood.steps.Wording;
 
 /**
  * How a technique stands for a tree, as people read it.
@@ -35,6 +36,21 @@ public record TechniqueStanding(
     /** The reasons that keep it from being READY. */
     public List<ReasonView> against() {
         return reasons.stream().filter(reason -> !reason.met()).toList();
+    }
+
+    /**
+     * When it could be done, for lists that tell each reason below: the day, or for how many
+     * reasons there is none; null when it is done or not needed.
+     */
+    public @Nullable String openingBriefly() {
+        var when = opening;
+        if (when == null) {
+            return null;
+        }
+        var reasons = against().size();
+        return when.likely() != null || reasons == 0
+                ? when.sentence()
+                : "No date yet, for %s.".formatted(Wording.counted(reasons, "reason"));
     }
 
     /** Whether an instructor could assign it all the same, by waiving every reason against it. */

@@ -157,7 +157,7 @@ public record TreeOnDay(
     /** When it could be done, in words; null when it is done or not needed. */
     public @Nullable OpeningView opening(Standing standing) {
         return openings.of(standing.technique())
-                .map(opening -> new OpeningText(content, teller()).tell(opening))
+                .map(opening -> new OpeningText(content, teller(), open).tell(opening))
                 .orElse(null);
     }
 

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.School;
 import org.ripewood.SchoolProfile;
+import org.ripewood.core.progress.Verdict;
 import org.ripewood.standing.Assigner;
 import org.ripewood.standing.Elm;
 import org.ripewood.standing.Standings;
@@ -37,9 +38,20 @@ class ChecklistTest {
     @Test
     void theChecklistTellsWhatIsToDoAndWhatToMeasure() {
         var tree = Elm.readyForWiring(school, group, assigner);
+        var before = checklistMaker.make(group.student(), tree.id(), School.TODAY);
+        assertThat(before.doNow()).isEmpty();
+        assertThat(before.ready())
+                .extracting(TechniqueStanding::technique)
+                .contains("wiring_primary");
+        assertThat(before.ready())
+                .extracting(TechniqueStanding::verdict)
+                .containsOnly(Verdict.READY);
         var step = assigner.assign(group.instructor(), tree.id(), Elm.wire());
         var list = checklistMaker.make(group.student(), tree.id(), School.TODAY);
         assertThat(list.doNow()).extracting(item -> item.step().id()).containsExactly(step.id());
+        assertThat(list.ready())
+                .extracting(TechniqueStanding::technique)
+                .doesNotContain("wiring_primary");
         assertThat(list.reported()).isEmpty();
         assertThat(list.done())
                 .extracting(Checklist.Done::technique)
@@ -59,6 +71,15 @@ class ChecklistTest {
         var after = checklistMaker.make(group.student(), tree.id(), School.TODAY);
         assertThat(after.doNow()).isEmpty();
         assertThat(after.reported()).hasSize(1);
+        assertThat(after.waiting())
+                .flatExtracting(TechniqueStanding::against)
+                .filteredOn(reason -> reason.key().equals("after.wiring_primary"))
+                .isNotEmpty()
+                .allSatisfy(
+                        reason ->
+                                assertThat(reason.told())
+                                        .contains("it is reported and waits")
+                                        .doesNotContain("it is ready"));
         assertThat(after.care()).isNotEmpty();
     }
 

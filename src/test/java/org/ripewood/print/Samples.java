@@ -382,6 +382,19 @@ final class Samples {
                 null);
     }
 
+    private static TechniqueStanding ready() {
+        return new TechniqueStanding(
+                "cut_back",
+                "Cut branches back hard",
+                "develop",
+                Verdict.READY,
+                1,
+                null,
+                new OpeningView(null, null, null, "Can be done now.", List.of()),
+                List.of(reason("YES", "Vigour", 1)),
+                null);
+    }
+
     static StageView stage() {
         return new StageView(
                 "develop",
@@ -420,6 +433,7 @@ final class Samples {
                                         List.of()),
                                 wiring(),
                                 held())),
+                List.of(ready()),
                 List.of(),
                 List.of(held()),
                 List.of(

@@ -13,10 +13,14 @@ import org.ripewood.School;
 import org.ripewood.SchoolProfile;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.aftercare.CareTask;
+import org.ripewood.boards.ChecklistMaker;
 import org.ripewood.core.progress.Work;
 import org.ripewood.core.season.CareState;
 import org.ripewood.people.People;
 import org.ripewood.records.WorksDone;
+import org.ripewood.standing.Assigner;
+import org.ripewood.standing.Elm;
+import org.ripewood.steps.Reports;
 import org.ripewood.trees.Tree;
 
 /** Care after work where its keeper looks for it. */
@@ -29,6 +33,9 @@ class CareTest {
     @Inject People people;
     @Inject WorksDone worksDone;
     @Inject Aftercare aftercare;
+    @Inject Assigner assigner;
+    @Inject Reports reports;
+    @Inject ChecklistMaker checklistMaker;
 
     private School.Group group;
     private Tree tree;
@@ -70,6 +77,33 @@ class CareTest {
                 .contains("Was due until 8 February 2026");
         assertThat(Visitor.of(people, group.instructor()).get("/home").asString())
                 .doesNotContain("Care due this week");
+    }
+
+    /** Care begins on the day of the work: it is counted before anybody has signed the work off. */
+    @Test
+    void careOfReportedWorkIsDueAndCountedOnEveryPage() {
+        var elm = Elm.readyForWiring(school, group, assigner);
+        var step = assigner.assign(group.instructor(), elm.id(), Elm.wire());
+        reports.report(group.student(), step.id(), step.version(), Elm.wired());
+        var due = checklistMaker.make(group.student(), elm.id(), School.TODAY).care();
+        assertThat(due).isNotEmpty();
+        var own = "/trees/" + elm.id();
+        for (var path : java.util.List.of(own + "/checklist", own + "/aftercare", own)) {
+            assertThat(pupil.get(path).asString())
+                    .as(path)
+                    .contains("<span class=\"count\">%d</span>".formatted(due.size()))
+                    .contains("not signed off yet")
+                    .contains(due.get(0).task());
+        }
+        var home = pupil.get("/home").asString();
+        var week = home.substring(home.indexOf("id=\"week\""), home.indexOf("id=\"trees\""));
+        due.forEach(one -> assertThat(week).contains(one.task()));
+        assertThat(week)
+                .contains("not signed off yet", elm.label())
+                .contains("<span class=\"count\">%d</span>".formatted(due.size() + 1));
+        assertThat(home)
+                .contains("<strong>Reported:</strong>", "Waits for sign-off")
+                .doesNotContain("Care now:");
     }
 
     @Test

@@ -18,9 +18,11 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.aftercare.Aftercare;
 import org.ripewood.aftercare.Care;
 import org.ripewood.boards.Board;
+import org.ripewood.boards.Checklist;
 import org.ripewood.boards.HomeTrees;
 import org.ripewood.boards.LessonNeed;
 import org.ripewood.boards.TreeNext;
+import org.ripewood.core.season.CareState;
 import org.ripewood.core.season.Span;
 import org.ripewood.people.Course;
 import org.ripewood.people.Courses;
@@ -36,9 +38,12 @@ import org.ripewood.sessions.Rolls;
 import org.ripewood.sessions.Session;
 import org.ripewood.sessions.Sessions;
 import org.ripewood.steps.SignOffsWaiting;
+import org.ripewood.steps.StepState;
 import org.ripewood.steps.Waiting;
+import org.ripewood.trees.Tree;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.HeadlineCount;
+import org.ripewood.web.kit.Mark;
 
 /** Where everybody starts: what waits for them. */
 @Path("/home")
@@ -61,6 +66,9 @@ class HomePages {
 
     record SessionLine(Session session, Course course) {}
 
+    /** Care after work that nobody has signed off yet. */
+    record UnsignedCare(Tree tree, Checklist.Care care) {}
+
     record Home(
             String name,
             boolean teaches,
@@ -73,7 +81,39 @@ class HomePages {
             List<LessonNeed> lessons,
             List<ClassAttended> classes,
             int ownTrees,
-            List<TreeNext> trees) {}
+            List<TreeNext> trees) {
+
+        public List<UnsignedCare> unsigned() {
+            return trees.stream()
+                    .flatMap(
+                            line ->
+                                    line.care().stream()
+                                            .filter(one -> !isTold(line.tree(), one))
+                                            .map(one -> new UnsignedCare(line.tree(), one)))
+                    .toList();
+        }
+
+        /** Once the work stands in the record its care is among the tasks. */
+        private boolean isTold(Tree tree, Checklist.Care one) {
+            return care.tellsOf(tree.id(), one.afterTitle());
+        }
+
+        public int careCount() {
+            return care.tasks().size() + unsigned().size();
+        }
+
+        public boolean anyCare() {
+            return careCount() > 0 || !care.measuring().isEmpty();
+        }
+
+        public Mark dueMark() {
+            return Mark.of(CareState.DUE);
+        }
+
+        public Mark reportedMark() {
+            return Mark.of(StepState.REPORTED);
+        }
+    }
 
     @CheckedTemplate
     static class Templates {

@@ -1,9 +1,13 @@
 package org.ripewood.web.steps;
 
 import io.quarkus.qute.TemplateExtension;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
 import org.ripewood.aftercare.CareTask;
 import org.ripewood.aftercare.MeasuringDay;
 import org.ripewood.aftercare.Saying;
+import org.ripewood.boards.Checklist;
 import org.ripewood.core.season.CareState;
 import org.ripewood.web.kit.Mark;
 import org.ripewood.web.kit.TextFormat;
@@ -11,6 +15,11 @@ import org.ripewood.web.kit.TextFormat;
 /** Care as it is written on pages and on paper. */
 @TemplateExtension
 final class CareFormat {
+
+    private static final int LONG_MONTHS = 6;
+
+    private static final DateTimeFormatter MONTH =
+            DateTimeFormatter.ofPattern("MMMM uuuu", Locale.UK);
 
     private CareFormat() {}
 
@@ -24,7 +33,7 @@ final class CareFormat {
     static String when(CareTask task) {
         return switch (task.state()) {
             case LATE -> "Was due until " + TextFormat.day(task.to());
-            case DUE -> "Until " + TextFormat.day(task.to());
+            case DUE -> until(task.from(), task.to());
             case WAITING, DONE, OVER ->
                     task.from().equals(task.to())
                             ? "On " + TextFormat.day(task.from())
@@ -32,6 +41,18 @@ final class CareFormat {
                                     .formatted(
                                             TextFormat.day(task.from()), TextFormat.day(task.to()));
         };
+    }
+
+    /** The same of care after work that nobody has signed off yet. */
+    static String when(Checklist.Care care) {
+        return until(care.from(), care.until());
+    }
+
+    /** Of what goes on for more than half a year the day of its end is of no use yet. */
+    private static String until(LocalDate from, LocalDate to) {
+        return to.isAfter(from.plusMonths(LONG_MONTHS))
+                ? "Goes on until " + MONTH.format(to)
+                : "Until " + TextFormat.day(to);
     }
 
     static String told(CareTask.Said said) {

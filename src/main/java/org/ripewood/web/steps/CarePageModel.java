@@ -35,6 +35,11 @@ record CarePageModel(
         return care.ahead().stream().filter(task -> !task.from().isAfter(last)).toList();
     }
 
+    /** How much care is due, also of work that nobody has signed off yet. */
+    public int nowCount() {
+        return care.now().size() + reported.size();
+    }
+
     /** Whether anything is due or to be measured. */
     public boolean anyNow() {
         return !care.now().isEmpty() || !care.measuring().isEmpty() || !reported.isEmpty();

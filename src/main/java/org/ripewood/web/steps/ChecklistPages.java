@@ -9,13 +9,17 @@ import jakarta.ws.rs.core.Response;
 import org.ripewood.boards.Checklist;
 import org.ripewood.boards.ChecklistMaker;
 import org.ripewood.platform.CurrentUser;
+import org.ripewood.platform.Role;
 import org.ripewood.standing.Standings;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.TreeDays;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.FormState;
 
-/** A tree's checklist: care, what to do now, what to measure, what waits and why, what is done. */
+/**
+ * A tree's checklist: care, what to do now, what can be asked for, what to measure, what waits and
+ * why, what is done.
+ */
 @Path("/trees/{id: \\d{1,18}}/checklist")
 @Authenticated
 class ChecklistPages {
@@ -23,7 +27,12 @@ class ChecklistPages {
     @CheckedTemplate
     static class Templates {
         static native TemplateInstance checklist(
-                Tree tree, Checklist list, CarePageModel care, FormState fresh);
+                Tree tree,
+                Checklist list,
+                CarePageModel care,
+                boolean teaches,
+                boolean asks,
+                FormState fresh);
     }
 
     private final CurrentUser user;
@@ -50,11 +59,15 @@ class ChecklistPages {
         var actor = user.actor();
         var look = standings.look(actor, id, treeDays.at(id));
         var list = checklistMaker.of(look);
+        var teaches = actor.is(Role.INSTRUCTOR);
+        var keeps = look.tree().keeperId() == actor.personId();
         return Answer.page(
                 Templates.checklist(
                         look.tree(),
                         list,
                         care.lay(actor, look, list.care(), FormState.fresh("none")),
+                        teaches,
+                        keeps && !teaches,
                         FormState.fresh("report").with("doneOn", look.on())));
     }
 }

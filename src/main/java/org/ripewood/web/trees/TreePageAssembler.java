@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.aftercare.Aftercare;
+import org.ripewood.boards.ChecklistMaker;
 import org.ripewood.boards.PortraitMaker;
 import org.ripewood.condition.Closing;
 import org.ripewood.course.Stage;
@@ -54,6 +55,7 @@ class TreePageAssembler {
         var tree = look.tree();
         var content = look.day().content();
         var stage = look.day().tellStage();
+        var care = aftercare.of(look.day().state());
         var front = photos.front(look.reached()).orElse(null);
         return new TreePageModel(
                 tree,
@@ -61,6 +63,7 @@ class TreePageAssembler {
                 look.keeper().name(),
                 look.day().state().site().name(),
                 actor.is(Role.INSTRUCTOR),
+                !actor.is(Role.INSTRUCTOR) && tree.keeperId() == actor.personId(),
                 front,
                 front == null ? trunk(look) : null,
                 stage,
@@ -68,7 +71,10 @@ class TreePageAssembler {
                 band(content.stages(), stage),
                 PortraitMaker.of(look.day()),
                 StepLines.of(look, step -> step.state().isOpen()),
-                aftercare.of(look.day().state()),
+                care,
+                ChecklistMaker.care(look.day(), look.steps()).stream()
+                        .filter(one -> !care.tellsOf(tree.id(), one.afterTitle()))
+                        .toList(),
                 look.careNow().size(),
                 departures(actor, tree),
                 earlier(look.reached()));

@@ -4,6 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.aftercare.Care;
 import org.ripewood.aftercare.CareTask;
+import org.ripewood.boards.Checklist;
 import org.ripewood.boards.TreePortrait;
 import org.ripewood.course.Species;
 import org.ripewood.photos.Photo;
@@ -20,10 +21,12 @@ import org.ripewood.web.kit.StepLine;
  * All that the portrait of a tree shows.
  *
  * @param teaches whether the reader may assign steps
+ * @param asks whether the reader keeps the tree and asks an instructor for steps
  * @param front the latest photo from the marked front; null when there is none
  * @param trunk the trunk as it is drawn, where there is no such photo; null when nothing of it is
  *     measured
  * @param stageCount how many stages there are
+ * @param unsigned care after work that nobody has signed off yet
  * @param careCount how much care may be given any time now
  */
 public record TreePageModel(
@@ -32,6 +35,7 @@ public record TreePageModel(
         String keeper,
         String site,
         boolean teaches,
+        boolean asks,
         @Nullable Photo front,
         @Nullable Picture trunk,
         StageView stage,
@@ -40,6 +44,7 @@ public record TreePageModel(
         TreePortrait portrait,
         List<StepLine> openSteps,
         Care care,
+        List<Checklist.Care> unsigned,
         int careCount,
         List<Departure> departures,
         List<EarlierLine> earlier) {
@@ -71,6 +76,11 @@ public record TreePageModel(
 
     public int moreSteps() {
         return openSteps.size() - steps().size();
+    }
+
+    /** How much care is due, also of work that nobody has signed off yet. */
+    public int careDue() {
+        return care.now().size() + unsigned.size();
     }
 
     public List<CareTask> careNow() {

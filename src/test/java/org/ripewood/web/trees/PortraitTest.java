@@ -107,14 +107,53 @@ class PortraitTest {
         var next = next(teacher);
         assertThat(next).contains("Assign this step", "#assign").doesNotContain("Your instructor");
         assertThat(next(pupil))
-                .contains("Your instructor assigns it", page + "/checklist")
+                .contains("Not assigned yet.", "Ask for this step", "#ask")
                 .doesNotContain("#assign");
+    }
+
+    /** Home, the tree's page and its checklist name the same step, by the same words. */
+    @Test
+    void aReadyStepIsToldAlikeOnHomeChecklistAndTree() {
+        measured();
+        var ask = java.util.regex.Pattern.compile(page + "/techniques/([a-z_]+)#ask");
+        for (var path : java.util.List.of(page, page + "/checklist", "/home")) {
+            var html = pupil.get(path).asString();
+            assertThat(html).as(path).containsIgnoringCase("not assigned yet").contains("Ready");
+            var found = ask.matcher(html);
+            assertThat(found.find()).as(path).isTrue();
+            assertThat(next(pupil)).as(path).contains(found.group());
+            assertThat(pupil.get(found.group()).asString())
+                    .as("where it is asked for")
+                    .contains("id=\"ask\"", "Ask your instructor");
+        }
+        assertThat(teacher.get(page + "/checklist").asString())
+                .contains("Ready, not assigned yet", "Assign this step", "#assign")
+                .doesNotContain("#ask\"");
     }
 
     private String next(Visitor visitor) {
         var html = visitor.get(page).asString();
         var next = html.substring(html.indexOf("id=\"next\""));
         return next.substring(0, next.indexOf("</section>"));
+    }
+
+    /** Which page of the tree one is on is marked, and the others are one click away. */
+    @Test
+    void everyPageOfTheTreeNamesItAndLeadsToTheOthers() {
+        for (var other :
+                java.util.List.of(
+                        "checklist", "route", "measure", "observations", "photos", "judgements")) {
+            var html = pupil.get(page + "/" + other).asString();
+            var heading = html.substring(html.indexOf("<h1"), html.indexOf("</h1>"));
+            assertThat(heading).as(other).contains(tree.label());
+            assertThat(html)
+                    .as(other)
+                    .contains(
+                            "aria-label=\"Pages of this tree\"",
+                            "href=\"%s/%s\" aria-current=\"page\"".formatted(page, other),
+                            "href=\"/tree.css\"")
+                    .containsOnlyOnce("class=\"treenav\"");
+        }
     }
 
     @Test
