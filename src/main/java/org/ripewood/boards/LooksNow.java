@@ -1,7 +1,6 @@
 package org.ripewood.boards;
 
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.standing.TreeOnDay;
@@ -11,13 +10,6 @@ import org.ripewood.standing.TreeOnDay;
  * at today: leaves only while the tree bears them, roots and soil only while they are not frozen.
  */
 public final class LooksNow {
-
-    private static final Set<String> SHEDDING = Set.of("deciduous", "deciduous_conifer");
-
-    /** Leaves turn and fall from here, and cannot be graded until the new ones are out. */
-    private static final int LEAVES_TURN = 93;
-
-    private static final int LEAVES_OUT = 11;
 
     /** What strength is worked out from; three of the four are enough. */
     private static final List<Fact> STRENGTH =
@@ -83,7 +75,6 @@ public final class LooksNow {
 
     private static boolean bare(TreeOnDay tree) {
         int stage = tree.state().stages().stageOn(tree.on());
-        return tree.subject().traits().groups().stream().anyMatch(SHEDDING::contains)
-                && (stage >= LEAVES_TURN || stage < LEAVES_OUT);
+        return tree.subject().traits().habit().bareAt(stage);
     }
 }

@@ -35,13 +35,21 @@ public final class FactsOnDay {
         addVigour();
     }
 
-    /** A ratio that a series tells stands in place of one that was reckoned by hand. */
+    /**
+     * A ratio that a series tells stands in place of one that was reckoned by hand; a judgement
+     * that says more than was seen allows, in place of itself.
+     */
     private void addVigour() {
-        var derived = VigourFacts.of(record, seen, kind);
-        if (derived.stream().anyMatch(told -> told.fact() == Fact.SHOOT_EXTENSION_RATIO)) {
+        var found = VigourFacts.of(record, seen, kind);
+        if (found.told().stream().anyMatch(told -> told.fact() == Fact.SHOOT_EXTENSION_RATIO)) {
             observed.removeIf(entered -> entered.fact() == Fact.SHOOT_EXTENSION_RATIO);
         }
-        observed.addAll(derived);
+        var held = found.held();
+        if (held != null) {
+            observed.removeIf(entered -> entered.fact() == Fact.VIGOUR_INDEX);
+            observed.add(held);
+        }
+        observed.addAll(found.told());
     }
 
     /** The vigour index, which recovery and closing go by; NaN when it is not known. */

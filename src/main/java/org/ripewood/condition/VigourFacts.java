@@ -12,6 +12,7 @@ import org.ripewood.core.growth.AgedVigour;
 import org.ripewood.core.growth.SchoolLevel;
 import org.ripewood.core.growth.ShootGrade;
 import org.ripewood.core.growth.ShootLengths;
+import org.ripewood.core.growth.VigourCap;
 import org.ripewood.core.growth.VigourGrade;
 import org.ripewood.core.growth.VigourIndex;
 import org.ripewood.core.progress.Evidence;
@@ -54,10 +55,48 @@ final class VigourFacts {
         this.shoots = new ShootSeasons(record, growing);
     }
 
-    /** The ratio of the shoots where a series tells it, and the index where enough is known. */
-    static List<Evidence> of(TreeRecord record, Facts seen, TreeKind kind) {
+    /**
+     * What is worked out.
+     *
+     * @param told the ratio of the shoots where a series tells it, and the index where enough is
+     *     known
+     * @param held what stands in place of every judgement, where the one in force says more than
+     *     was seen of the tree allows; null where it does not
+     */
+    record Found(List<Evidence> told, @Nullable Evidence held) {}
+
+    static Found of(TreeRecord record, Facts seen, TreeKind kind) {
         var facts = new VigourFacts(record, seen, kind);
-        return Stream.of(facts.ratio(), facts.index()).flatMap(Stream::ofNullable).toList();
+        var told = Stream.of(facts.ratio(), facts.index()).flatMap(Stream::ofNullable).toList();
+        return new Found(told, facts.held());
+    }
+
+    /** The judgement held to what was seen of the tree; null where it needs no holding. */
+    private @Nullable Evidence held() {
+        var judged = seen.find(Fact.VIGOUR_INDEX);
+        var cap = judged == null ? null : cap(judged.observedOn());
+        if (judged == null || cap == null || seen.number(Fact.VIGOUR_INDEX) <= cap.most()) {
+            return null;
+        }
+        return Derived.number(
+                Fact.VIGOUR_INDEX,
+                cap.most(),
+                judged.observedOn(),
+                judged.source() == Source.STUDENT ? Source.STUDENT : Source.DERIVED,
+                "a judgement of %.0f, held to what %s allows"
+                        .formatted(number(judged), cap.by().words()));
+    }
+
+    /** By looks that on the day of a judgement counted half at least, or came after it. */
+    private @Nullable VigourCap cap(LocalDate judgedOn) {
+        return VigourCap.of(
+                        looks.stream()
+                                .filter(
+                                        look ->
+                                                growing.between(look.on(), judgedOn)
+                                                        <= look.of().halfLifeDays())
+                                .toList())
+                .orElse(null);
     }
 
     /** The measured ratio, as seen with the newest shoots; null without earlier seasons. */
@@ -118,11 +157,13 @@ final class VigourFacts {
      */
     private double judged() {
         var judged = seen.find(Fact.VIGOUR_INDEX);
-        return judged != null
-                        && judged.source() == Source.INSTRUCTOR
-                        && growing.between(judged.observedOn(), on) <= JUDGEMENT_STANDS_DAYS
-                ? seen.number(Fact.VIGOUR_INDEX)
-                : Double.NaN;
+        if (judged == null
+                || judged.source() != Source.INSTRUCTOR
+                || growing.between(judged.observedOn(), on) > JUDGEMENT_STANDS_DAYS) {
+            return Double.NaN;
+        }
+        var cap = cap(judged.observedOn());
+        return cap == null ? number(judged) : Math.min(cap.most(), number(judged));
     }
 
     private void shoot() {
@@ -173,6 +214,10 @@ final class VigourFacts {
                                 .thenComparing(Observation::source)
                                 .thenComparing(Observation::id))
                 .orElse(null);
+    }
+
+    private static double number(Evidence seen) {
+        return ((Value.Number) seen.value()).amount();
     }
 
     private static double number(Observation seen) {

@@ -10,7 +10,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.core.progress.Fact;
+import org.ripewood.course.CourseContent;
 import org.ripewood.platform.Actor;
+import org.ripewood.sites.Seasons;
+import org.ripewood.sites.Sites;
 import org.ripewood.trees.Reach;
 import org.ripewood.trees.TreeDays;
 import org.ripewood.trees.Trees;
@@ -27,6 +31,9 @@ public class MeasurementSeries {
     private final Reach reach;
     private final TreeDays treeDays;
     private final Trees trees;
+    private final Sites sites;
+    private final Seasons seasons;
+    private final CourseContent content;
 
     MeasurementSeries(
             SeriesReader reader,
@@ -35,7 +42,13 @@ public class MeasurementSeries {
             WoundRows wounds,
             Reach reach,
             TreeDays treeDays,
-            Trees trees) {
+            Trees trees,
+            Sites sites,
+            Seasons seasons,
+            CourseContent content) {
+        this.sites = sites;
+        this.seasons = seasons;
+        this.content = content;
         this.reader = reader;
         this.book = book;
         this.observations = observations;
@@ -102,8 +115,29 @@ public class MeasurementSeries {
         var answered = confirmed == null ? Set.<String>of() : Set.copyOf(confirmed);
         var asked = new ArrayList<Question>();
         beforeItCame(actor, treeId, on).ifPresent(asked::add);
-        asked.addAll(new SeriesDoubts(on, entries, before.last(), before.wounds()).questions());
+        var bare = asksOfLeaves(entries) && bare(actor, treeId, before.last(), on);
+        asked.addAll(
+                new SeriesDoubts(on, entries, before.last(), before.wounds(), bare).questions());
         return asked.stream().filter(question -> !answered.contains(question.key())).toList();
+    }
+
+    private static boolean asksOfLeaves(List<SeriesEntry> entries) {
+        return entries.stream().anyMatch(entry -> entry.fact() == Fact.FOLIAGE_LOSS_PERCENT);
+    }
+
+    /**
+     * Whether a tree's leaves are down in their season; what somebody saw goes before the model.
+     */
+    private boolean bare(Actor actor, long treeId, LastReadings last, LocalDate on) {
+        var tree = trees.get(actor, treeId);
+        var species = content.inForce().kindOf(tree.species());
+        var season = seasons.of(sites.get(tree.siteId()), species);
+        var seen = last.whole().get(Fact.GROWTH_STAGE);
+        var stages =
+                seen == null
+                        ? season.usual()
+                        : season.from((int) LastReadings.amount(seen), seen.observedOn());
+        return species.traits().habit().bareAt(stages.stageOn(on));
     }
 
     /** A day before the tree was known is often a slip in the year. */

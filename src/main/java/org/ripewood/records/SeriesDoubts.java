@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.core.growth.AgedVigour;
 import org.ripewood.core.growth.Doubt;
 import org.ripewood.core.growth.Doubt.Oddity;
 import org.ripewood.core.growth.Earlier;
@@ -27,13 +28,21 @@ final class SeriesDoubts {
     private final List<SeriesEntry> series;
     private final LastReadings last;
     private final Map<Long, Wound> wounds;
+    private final boolean bare;
     private final @Nullable Earlier height;
 
     /**
      * @param last what was measured last up to that day
      * @param wounds all of the tree's, with readings up to that day
+     * @param bare whether the tree's leaves are down in their season on that day
      */
-    SeriesDoubts(LocalDate on, List<SeriesEntry> series, LastReadings last, List<Wound> wounds) {
+    SeriesDoubts(
+            LocalDate on,
+            List<SeriesEntry> series,
+            LastReadings last,
+            List<Wound> wounds,
+            boolean bare) {
+        this.bare = bare;
         this.on = on;
         this.series = series;
         this.last = last;
@@ -49,7 +58,9 @@ final class SeriesDoubts {
                     TRUNK_BASE_MM,
                     SHOOT_EXTENSION_MM,
                     HEIGHT_MM,
-                    INTERNODE_MM ->
+                    INTERNODE_MM,
+                    VIGOUR_INDEX,
+                    FOLIAGE_LOSS_PERCENT ->
                     true;
             default -> false;
         };
@@ -72,8 +83,33 @@ final class SeriesDoubts {
                     Plausible.girth(entry.amount(), "at the base", on, before(entry.fact()));
             case SHOOT_EXTENSION_MM -> Plausible.shoot(entry.amount(), before(entry.fact()));
             case HEIGHT_MM, INTERNODE_MM -> Plausible.length(entry.amount(), before(entry.fact()));
+            case VIGOUR_INDEX -> Plausible.strength(entry.amount(), strengthSeen());
+            case FOLIAGE_LOSS_PERCENT -> Plausible.foliage(entry.amount(), bare);
             default -> Optional.empty();
         };
+    }
+
+    /** What tells of strength in the same series, or was seen in the year before. */
+    private List<AgedVigour.Seen> strengthSeen() {
+        var seen = new ArrayList<AgedVigour.Seen>();
+        for (var fact : StrengthSeen.FACTS) {
+            series.stream()
+                    .filter(entry -> entry.fact() == fact)
+                    .findFirst()
+                    .map(entry -> StrengthSeen.of(fact, entry.amount(), on))
+                    .or(() -> strengthSeen(fact))
+                    .ifPresent(seen::add);
+        }
+        return seen;
+    }
+
+    private Optional<AgedVigour.Seen> strengthSeen(Fact fact) {
+        return Optional.ofNullable(last.whole().get(fact))
+                .filter(before -> !before.observedOn().isBefore(on.minusYears(1)))
+                .map(
+                        before ->
+                                StrengthSeen.of(
+                                        fact, LastReadings.amount(before), before.observedOn()));
     }
 
     private Optional<Doubt> wound(SeriesEntry entry) {

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.ripewood.core.progress.Standing;
+import org.ripewood.core.progress.TechniqueRule;
 import org.ripewood.core.progress.Verdict;
 import org.ripewood.course.JudgementCase;
 
@@ -93,6 +94,30 @@ class DevelopmentFirstTest {
         var missing = new HashSet<>(STYLING);
         drawTrees(DrawnTree.Point.NONE, (standing, tree) -> missing.remove(standing.technique()));
         assertThat(missing).as("READY on no developed tree").isEmpty();
+    }
+
+    /** What an instructor judges does not lift a tree above what was seen of it. */
+    @ParameterizedTest
+    @EnumSource
+    void noStylingIsReadyOnATreeThatIsDeadOrDyingInOneSign(DrawnTree.Sign sign) {
+        var dice = new SplittableRandom(SEED + List.of(DrawnTree.Sign.values()).indexOf(sign));
+        Map<String, Integer> counts = new TreeMap<>();
+        for (var species : CONTENT.species().keySet()) {
+            for (int i = 0; i < TREES_OF_A_SPECIES; i++) {
+                var tree = DrawnTree.dying(dice, CONTENT, species, sign);
+                RUN.tree(tree).standings().stream()
+                        .filter(standing -> standing.verdict() == Verdict.READY)
+                        .map(Standing::technique)
+                        .filter(DevelopmentFirstTest::isStyling)
+                        .forEach(code -> counts.merge(code, 1, Integer::sum));
+            }
+        }
+        assertThat(counts).as("%s, seed %d: READY", sign, SEED).isEmpty();
+    }
+
+    private static boolean isStyling(String code) {
+        return STYLING.contains(code)
+                || CONTENT.technique(code).rule().purpose() == TechniqueRule.Purpose.STYLING;
     }
 
     private static String told(JudgementCase tree) {

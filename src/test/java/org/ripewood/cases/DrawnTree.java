@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
+import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Source;
 import org.ripewood.core.progress.Value;
@@ -32,6 +33,14 @@ public final class DrawnTree {
         NONE
     }
 
+    /** A sign that a tree is dead or dying, perfect as it may be in all others. */
+    enum Sign {
+        DEAD_TWIGS,
+        FOLIAGE_MISSING,
+        LEAVES_BROWN,
+        NO_GROWTH
+    }
+
     /** Long enough ago for every load to have gone. */
     private static final int LONG_AGO = 1_600;
 
@@ -43,6 +52,7 @@ public final class DrawnTree {
     private final Point point;
     private final Map<Fact, Value> seen = new EnumMap<>(Fact.class);
     private final List<JudgementCase.Known> known = new ArrayList<>();
+    private @Nullable Sign sign;
     private final double baseMm;
     private final double heightMm;
 
@@ -65,8 +75,29 @@ public final class DrawnTree {
         return new DrawnTree(dice, content, species, point).drawn(species);
     }
 
+    /** Developed in all points, and judged strong by an instructor who saw one sign of death. */
+    static JudgementCase dying(SplittableRandom dice, Content content, String species, Sign sign) {
+        var tree = new DrawnTree(dice, content, species, Point.NONE);
+        tree.sign = sign;
+        return tree.drawn(species);
+    }
+
+    private void signOfDeath() {
+        if (sign == Sign.DEAD_TWIGS) {
+            put(Fact.DIEBACK_PERCENT, between(85, 100));
+        } else if (sign == Sign.FOLIAGE_MISSING) {
+            put(Fact.FOLIAGE_LOSS_PERCENT, 100);
+        } else if (sign == Sign.LEAVES_BROWN) {
+            put(Fact.LEAF_COLOUR_GRADE, 0);
+        } else if (sign == Sign.NO_GROWTH) {
+            known.removeIf(entry -> entry.fact() == Fact.SHOOT_EXTENSION_MM);
+            put(Fact.SHOOT_EXTENSION_RATIO, 0);
+        }
+    }
+
     private JudgementCase drawn(String species) {
         health();
+        signOfDeath();
         roots();
         branches();
         design();

@@ -164,6 +164,43 @@ class VigourFactsTest {
     }
 
     @Test
+    void aJudgementSaysNoMoreThanWasSeenOfTheTree() {
+        var tree = treeOn(DAY).seen(Fact.VIGOUR_INDEX, 92, DAY).seen(Fact.VIGOUR_INDEX, 95, DAY);
+        assertThat(index(tree)).isEqualTo(95);
+        tree.seen(Fact.DIEBACK_PERCENT, 55, DAY.minusDays(100));
+        assertThat(index(tree)).isEqualTo(10);
+        assertThat(tree.facts(pine(50)).find(Fact.VIGOUR_INDEX).by())
+                .isEqualTo("a judgement of 95, held to what the share of dead twigs allows");
+        tree.seen(Fact.DIEBACK_PERCENT, 8, DAY);
+        assertThat(index(tree)).isEqualTo(55);
+        tree.seen(Fact.DIEBACK_PERCENT, 0, DAY.plusDays(0));
+        assertThat(index(tree)).isEqualTo(95);
+    }
+
+    @Test
+    void aJudgementStandsAgainstWhatWasSeenTooLongBefore() {
+        var tree =
+                treeOn(DAY)
+                        .seen(Fact.DIEBACK_PERCENT, 55, DAY.minusDays(181))
+                        .seen(Fact.VIGOUR_INDEX, 92, DAY);
+        assertThat(tree.facts().number(Fact.VIGOUR_INDEX)).isEqualTo(92);
+        tree.seen(Fact.DIEBACK_PERCENT, 55, DAY.minusDays(180));
+        assertThat(tree.facts().number(Fact.VIGOUR_INDEX)).isEqualTo(10);
+    }
+
+    /** Which shoots were measured is a matter of judgement, so they count one grade better. */
+    @Test
+    void shootsLeaveAJudgementOneGradeMore() {
+        var tree = treeOn(DAY).seen(Fact.SHOOT_EXTENSION_RATIO, 0, DAY);
+        tree.seen(Fact.VIGOUR_INDEX, 92, DAY);
+        assertThat(index(tree)).isEqualTo(32.5);
+        tree.seen(Fact.SHOOT_EXTENSION_RATIO, 0.7, DAY);
+        assertThat(index(tree)).isEqualTo(77.5);
+        tree.seen(Fact.SHOOT_EXTENSION_RATIO, 1, DAY);
+        assertThat(index(tree)).isEqualTo(92);
+    }
+
+    @Test
     void betterGradesNeverMakeATreeWeakerAndNothingLiftsItAboveItsBounds() {
         long seed = 20261130;
         var dice = new SplittableRandom(seed);

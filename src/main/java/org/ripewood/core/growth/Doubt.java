@@ -22,6 +22,10 @@ public record Doubt(Oddity oddity, String words) {
         /** A wound that has opened. */
         WIDER,
         /** A shoot longer than shoots grow in a season. */
-        LONG
+        LONG,
+        /** A strength judged higher than what was seen of the tree allows. */
+        STRONGER,
+        /** Foliage missed on a tree that bears none in its season. */
+        LEAFLESS
     }
 }

@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -146,6 +147,47 @@ public final class Plausible {
     /** Any other length: only a slip is odd about it, for trees are cut back and pinched. */
     public static Optional<Doubt> length(double mm, @Nullable Earlier last) {
         return last == null ? Optional.empty() : slip(mm, "", last);
+    }
+
+    /**
+     * A judgement of a tree's strength: {@link Oddity#STRONGER} when it is more than what was seen
+     * of the tree allows, see {@link VigourCap}.
+     *
+     * @param index 0 to 100
+     * @param seen what was seen of it up to a year before the day of the judgement
+     */
+    public static Optional<Doubt> strength(double index, Collection<AgedVigour.Seen> seen) {
+        return VigourCap.of(seen)
+                .filter(cap -> index > cap.most())
+                .flatMap(
+                        cap ->
+                                doubt(
+                                        Oddity.STRONGER,
+                                        ("A vigour of %s is more than was seen of the tree allows: by"
+                                                        + " %s, of %s, it is %s at most, and counts as"
+                                                        + " that. Maybe look at that again first.")
+                                                .formatted(
+                                                        plain(index),
+                                                        cap.by().words(),
+                                                        DAY.format(cap.on()),
+                                                        plain(cap.most()))));
+    }
+
+    /**
+     * Foliage that is missing, of a tree that bears leaves in summer only: {@link Oddity#LEAFLESS}
+     * when any is told while its leaves are down.
+     *
+     * @param bare whether its leaves are down in their season
+     */
+    public static Optional<Doubt> foliage(double lossPercent, boolean bare) {
+        return bare && lossPercent > 0
+                ? doubt(
+                        Oddity.LEAFLESS,
+                        ("%s %% missing, of a tree whose leaves are down in their season. Leaves that"
+                                        + " fall in autumn are not missing. Maybe scratch the bark and"
+                                        + " record dead twigs.")
+                                .formatted(plain(lossPercent)))
+                : Optional.empty();
     }
 
     private static Optional<Doubt> above(Reading now, @Nullable Earlier height) {

@@ -6,18 +6,25 @@ package org.ripewood.core.growth;
  */
 public enum VigourGrade {
     /** A season's shoots are seen once a year. */
-    SHOOT(0.35, 365),
-    FOLIAGE(0.25, 120),
+    SHOOT(0.35, 365, "the length of its shoots"),
+    FOLIAGE(0.25, 120, "the foliage it lacks"),
     /** Colour turns within weeks. */
-    COLOUR(0.20, 60),
-    DIEBACK(0.20, 180);
+    COLOUR(0.20, 60, "the colour of its leaves"),
+    DIEBACK(0.20, 180, "the share of dead twigs");
 
     private final double share;
     private final int halfLifeDays;
+    private final String words;
 
-    VigourGrade(double share, int halfLifeDays) {
+    VigourGrade(double share, int halfLifeDays, String words) {
         this.share = share;
         this.halfLifeDays = halfLifeDays;
+        this.words = words;
+    }
+
+    /** What was looked at, as part of a sentence about a tree. */
+    public String words() {
+        return words;
     }
 
     /** Weight in the index, all four adding up to 1. */

@@ -30,8 +30,16 @@ public final class VigourIndex {
     static double of(double meanGrade, double poorestGrade) {
         requireGrade("all", meanGrade);
         requireGrade("the poorest", poorestGrade);
-        return Math.min(
-                PER_GRADE * meanGrade, ALLOWED_BY_NOTHING + ALLOWED_PER_GRADE * poorestGrade);
+        return Math.min(PER_GRADE * meanGrade, allowedBy(poorestGrade));
+    }
+
+    /**
+     * The most a tree may be given whose poorest grade this is: {@code 10 + 22.5 × grade}.
+     *
+     * @param poorestGrade 0 to 4
+     */
+    static double allowedBy(double poorestGrade) {
+        return ALLOWED_BY_NOTHING + ALLOWED_PER_GRADE * poorestGrade;
     }
 
     /**

@@ -45,6 +45,21 @@ class PlausibleTest {
         odd(Plausible.wound(openMm, first, last), odd);
     }
 
+    /** 55 % of dead twigs is grade 0, 8 % grade 2: 10 + 22.5 times that is allowed. */
+    @ParameterizedTest
+    @CsvSource({"10, 0, NONE", "10.5, 0, STRONGER", "55, 2, NONE", "56, 2, STRONGER"})
+    void aJudgementOfStrength(double index, double grade, String odd) {
+        var seen = List.of(new AgedVigour.Seen(VigourGrade.DIEBACK, grade, BEFORE));
+        odd(Plausible.strength(index, seen), odd);
+        assertThat(Plausible.strength(index, List.of())).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, true, NONE", "5, true, LEAFLESS", "100, true, LEAFLESS", "100, false, NONE"})
+    void missingFoliage(double percent, boolean bare, String odd) {
+        odd(Plausible.foliage(percent, bare), odd);
+    }
+
     /** At 40 mm a calliper errs by 1.2 mm, so two readings by 1.645 √2 1.2 = 2.79 mm or so. */
     @ParameterizedTest
     @CsvSource({
@@ -139,7 +154,15 @@ class PlausibleTest {
                                     last,
                                     new TrunkAround(height, others, others)),
                             Plausible.wound(size(random), new Earlier(BEFORE, 20), last),
-                            Plausible.shoot(size(random) * 40, last));
+                            Plausible.shoot(size(random) * 40, last),
+                            Plausible.foliage(random.nextInt(101), random.nextBoolean()),
+                            Plausible.strength(
+                                    random.nextInt(101),
+                                    List.of(
+                                            new AgedVigour.Seen(
+                                                    VigourGrade.COLOUR,
+                                                    random.nextInt(5),
+                                                    BEFORE))));
             found.forEach(
                     doubt ->
                             doubt.ifPresent(
