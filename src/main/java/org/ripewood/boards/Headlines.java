@@ -7,6 +7,7 @@ import org.ripewood.core.progress.Standing;
 import org.ripewood.core.progress.Truth;
 import org.ripewood.core.progress.Verdict;
 import org.ripewood.readiness.Holds;
+import org.ripewood.standing.AliveDoubt;
 import org.ripewood.standing.ReasonView;
 import org.ripewood.standing.TechniquePriority;
 import org.ripewood.standing.TechniqueStanding;
@@ -59,7 +60,7 @@ final class Headlines {
         if (!steps.isEmpty()) {
             return lead(tree, Board.Headline.UNDER_WAY, steps.get(0));
         }
-        for (var choice : ORDER) {
+        for (var choice : AliveDoubt.of(tree).isPresent() ? List.<Choice>of() : ORDER) {
             var first =
                     tree.steps(choice.verdict())
                             .filter(standing -> !choice.inSeason() || TreeOnDay.inSeason(standing))
@@ -76,6 +77,10 @@ final class Headlines {
         var step = lead.step();
         if (step != null) {
             return sentence(lead, step);
+        }
+        var doubt = AliveDoubt.of(lead.tree());
+        if (doubt.isPresent()) {
+            return doubt.get();
         }
         var standing = lead.standing();
         if (standing == null) {

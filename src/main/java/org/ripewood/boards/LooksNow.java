@@ -58,7 +58,8 @@ public final class LooksNow {
     /** Whether a fact can be looked at on the day of the tree. */
     public static boolean possible(Fact fact, TreeOnDay tree) {
         return switch (fact) {
-            case LEAF_COLOUR_GRADE, FOLIAGE_LOSS_PERCENT, INTERNODE_MM -> !bare(tree);
+            case LEAF_COLOUR_GRADE, FOLIAGE_LOSS_PERCENT, INTERNODE_MM ->
+                    !tree.state().bareOn(tree.on());
             case ROOT_FILL_SHARE,
                     ROOT_SPREAD_DEG,
                     ROOT_GAP_DEG,
@@ -71,10 +72,5 @@ public final class LooksNow {
                     !tree.state().place().ballFrozen(tree.on());
             default -> true;
         };
-    }
-
-    private static boolean bare(TreeOnDay tree) {
-        int stage = tree.state().stages().stageOn(tree.on());
-        return tree.subject().traits().habit().bareAt(stage);
     }
 }

@@ -15,6 +15,7 @@ import org.ripewood.core.progress.Standing;
 import org.ripewood.core.progress.Truth;
 import org.ripewood.core.progress.Verdict;
 import org.ripewood.course.Content;
+import org.ripewood.standing.AliveDoubt;
 import org.ripewood.standing.TreeOnDay;
 import org.ripewood.standing.Unknown;
 
@@ -22,6 +23,8 @@ import org.ripewood.standing.Unknown;
  * What to look at next, a few things only, all of which a person can record today. Each would
  * decide how a technique stands, since nothing known speaks against that technique: first what work
  * of this season waits for, of these what most techniques wait for; care comes behind steps.
+ *
+ * <p>Of a tree that may be dead only its twigs are looked at.
  *
  * <p>Where no technique waits for a look and none is ready, that which changes within days and
  * alone holds a step is looked at again, such as a soil that was dry.
@@ -35,6 +38,9 @@ public final class MeasureNext {
 
     /** At most {@link #MOST}, the most useful first. */
     public static List<Checklist.Measure> of(TreeOnDay tree) {
+        if (AliveDoubt.of(tree).isPresent()) {
+            return List.of(measure(tree.content(), Fact.DIEBACK_PERCENT, Set.of()));
+        }
         var waiting = new Waiting(tree);
         tree.with(Verdict.MEASURE).forEach(standing -> waiting.add(standing, Unknown.of(standing)));
         if (waiting.titles.isEmpty() && tree.free().isEmpty()) {

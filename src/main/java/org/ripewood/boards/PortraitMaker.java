@@ -10,6 +10,7 @@ import org.ripewood.core.progress.Truth;
 import org.ripewood.core.progress.Verdict;
 import org.ripewood.readiness.Holds;
 import org.ripewood.readiness.StylingNext;
+import org.ripewood.standing.AliveDoubt;
 import org.ripewood.standing.ReasonView;
 import org.ripewood.standing.TechniquePriority;
 import org.ripewood.standing.TechniqueStanding;
@@ -40,6 +41,7 @@ public final class PortraitMaker {
         var next = ready.isEmpty() ? null : ready.get(0);
         var measures = MeasureNext.of(tree);
         return new TreePortrait(
+                AliveDoubt.of(tree).orElse(null),
                 sentence(ready, styling, holds.size()),
                 told,
                 styling != null && styling.inHand(),

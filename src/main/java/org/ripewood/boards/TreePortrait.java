@@ -8,6 +8,7 @@ import org.ripewood.standing.TechniqueStanding;
 /**
  * What is read first about a tree: where styling stands, and what comes next.
  *
+ * @param alive what is told before all else of a tree that may be dead; null for others
  * @param sentence the judgement, one sentence
  * @param styling the next technique of styling, the same as on the sheets of a course; null when
  *     nothing of styling is left
@@ -21,6 +22,7 @@ import org.ripewood.standing.TechniqueStanding;
  * @param lookAt what to look at next; null when nothing is to be measured
  */
 public record TreePortrait(
+        @Nullable String alive,
         String sentence,
         @Nullable TechniqueStanding styling,
         boolean inHand,

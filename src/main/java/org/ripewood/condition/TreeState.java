@@ -10,6 +10,7 @@ import org.ripewood.core.progress.Forecasts;
 import org.ripewood.core.progress.Recovery;
 import org.ripewood.core.progress.WorkLedger;
 import org.ripewood.core.season.GrowingDays;
+import org.ripewood.core.season.Habit;
 import org.ripewood.core.season.PlaceYear;
 import org.ripewood.core.season.StageClock;
 import org.ripewood.course.Content;
@@ -31,6 +32,7 @@ public final class TreeState {
     private final PlaceYear place;
     private final TreeForecasts forecasts;
     private final GrowingDays growing;
+    private final Habit habit;
 
     TreeState(
             TreeRecord record,
@@ -39,7 +41,9 @@ public final class TreeState {
             StageClock stages,
             PlaceYear place,
             TreeForecasts forecasts,
-            GrowingDays growing) {
+            GrowingDays growing,
+            Habit habit) {
+        this.habit = habit;
         this.record = record;
         this.facts = facts;
         this.ledger = ledger;
@@ -92,7 +96,8 @@ public final class TreeState {
                 stages(season, facts),
                 season.place(),
                 forecasts,
-                season.growing());
+                season.growing(),
+                species.traits().habit());
     }
 
     /** The year of the species at the site, put right by what somebody saw last. */
@@ -130,6 +135,11 @@ public final class TreeState {
 
     public StageClock stages() {
         return stages;
+    }
+
+    /** Whether its leaves are down in their season on a day. */
+    public boolean bareOn(LocalDate day) {
+        return habit.bareAt(stages.stageOn(day));
     }
 
     /** The usual weather of where it stands. */

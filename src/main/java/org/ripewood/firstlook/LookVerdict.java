@@ -4,6 +4,7 @@ import java.util.Comparator;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Standing;
 import org.ripewood.core.progress.Verdict;
+import org.ripewood.standing.AliveDoubt;
 import org.ripewood.standing.HeldBy;
 import org.ripewood.standing.TechniquePriority;
 import org.ripewood.standing.TreeOnDay;
@@ -20,6 +21,10 @@ public record LookVerdict(
         String sentence, @Nullable String technique, @Nullable String title, boolean ready) {
 
     static LookVerdict of(TreeOnDay tree) {
+        var doubt = AliveDoubt.of(tree);
+        if (doubt.isPresent()) {
+            return new LookVerdict(doubt.get(), null, null, false);
+        }
         var useful = new TechniquePriority(tree.content()).mostUsefulFirst();
         var ready = tree.free().stream().min(useful);
         if (ready.isPresent()) {

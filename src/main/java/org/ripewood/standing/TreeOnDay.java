@@ -56,8 +56,14 @@ public record TreeOnDay(
                 .findFirst();
     }
 
-    /** READY steps nobody has been given yet; care is no step. */
+    /**
+     * READY steps nobody has been given yet; care is no step. None while a tree may be dead:
+     * whether it lives comes before every step.
+     */
     public List<Standing> free() {
+        if (AliveDoubt.of(this).isPresent()) {
+            return List.of();
+        }
         return steps(Verdict.READY)
                 .filter(standing -> !open.containsKey(standing.technique()))
                 .toList();

@@ -6,10 +6,12 @@ import io.quarkus.security.Authenticated;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
+import org.jspecify.annotations.Nullable;
 import org.ripewood.boards.Checklist;
 import org.ripewood.boards.ChecklistMaker;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
+import org.ripewood.standing.AliveDoubt;
 import org.ripewood.standing.Standings;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.TreeDays;
@@ -28,6 +30,7 @@ class ChecklistPages {
     static class Templates {
         static native TemplateInstance checklist(
                 Tree tree,
+                @Nullable String alive,
                 Checklist list,
                 CarePageModel care,
                 boolean teaches,
@@ -64,6 +67,7 @@ class ChecklistPages {
         return Answer.page(
                 Templates.checklist(
                         look.tree(),
+                        AliveDoubt.of(look.day()).orElse(null),
                         list,
                         care.lay(actor, look, list.care(), FormState.fresh("none")),
                         teaches,
