@@ -101,6 +101,7 @@ final class DayWorkText {
                 .map(
                         standing ->
                                 option(
+                                        tree,
                                         standing,
                                         DayWork.Ground.READY,
                                         null,
@@ -127,11 +128,12 @@ final class DayWorkText {
 
     private DayWork.@Nullable Option ofFree(Standing standing, TreeOnDay now) {
         if (standing.verdict() == Verdict.READY) {
-            return option(standing, DayWork.Ground.READY, null, true, "Ready on the day.");
+            return option(now, standing, DayWork.Ground.READY, null, true, "Ready on the day.");
         }
         if (standing.verdict() == Verdict.LESSON) {
             var lesson = content.technique(standing.technique()).rule().skillLesson();
             return option(
+                    now,
                     standing,
                     DayWork.Ground.WITH_LESSON,
                     lesson,
@@ -153,12 +155,13 @@ final class DayWorkText {
             return null;
         }
         if (opening.outlook() instanceof Outlook.Already) {
-            return expected(standing, true, "Ready today; look again before it is begun.");
+            return expected(now, standing, true, "Ready today; look again before it is begun.");
         }
         if (opening.outlook() instanceof Outlook.Expected expected
                 && !expected.likely().isAfter(standing.on())) {
             var latest = expected.latest();
             return expected(
+                    now,
                     standing,
                     latest != null && !latest.isAfter(standing.on()),
                     "By forecast ready %s; look before it is begun."
@@ -167,11 +170,12 @@ final class DayWorkText {
         return null;
     }
 
-    private DayWork.Option expected(Standing standing, boolean sure, String why) {
-        return option(standing, DayWork.Ground.EXPECTED, null, sure, why);
+    private DayWork.Option expected(TreeOnDay tree, Standing standing, boolean sure, String why) {
+        return option(tree, standing, DayWork.Ground.EXPECTED, null, sure, why);
     }
 
     private DayWork.Option option(
+            TreeOnDay tree,
             Standing standing,
             DayWork.Ground ground,
             @Nullable String lesson,
@@ -185,7 +189,7 @@ final class DayWorkText {
                 lesson,
                 sure,
                 isCare(technique),
-                why + headlines.waitingFor(technique) + " To be assigned.",
+                why + Headlines.waitingFor(tree, technique) + " To be assigned.",
                 ground == DayWork.Ground.EXPECTED ? unmetOf(standing) : List.of());
     }
 

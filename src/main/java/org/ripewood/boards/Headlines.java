@@ -89,7 +89,7 @@ final class Headlines {
         var told = lead.tree().tell(standing);
         if (standing.verdict() == Verdict.READY) {
             return "“%s” can be assigned.%s"
-                    .formatted(told.title(), waitingFor(standing.technique()));
+                    .formatted(told.title(), waitingFor(lead.tree(), standing.technique()));
         }
         return "“%s”: %s".formatted(told.title(), firstAgainst(told));
     }
@@ -107,8 +107,8 @@ final class Headlines {
     }
 
     /** {@code " 5 other techniques wait for it."}, or nothing. */
-    String waitingFor(String technique) {
-        var waiting = usefulness.waitingFor(technique);
+    static String waitingFor(TreeOnDay tree, String technique) {
+        var waiting = tree.waitingFor(technique);
         return switch (waiting) {
             case 0 -> "";
             case 1 -> " 1 other technique waits for it.";

@@ -49,7 +49,7 @@ public final class PortraitMaker {
                 Math.max(0, holds.size() - TreePortrait.MOST_HOLDS),
                 next == null ? null : tree.tell(next),
                 Math.max(0, ready.size() - 1),
-                next == null ? 0 : usefulness.waitingFor(next.technique()),
+                next == null ? 0 : tree.waitingFor(next.technique()),
                 measures.isEmpty() ? null : measures.get(0));
     }
 
@@ -68,8 +68,10 @@ public final class PortraitMaker {
         var first = styling.waits().map(wait -> wait.reason().key()).orElse("");
         var byKey =
                 styling.standing().against().stream()
+                        .filter(reason -> !Holds.isToldByVigour(reason, styling.standing().against()))
                         .collect(Collectors.toMap(Reason::key, PortraitMaker::weight, Math::min));
         return told.against().stream()
+                .filter(reason -> byKey.containsKey(reason.key()))
                 .sorted(
                         Comparator.<ReasonView, Boolean>comparing(
                                         reason -> !reason.key().equals(first))

@@ -2,9 +2,11 @@ package org.ripewood.condition;
 
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -24,6 +26,18 @@ import org.ripewood.records.Wound;
 
 /** What growing alone will bring about on a tree: wounds that close, a trunk that thickens. */
 final class TreeForecasts implements Forecasts {
+
+    private static final Set<Fact> STRENGTH =
+            EnumSet.of(
+                    Fact.VIGOUR_INDEX,
+                    Fact.SHOOT_EXTENSION_RATIO,
+                    Fact.SHOOT_EXTENSION_MM,
+                    Fact.LEAF_COLOUR_GRADE,
+                    Fact.FOLIAGE_LOSS_PERCENT,
+                    Fact.DIEBACK_PERCENT);
+
+    /** Below a fair tree of the school's rubric of vigour. */
+    private static final double WEAK = 55;
 
     private final TreeRecord record;
     private final Function<Fact, String> titles;
@@ -67,8 +81,21 @@ final class TreeForecasts implements Forecasts {
 
     private Outlook untold(Fact fact) {
         return new Outlook.Unsaid(
-                "Time alone is not known to change this: %s. Look at it again after the next work."
-                        .formatted(titles.apply(fact)));
+                "Time alone is not known to change this: %s. %s"
+                        .formatted(titles.apply(fact), whenToLook(fact)));
+    }
+
+    /** Whoever is told to work on a weak tree, so that it can be looked at again, harms it. */
+    private String whenToLook(Fact fact) {
+        if (fact == Fact.PEST_LEVEL) {
+            return "Treat it, and look again in a week or two.";
+        }
+        if (STRENGTH.contains(fact)) {
+            return "Give the tree light, feed and no work, and look at it again while it grows.";
+        }
+        return facts.number(Fact.VIGOUR_INDEX) < WEAK
+                ? "Let the tree grow strong first, then look at it again."
+                : "Look at it again after the next work.";
     }
 
     private @Nullable Outlook whenAtMost(Fact fact, double bound, LocalDate from) {

@@ -71,15 +71,17 @@ final class CellMaker {
         if (step != null) {
             return inHand(work, standing, step);
         }
+        var opening = day.openings().of(standing.technique());
         var next = read.next();
         if (next != null && standing.equals(next.standing())) {
             return next.waits()
-                    .map(wait -> waiting(day, work, standing, wait, true))
+                    .flatMap(
+                            wait ->
+                                    opening.map(
+                                            its -> waiting(day, work, standing, its, wait, true)))
                     .orElseGet(() -> ready(work, standing));
         }
-        return day.openings()
-                .of(standing.technique())
-                .flatMap(opening -> waiting(day, work, standing, opening))
+        return opening.flatMap(its -> waiting(day, work, standing, its))
                 .orElseGet(() -> ready(work, standing));
     }
 
@@ -122,11 +124,16 @@ final class CellMaker {
     private Optional<Cell> waiting(TreeOnDay day, String work, Standing standing, Opening opening) {
         var itsTurn = opening.waits().stream().noneMatch(LeadingReason::isTurn);
         return LeadingReason.of(standing.verdict(), opening, false)
-                .map(wait -> waiting(day, work, standing, wait, itsTurn));
+                .map(wait -> waiting(day, work, standing, opening, wait, itsTurn));
     }
 
     private Cell waiting(
-            TreeOnDay day, String work, Standing standing, Opening.Wait wait, boolean itsTurn) {
+            TreeOnDay day,
+            String work,
+            Standing standing,
+            Opening opening,
+            Opening.Wait wait,
+            boolean itsTurn) {
         var weight = weight(standing.verdict(), wait.reason(), itsTurn);
         var reason = wait.reason();
         var season = standing.verdict() == Verdict.SEASON;
@@ -136,7 +143,7 @@ final class CellMaker {
                 standing,
                 weight,
                 season ? new ReasonBrief.Brief(title(standing), null) : brief.of(reason),
-                lift(day, standing, wait),
+                lift(day, standing, opening, wait),
                 met ? "YES" : reason.truth().name(),
                 met ? 1 : reason.howFar(),
                 new ReasonText(content, day.subject().traits())
@@ -194,7 +201,8 @@ final class CellMaker {
     }
 
     /** Nothing is said where the words say it already. */
-    private @Nullable Lift lift(TreeOnDay day, Standing standing, Opening.Wait wait) {
+    private @Nullable Lift lift(
+            TreeOnDay day, Standing standing, Opening opening, Opening.Wait wait) {
         var reason = wait.reason();
         if (standing.verdict() == Verdict.MEASURE
                 || standing.verdict() == Verdict.LESSON
@@ -202,13 +210,28 @@ final class CellMaker {
                 || reason instanceof Reason.OfDevelopment) {
             return null;
         }
-        var lift = Lift.of(wait.outlook(), day.on());
         if (standing.verdict() == Verdict.SEASON) {
+            var lift = Lift.of(wait.outlook(), day.on());
             return wait.outlook() instanceof Outlook.Expected
                     ? new Lift("from " + lift.words(), lift.on())
                     : new Lift(brief.of(reason).words(), null);
         }
-        return lift.on() == null ? byWork(day, reason).orElse(Lift.NO_DATE) : lift;
+        return wait.outlook() instanceof Outlook.Expected expected
+                ? byItself(day, opening, expected)
+                : byWork(day, reason).orElse(Lift.NO_DATE);
+    }
+
+    /**
+     * The day the technique itself is expected, as its page and the checklist tell it. Where other
+     * reasons leave that open, the first day of its season on which this one no longer holds it.
+     */
+    private static Lift byItself(TreeOnDay day, Opening opening, Outlook.Expected reason) {
+        if (reason.likelySince() != null) {
+            return Lift.of(reason, day.on());
+        }
+        return opening.outlook() instanceof Outlook.Expected technique
+                ? Lift.of(technique, day.on())
+                : Lift.notBefore(day.openings().inSeason(opening.technique(), reason), day.on());
     }
 
     /** What no time mends another technique may: the one that makes the fact as it is asked for. */

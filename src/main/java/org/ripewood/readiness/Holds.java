@@ -1,9 +1,12 @@
 package org.ripewood.readiness;
 
+import java.util.Collection;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
+import org.ripewood.core.progress.Fact;
+import org.ripewood.core.progress.Opening;
 import org.ripewood.core.progress.Reason;
 import org.ripewood.core.progress.Standing;
 import org.ripewood.core.progress.Truth;
@@ -30,6 +33,23 @@ public final class Holds {
         return byItself(reason)
                 && !(reason instanceof Reason.OfCriterion asked
                         && asked.criterion().fact().untilSaid() != null);
+    }
+
+    /** A load the tree is too weak for is told by its vigour, where that is told as well. */
+    static boolean isToldByVigour(Reason reason, Opening opening) {
+        return isToldByVigour(reason, opening.waits().stream().map(Opening.Wait::reason).toList());
+    }
+
+    /** The same among the reasons of a standing. */
+    public static boolean isToldByVigour(Reason reason, Collection<Reason> reasons) {
+        return reason instanceof Reason.OfLoad load
+                && load.asksForStrength()
+                && reasons.stream()
+                        .anyMatch(
+                                other ->
+                                        other instanceof Reason.OfCriterion asked
+                                                && asked.criterion().fact() == Fact.VIGOUR_INDEX
+                                                && asked.truth() == Truth.NO);
     }
 
     /** Whether anything but a turn, a season or a lesson holds it. */

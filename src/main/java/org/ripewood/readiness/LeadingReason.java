@@ -31,7 +31,10 @@ final class LeadingReason {
     static Optional<Opening.Wait> of(Verdict verdict, Opening opening, boolean comesNext) {
         var truth = verdict == Verdict.MEASURE ? Truth.UNKNOWN : Truth.NO;
         var waits =
-                opening.waits().stream().filter(wait -> wait.reason().truth() == truth).toList();
+                opening.waits().stream()
+                        .filter(wait -> wait.reason().truth() == truth)
+                        .filter(wait -> !Holds.isToldByVigour(wait.reason(), opening))
+                        .toList();
         if (verdict != Verdict.HELD) {
             return ofOthers(verdict, waits);
         }

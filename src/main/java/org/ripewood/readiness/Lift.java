@@ -8,7 +8,8 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.core.season.Outlook;
 
 /**
- * When a reason goes by itself, as exactly as it is known and in as few words.
+ * When a technique is expected, or a reason goes by itself, as exactly as it is known and in as few
+ * words.
  *
  * @param words such as {@code "April 2027"} or {@code "about April 2027"}
  * @param on the likely day; null when that cannot be said
@@ -34,6 +35,16 @@ record Lift(String words, @Nullable LocalDate on) {
     /** An outlook in words, as of a day. */
     static Lift of(Outlook outlook, LocalDate on) {
         return outlook instanceof Outlook.Expected expected ? of(expected, on) : NO_DATE;
+    }
+
+    /** The same where it is not the only thing to wait for. */
+    static Lift notBefore(Outlook outlook, LocalDate on) {
+        if (!(outlook instanceof Outlook.Expected expected)) {
+            return NO_DATE;
+        }
+        var likely = expected.likely();
+        boolean soon = ChronoUnit.DAYS.between(on, likely) <= SOON_DAYS;
+        return new Lift("not before " + (soon ? DAY : MONTH).format(likely), likely);
     }
 
     private static Lift of(Outlook.Expected expected, LocalDate on) {

@@ -60,6 +60,12 @@ public record Changes(boolean known, List<Step> steps, List<Undecided> undecided
 
     /** What changed, in a sentence or two, the best news first; empty when it cannot be told. */
     public String sentence() {
+        var news = news();
+        return known && news.isEmpty() ? nothing() : news;
+    }
+
+    /** The same, and empty as well when nothing changed. */
+    public String news() {
         if (!known) {
             return "";
         }
@@ -72,7 +78,7 @@ public record Changes(boolean known, List<Step> steps, List<Undecided> undecided
         if (told.isEmpty()) {
             tell(told, notNeeded(), "is not needed here", "are not needed here");
         }
-        return told.isEmpty() ? nothing() : String.join(" ", told);
+        return String.join(" ", told);
     }
 
     private void tellHeld(List<String> told) {

@@ -62,7 +62,13 @@ public final class ReasonBrief {
         if (reason instanceof Reason.OfLoad load) {
             return load.truth() == Truth.UNKNOWN
                     ? new Brief(words(Fact.VIGOUR_INDEX) + " not known", null)
-                    : number("load with this work", load.left() + load.added(), load.budget(), "");
+                    : load.asksForStrength()
+                            ? new Brief("too weak for this work", null)
+                            : number(
+                                    "load with this work",
+                                    load.left() + load.added(),
+                                    load.budget(),
+                                    "");
         }
         if (reason instanceof Reason.OfQuiet quiet) {
             return number("rest", quiet.daysSinceHeavy(), quiet.required(), "days");

@@ -173,6 +173,18 @@ public final class ReasonText {
     }
 
     private ReasonView tell(Reason.OfLoad reason) {
+        if (reason.asksForStrength()) {
+            return new ReasonWords(reason, "Strength for this work")
+                    .required(
+                            "at least "
+                                    + Wording.number(reason.added())
+                                    + ", which this work takes")
+                    .observed(
+                            "with its vigour the tree bears a load of %s at once"
+                                    .formatted(Wording.number(reason.budget())))
+                    .why("A tree mends only so much at once, and the stronger it is the more.")
+                    .view();
+        }
         var words =
                 new ReasonWords(reason, "Recovery from earlier work")
                         .observed(

@@ -83,6 +83,24 @@ public record TreeOnDay(
         return with(Verdict.READY).stream().filter(this::isCare).toList();
     }
 
+    /** How many techniques this tree still needs wait for another to be done first. */
+    public int waitingFor(String technique) {
+        return (int)
+                standings().stream()
+                        .filter(standing -> standing.verdict() != Verdict.DONE)
+                        .filter(
+                                standing ->
+                                        standing.against().stream()
+                                                .anyMatch(reason -> isTurn(reason, technique)))
+                        .count();
+    }
+
+    private static boolean isTurn(Reason reason, String technique) {
+        return (reason instanceof Reason.OfOrder order && order.technique().equals(technique))
+                || (reason instanceof Reason.OfDevelopment first
+                        && first.technique().equals(technique));
+    }
+
     /** Whether it is care, which is no step. */
     public boolean isCare(Standing standing) {
         return content.technique(standing.technique()).rule().purpose()

@@ -126,6 +126,20 @@ class TreeForecastsTest {
                                 assertThat(unsaid.because()).contains("Title of ROOT_SPREAD_DEG"));
     }
 
+    /** Nobody is sent to work on a weak tree only to have something to look at. */
+    @Test
+    void aWeakTreeIsNotToldToWaitForWork() {
+        var tree = treeOn(DAY).seen(Fact.VIGOUR_INDEX, 30, DAY).seen(Fact.ROOT_SPREAD_DEG, 90, DAY);
+        assertThat(because(tree, Fact.VIGOUR_INDEX)).contains("light, feed and no work");
+        assertThat(because(tree, Fact.ROOT_SPREAD_DEG)).contains("grow strong first");
+        tree.seen(Fact.VIGOUR_INDEX, 80, DAY);
+        assertThat(because(tree, Fact.ROOT_SPREAD_DEG)).contains("after the next work");
+    }
+
+    private static String because(RecordOf tree, Fact fact) {
+        return ((Outlook.Unsaid) when(tree, fact, new Requirement.AtLeast(270))).because();
+    }
+
     private static LocalDate likely(RecordOf tree, Fact fact, Requirement required) {
         return ((Outlook.Expected) when(tree, fact, required)).likely();
     }

@@ -52,6 +52,13 @@ class WhatChangedTest {
                 .matches("Nothing is freed or held by it yet; .*looks? decides? “.*”\\.");
     }
 
+    @Test
+    void whereNothingChangedThereIsNoNews() {
+        var marks = WhatChanged.marks(LookTree.maple(Map.of()));
+        assertThat(WhatChanged.since(marks, LookTree.maple(Map.of())).news()).isEmpty();
+        assertThat(WhatChanged.since(marks, LookTree.maple(Map.of())).sentence()).isNotEmpty();
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"", ".", "x", "00000000.AAAA", "<script>", "%s.%s", "AAAA", "a.\nB"})
     void marksThatDoNotFitTellNothing(String marks) {

@@ -81,6 +81,20 @@ class LeadingReasonTest {
         return LeadingReason.of(Verdict.HELD, opening(waits), false).orElseThrow();
     }
 
+    /** A tree of vigour 40 may carry 3.8: that it is weak is told once, as its vigour. */
+    @Test
+    void aLoadTheTreeIsTooWeakForIsToldByItsVigour() {
+        var tooWeak = wait(new Reason.OfLoad(0, 7, 3.8, Truth.NO), unsaid());
+        var debt = wait(new Reason.OfLoad(4, 2, 3.8, Truth.NO), expected(3));
+        var vigour =
+                wait(
+                        criterion(Fact.VIGOUR_INDEX, Value.of(40), new Requirement.AtLeast(70)),
+                        unsaid());
+        assertThat(told(Verdict.HELD, tooWeak, vigour)).isEqualTo(vigour);
+        assertThat(told(Verdict.HELD, tooWeak, WOUND)).isEqualTo(tooWeak);
+        assertThat(told(Verdict.HELD, debt, TURN)).isEqualTo(debt);
+    }
+
     @Test
     void onlyWhatTheTreeHoldsWhenItsTurnHasComeIsHeavy() {
         assertThat(CellMaker.weight(Verdict.HELD, WOUND.reason(), true)).isEqualTo(Weight.HELD);

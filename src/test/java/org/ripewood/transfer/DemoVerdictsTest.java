@@ -28,9 +28,13 @@ import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
+import org.ripewood.readiness.ReadinessAsked;
+import org.ripewood.readiness.ReadinessMaker;
+import org.ripewood.readiness.ReadinessSheet;
 import org.ripewood.records.NewObservation;
 import org.ripewood.standing.ReasonView;
 import org.ripewood.standing.Standings;
+import org.ripewood.standing.TechniqueStanding;
 import org.ripewood.steps.Step;
 import org.ripewood.steps.StepState;
 import org.ripewood.steps.Steps;
@@ -49,6 +53,7 @@ class DemoVerdictsTest {
     @Inject TreeStates treeStates;
     @Inject SchoolImport schoolImport;
     @Inject Rooms rooms;
+    @Inject ReadinessMaker readiness;
     @Inject Today today;
 
     /** Undoes a load that has been looked at. */
@@ -86,10 +91,51 @@ class DemoVerdictsTest {
         assertThat(trees).hasSize(36);
         assertVerdicts(registrar, trees, day);
         assertFacts(registrar, trees, day);
+        assertDates(registrar, day);
         assertSteps(registrar, trees);
         assertStory(registrar, trees, day);
         assertPhotos(registrar, trees);
         throw new LookedAt();
+    }
+
+    /** A date on a readiness sheet is the one of the technique's page and the checklist. */
+    private void assertDates(Actor registrar, LocalDate day) {
+        int dated = 0;
+        for (var course : rooms.courses.list(registrar)) {
+            for (var row :
+                    readiness
+                            .whole(registrar, course.id(), day, ReadinessAsked.ALL)
+                            .rows()
+                            .items()) {
+                var techniques = standings.of(registrar, row.treeId(), day).techniques();
+                for (var cell : row.cells()) {
+                    dated += datedAlike(row.label(), cell, techniques) ? 1 : 0;
+                }
+            }
+        }
+        assertThat(dated).isPositive();
+    }
+
+    private static boolean datedAlike(
+            String tree, ReadinessSheet.Cell cell, List<TechniqueStanding> techniques) {
+        var on = cell.liftsOn();
+        if (on == null
+                || cell.step() != null
+                || String.valueOf(cell.lifts()).startsWith("Likely")) {
+            return false;
+        }
+        var told =
+                techniques.stream()
+                        .filter(one -> one.technique().equals(cell.technique()))
+                        .findFirst()
+                        .orElseThrow();
+        var opening = Objects.requireNonNull(told.opening());
+        if (opening.likely() == null) {
+            assertThat(cell.lifts()).as(tree).startsWith("not before ");
+            return false;
+        }
+        assertThat(on).as("%s, %s", tree, cell.technique()).isEqualTo(opening.likely());
+        return true;
     }
 
     /** Of two trees, and of a wound from its cut on. */

@@ -7,10 +7,12 @@ import java.util.TreeMap;
 import org.ripewood.boards.Checklist;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.firstlook.FirstLook;
+import org.ripewood.firstlook.HowToLook;
 import org.ripewood.firstlook.LookAnswer;
 import org.ripewood.firstlook.LookNumber;
 import org.ripewood.firstlook.LookQuestion;
 import org.ripewood.firstlook.LookVerdict;
+import org.ripewood.standing.TreeOnDay;
 
 /**
  * How far the first look at a tree has come.
@@ -51,16 +53,16 @@ record FirstLookAnswer(
         return new FirstLookAnswer(
                 treeId,
                 look.on(),
-                look.open().stream().map(FirstLookAnswer::question).toList(),
+                look.open().stream().map(asked -> question(asked, look.tree())).toList(),
                 look.verdict(),
                 look.measureNext());
     }
 
-    private static Question question(LookQuestion asked) {
+    private static Question question(LookQuestion asked, TreeOnDay tree) {
         return new Question(
                 asked.code(),
                 asked.title(),
-                asked.how(),
+                HowToLook.of(asked, tree),
                 asked.about().stream().map(Fact::code).toList(),
                 asked.answers().stream().map(FirstLookAnswer::choice).toList(),
                 asked.numbers());

@@ -18,7 +18,7 @@ public interface Forecasts {
                     new Outlook.Unsaid(
                             "There is no forecast for "
                                     + fact.spoken()
-                                    + "; it is looked at again after the next work.");
+                                    + "; it has to be looked at again.");
 
     /**
      * When the fact will meet the requirement.

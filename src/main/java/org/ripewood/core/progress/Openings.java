@@ -65,6 +65,22 @@ public final class Openings {
         return settled(standings.get(position)) ? Optional.empty() : Optional.of(at(position));
     }
 
+    /**
+     * The first days of open windows of a technique on or after the days of something else, such as
+     * of one of its reasons; unsaid when none is in sight.
+     *
+     * @throws IllegalArgumentException when the technique is not in the rulebook
+     */
+    public Outlook inSeason(String technique, Outlook.Expected from) {
+        var position = positions.get(technique);
+        if (position == null) {
+            throw new IllegalArgumentException("no technique " + technique + " in the rulebook");
+        }
+        return DaysAhead.of(from, moment.on)
+                .toOpen(techniques[position].season(), moment.stagesAhead)
+                .outlook(moment.on);
+    }
+
     /** The openings of all techniques that are neither done nor unneeded, in telling order. */
     public List<Opening> all() {
         var all = new ArrayList<Opening>(standings.size());

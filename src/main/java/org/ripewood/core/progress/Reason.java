@@ -118,6 +118,12 @@ public sealed interface Reason {
 
     /** Load left from earlier work and added by this one, against what the vigour allows. */
     record OfLoad(double left, double added, double budget, Truth truth) implements Reason {
+
+        /** Whether the tree is too weak for the work, however long it rests. */
+        public boolean asksForStrength() {
+            return truth == Truth.NO && added > budget;
+        }
+
         @Override
         public Strength strength() {
             return Strength.MUST;

@@ -42,7 +42,7 @@ final class ReasonOutlooks {
             return sure(moment.subject.ledger().quietFrom(quiet.required(), moment.on));
         }
         if (reason instanceof Reason.OfHeavy) {
-            return sure(nextGrowingSeason(moment));
+            return sure(moment.subject.ledger().growthBeginsAfter(moment.on));
         }
         if (reason instanceof Reason.OfDose dose) {
             return sure(running.roomFor(dose.kind(), dose.limit() - dose.planned()));

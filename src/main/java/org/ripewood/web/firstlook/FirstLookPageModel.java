@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.firstlook.FirstLook;
+import org.ripewood.firstlook.HowToLook;
 import org.ripewood.firstlook.LookAge;
 import org.ripewood.firstlook.LookAnswer;
 import org.ripewood.firstlook.LookQuestion;
@@ -42,6 +43,11 @@ public record FirstLookPageModel(
 
     public List<LookAge> ages() {
         return Arrays.asList(LookAge.values());
+    }
+
+    /** How to look at this tree; empty on the last screen. */
+    public String how() {
+        return question == null ? "" : HowToLook.of(question, look.tree());
     }
 
     /** {@code "3 of 11"}; empty for a question that is answered once more. */

@@ -105,7 +105,7 @@ class FirstLookPages {
                         question ->
                                 Stream.of(
                                                 Recorded.today(question, day),
-                                                WhatChanged.since(before, day).sentence())
+                                                WhatChanged.since(before, day).news())
                                         .filter(sentence -> !sentence.isEmpty())
                                         .collect(Collectors.joining(" ")))
                 .orElse("");
