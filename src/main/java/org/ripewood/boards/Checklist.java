@@ -41,6 +41,7 @@ public record Checklist(
         public String where() {
             return switch (factCode) {
                 case "container_kind" -> "first-look?at=container";
+                case "widest_open_cut_mm" -> "first-look?at=cuts";
                 case "trunk_diameter_mm" -> "measure";
                 default -> "observations?fact=" + factCode;
             };

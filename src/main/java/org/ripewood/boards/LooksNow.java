@@ -37,7 +37,10 @@ public final class LooksNow {
             case HEIGHT_TO_BASE -> parts(tree, Fact.TRUNK_BASE_MM, Fact.HEIGHT_MM);
             case REVERSE_TAPER, REVERSE_TAPER_HEIGHT_MM -> Stream.of(Fact.TRUNK_DIAMETER_MM);
             case OPEN_WOUNDS, LARGEST_OPENING_MM, SMALLEST_CLOSURE_PERCENT, WOUND_STALLED ->
-                    Stream.of(Fact.WOUND_OPEN_MM);
+                    Stream.of(
+                            tree.state().record().wounds().isEmpty()
+                                    ? Fact.WIDEST_OPEN_CUT_MM
+                                    : Fact.WOUND_OPEN_MM);
             case CONTAINER_KIND, MONTHS_IN_CONTAINER -> Stream.of(Fact.CONTAINER_KIND);
             case GIRTH_RATIO_MAX -> Stream.of(Fact.BRANCH_DIAMETER_MM, Fact.TRUNK_AT_BRANCH_MM);
             case TRAINING_STAGE -> Stream.empty();

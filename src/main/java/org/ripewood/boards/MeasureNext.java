@@ -24,6 +24,8 @@ import org.ripewood.standing.Unknown;
  * decide how a technique stands, since nothing known speaks against that technique: first what work
  * of this season waits for, of these what most techniques wait for; care comes behind steps.
  *
+ * <p>Cuts nobody has spoken of are named last, as they count as none until then.
+ *
  * <p>Of a tree that may be dead only its twigs are looked at.
  *
  * <p>Where no technique waits for a look and none is ready, that which changes within days and
@@ -47,7 +49,23 @@ public final class MeasureNext {
             tree.steps(Verdict.HELD)
                     .forEach(standing -> waiting.add(standing, changingSoon(standing)));
         }
-        return waiting.measures();
+        return withCuts(tree, waiting.measures());
+    }
+
+    /** Cuts nobody has spoken of count as none; so they are named while there is room. */
+    private static List<Checklist.Measure> withCuts(
+            TreeOnDay tree, List<Checklist.Measure> measures) {
+        var facts = tree.subject().facts();
+        boolean said =
+                facts.find(Fact.WIDEST_OPEN_CUT_MM) != null
+                        || !tree.state().record().wounds().isEmpty();
+        if (said || measures.size() >= MOST || tree.tree().left()) {
+            return measures;
+        }
+        return Stream.concat(
+                        measures.stream(),
+                        Stream.of(measure(tree.content(), Fact.WIDEST_OPEN_CUT_MM, Set.of())))
+                .toList();
     }
 
     /** What is looked at on the day, where nothing else holds the step; none otherwise. */

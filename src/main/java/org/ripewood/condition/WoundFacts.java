@@ -5,12 +5,15 @@ import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.ripewood.core.growth.ClosingBelief;
 import org.ripewood.core.growth.Closure;
 import org.ripewood.core.progress.Evidence;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.Source;
+import org.ripewood.core.progress.Value;
 import org.ripewood.core.season.GrowthDays;
+import org.ripewood.records.Observation;
 import org.ripewood.records.TreeRecord;
 import org.ripewood.records.Wound;
 
@@ -32,6 +35,9 @@ final class WoundFacts {
     private final Source source;
     private final String from;
 
+    /** The widest open cut as somebody saw it on a tree without wounds; null when nobody has. */
+    private final @Nullable Observation said;
+
     private WoundFacts(
             TreeRecord record, GrowthDays growth, ClosingBelief closing, double leastMm) {
         this.growth = growth;
@@ -46,11 +52,34 @@ final class WoundFacts {
                         .map(WoundFacts::readBy)
                         .min(Comparator.naturalOrder())
                         .orElse(Source.DERIVED);
-        this.from = wounds.isEmpty() ? "no wounds in the record" : "openings of wounds";
+        this.said = wounds.isEmpty() ? said(record) : null;
+        this.from = wounds.isEmpty() ? none(record) : "openings of wounds";
+    }
+
+    /** What somebody said of the widest cut last; null when nobody has. */
+    private static @Nullable Observation said(TreeRecord record) {
+        return record.seen(Fact.WIDEST_OPEN_CUT_MM)
+                .max(
+                        Comparator.comparing(Observation::observedOn)
+                                .thenComparing(Observation::source)
+                                .thenComparingLong(Observation::id))
+                .orElse(null);
+    }
+
+    private String none(TreeRecord record) {
+        if (said != null) {
+            return "what was seen of its cuts; no wounds in the record";
+        }
+        return record.wounds().isEmpty()
+                ? "nobody has said; none in the record"
+                : "no wounds in the record that have to close";
     }
 
     /**
      * What wounds say of a tree.
+     *
+     * <p>A tree without wounds counts as one without cuts, until somebody has said how wide the
+     * widest is that is still open; then that counts until wounds are entered.
      *
      * @param closing what is believed of how the tree's kind closes them
      * @param leastMm first width from which a cut counts
@@ -76,14 +105,21 @@ final class WoundFacts {
     }
 
     private List<Evidence> all() {
+        double seen = said == null ? 0 : ((Value.Number) said.value()).amount();
         return List.of(
-                number(Fact.OPEN_WOUNDS, (double) closures.stream().filter(Closure::open).count()),
-                number(
+                ofOpenings(
+                        Fact.OPEN_WOUNDS,
+                        seen,
+                        seen >= Closure.OPEN_FROM_MM
+                                ? 1
+                                : (double) closures.stream().filter(Closure::open).count()),
+                ofOpenings(
                         Fact.LARGEST_OPENING_MM,
+                        seen,
                         closures.stream()
                                 .mapToDouble(closure -> closure.latest().openMm())
                                 .max()
-                                .orElse(0)),
+                                .orElse(seen)),
                 number(
                         Fact.SMALLEST_CLOSURE_PERCENT,
                         wounds.stream()
@@ -104,6 +140,18 @@ final class WoundFacts {
                         on,
                         Source.DERIVED,
                         "days wounds were made"));
+    }
+
+    /**
+     * Bare wood that somebody saw is theirs, and grows old; that there is none stays so, since
+     * every new cut is entered.
+     *
+     * @param seen the widest cut that somebody saw; 0 when nobody has, or when wounds tell it
+     */
+    private Evidence ofOpenings(Fact fact, double seen, double amount) {
+        return said != null && seen > 0
+                ? Derived.number(fact, amount, said.observedOn(), said.source(), from)
+                : number(fact, amount);
     }
 
     private boolean doesNotClose(Closure closure) {

@@ -108,9 +108,7 @@ class LookBook {
 
     private void cut(Actor actor, long treeId, NewLook look, LocalDate on) {
         if (look.answer() != null) {
-            // Nothing to record: a tree without wounds on record has none that is known.
-            chosen(LookQuestion.CUTS, look);
-            trees.get(actor, treeId);
+            drawn(actor, treeId, LookQuestion.CUTS, look, on);
             return;
         }
         require(LookQuestion.CUTS, look);

@@ -24,6 +24,7 @@ import static org.ripewood.core.progress.Fact.SUBSTRATE_DRAINS;
 import static org.ripewood.core.progress.Fact.TRUNK_BASE_MM;
 import static org.ripewood.core.progress.Fact.TRUNK_BASE_SHARE;
 import static org.ripewood.core.progress.Fact.VIGOUR_INDEX;
+import static org.ripewood.core.progress.Fact.WIDEST_OPEN_CUT_MM;
 import static org.ripewood.core.progress.Fact.WIRE_ON;
 
 import java.util.Arrays;
@@ -132,11 +133,13 @@ public enum LookQuestion {
                     new LookNumber("highMm", "Thickness at two thirds, mm", "", false)),
             List.of(Map.of(REVERSE_TAPER, Value.of(false)), Map.of(REVERSE_TAPER, Value.of(true)))),
     CUTS(
-            "Are there large cuts that have not closed?",
-            "Look for bare wood as wide as a pencil or wider. Measure across the grain: the whole scar from bark to"
-                    + " bark, and the bare wood that is left in it.",
-            Set.of(),
-            List.of(new LookAnswer("none", "No bare wood that wide", Map.of(), Map.of())),
+            "How wide is the widest cut that is still open?",
+            "Look over trunk and branches from all sides for bare wood. Is it wider than a pencil, about 8 mm, measure"
+                    + " it across the grain: the whole scar from bark to bark, and the bare wood that is left in it.",
+            Set.of(WIDEST_OPEN_CUT_MM),
+            List.of(
+                    number("none", "No bare wood at all", WIDEST_OPEN_CUT_MM, 0),
+                    number("narrow", "Bare wood, up to 8 mm wide", WIDEST_OPEN_CUT_MM, 8)),
             List.of(
                     new LookNumber(
                             "scarMm", "Whole scar of the widest, mm", "With its new bark.", false),
@@ -313,7 +316,7 @@ public enum LookQuestion {
         return how;
     }
 
-    /** Facts that answer it; empty for cuts, which a tree may have any number of. */
+    /** Facts that answer it. */
     public Set<Fact> about() {
         return about.isEmpty() ? Set.of() : EnumSet.copyOf(about);
     }

@@ -17,7 +17,8 @@ import org.ripewood.standing.TreeOnDay;
 
 /**
  * The questions still to be asked of a tree: those that can be answered today, that nobody has
- * answered within the age their facts allow, and that would change how something stands.
+ * answered within the age their facts allow, and that would change how something stands; and always
+ * that of open cuts.
  */
 final class OpenQuestions {
 
@@ -30,6 +31,9 @@ final class OpenQuestions {
                     Fact.SHOOT_EXTENSION_MM, Fact.VIGOUR_INDEX,
                     Fact.TRUNK_BASE_MM, Fact.TRUNK_BASE_SHARE,
                     Fact.HEIGHT_MM, Fact.TRUNK_BASE_SHARE);
+
+    /** Cuts nobody has spoken of count as none, so they are asked about on every tree. */
+    private static final int ALWAYS = Integer.MAX_VALUE;
 
     private final TreeOnDay tree;
     private final Source eye;
@@ -55,7 +59,13 @@ final class OpenQuestions {
         Arrays.stream(LookQuestion.values())
                 .filter(question -> !walk.passed(question) && possible(question))
                 .filter(question -> !answered(question))
-                .forEach(question -> decides.put(question, trial.decides(question)));
+                .forEach(
+                        question ->
+                                decides.put(
+                                        question,
+                                        question == LookQuestion.CUTS
+                                                ? ALWAYS
+                                                : trial.decides(question)));
         return decides.entrySet().stream()
                 .filter(entry -> entry.getValue() > 0)
                 .sorted(Map.Entry.comparingByValue(Comparator.reverseOrder()))
@@ -73,8 +83,13 @@ final class OpenQuestions {
 
     private boolean answered(LookQuestion question) {
         return question == LookQuestion.CUTS
-                ? !tree.state().record().wounds().isEmpty()
+                ? isSaidOfCuts()
                 : question.about().stream().allMatch(this::known);
+    }
+
+    /** Wounds in the record say it, and so does who looked for some. */
+    private boolean isSaidOfCuts() {
+        return !tree.state().record().wounds().isEmpty() || known(Fact.WIDEST_OPEN_CUT_MM);
     }
 
     private boolean known(Fact fact) {

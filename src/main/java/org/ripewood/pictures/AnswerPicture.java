@@ -84,7 +84,8 @@ public final class AnswerPicture {
             case "branches more" -> node(4);
             case "front none" -> front(false);
             case "front tentative" -> front(true);
-            case "cuts none" -> closedTrunk();
+            case "cuts none" -> trunk(false);
+            case "cuts narrow" -> trunk(true);
             default -> {
                 return false;
             }
@@ -324,12 +325,17 @@ public final class AnswerPicture {
         }
     }
 
-    private void closedTrunk() {
+    /** A scar on a trunk, closed to a line or with a strip of bare wood left in it. */
+    private void trunk(boolean open) {
         pen.shape(
                 "M100 195C112 130 108 70 120 10L180 10C190 70 190 130 204 195z",
                 pen.plain(Ink.SHADE),
                 LINE);
         pen.oval(150, 100, 22, 30, pen.plain(Ink.RULE), FINE);
-        pen.shape("M150 76L150 124", null, FINE);
+        if (open) {
+            pen.oval(150, 100, 7, 20, pen.plain(Ink.OCHRE_WASH), FINE);
+        } else {
+            pen.shape("M150 76L150 124", null, FINE);
+        }
     }
 }

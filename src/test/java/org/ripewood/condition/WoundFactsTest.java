@@ -22,6 +22,26 @@ class WoundFactsTest {
     private static final LocalDate DAY = LocalDate.of(2026, 6, 15);
     private static final LocalDate MADE = DAY.minusDays(400);
 
+    /** A tree nobody has spoken of goes on as one without cuts, and is told so. */
+    @Test
+    void whoLooksForCutsIsBelievedUntilWoundsAreEntered() {
+        var tree = treeOn(DAY);
+        assertThat(tree.evidence(Fact.LARGEST_OPENING_MM).by())
+                .isEqualTo("nobody has said; none in the record");
+        assertThat(tree.facts().number(Fact.LARGEST_OPENING_MM)).isZero();
+        tree.seen(Fact.WIDEST_OPEN_CUT_MM, 0, DAY.minusDays(300));
+        assertThat(tree.evidence(Fact.LARGEST_OPENING_MM).observedOn()).isEqualTo(DAY);
+        assertThat(tree.evidence(Fact.LARGEST_OPENING_MM).by()).startsWith("what was seen");
+        tree.seen(Fact.WIDEST_OPEN_CUT_MM, Value.of(8), DAY.minusDays(30), Source.STUDENT);
+        var seen = tree.evidence(Fact.LARGEST_OPENING_MM);
+        assertThat(seen.value()).isEqualTo(Value.of(8));
+        assertThat(seen.observedOn()).isEqualTo(DAY.minusDays(30));
+        assertThat(seen.source()).isEqualTo(Source.STUDENT);
+        assertThat(tree.facts().number(Fact.OPEN_WOUNDS)).isEqualTo(1);
+        tree.wound(1, DAY.minusDays(400), 20, Source.INSTRUCTOR, RecordOf.look(DAY, 12));
+        assertThat(tree.facts().number(Fact.LARGEST_OPENING_MM)).isEqualTo(12);
+    }
+
     @Test
     void aTreeWithoutWoundsHasNothingOpen() {
         var facts = treeOn(DAY).facts();

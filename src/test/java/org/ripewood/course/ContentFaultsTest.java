@@ -131,7 +131,7 @@ class ContentFaultsTest {
                         "fact: vigor_index",
                         "vigor_index",
                         "\"vigor_index\"",
-                        "one of the 81 known. Maybe “vigour_index”."),
+                        "one of the 82 known. Maybe “vigour_index”."),
                 new Edit(
                         WIRING,
                         "strength: must",

@@ -55,6 +55,7 @@ public enum Fact {
     SMALLEST_CLOSURE_PERCENT(Kind.NUMBER, "%", 0, 100, Scope.TREE, true),
     WOUND_STALLED(Kind.FLAG, "", 0, 0, Scope.TREE, true),
     FRESH_WOUNDS(Kind.NUMBER, "", 0, 500, Scope.TREE, true),
+    WIDEST_OPEN_CUT_MM(Kind.NUMBER, "mm", 0, 500, Scope.TREE, false),
     PLANNED_CUT_MM(Kind.NUMBER, "mm", 0, 500, Scope.TREE, false),
     PLANNED_CUT_SHARE(Kind.NUMBER, "", 0, 2, Scope.TREE, false),
     SURPLUS_BRANCH(Kind.FLAG, "", 0, 0, Scope.TREE, false),
