@@ -17,12 +17,21 @@ final class CelTongue implements Tongue {
             Map.of(
                     "stage", new Variable(SimpleType.INT, sight -> (long) sight.stage()),
                     "flowers", new Variable(SimpleType.INT, sight -> (long) sight.flowers()),
+                    "daysLeft", new Variable(SimpleType.INT, sight -> (long) sight.daysLeft()),
+                    "warmest", new Variable(SimpleType.DOUBLE, Sight::warmest),
                     "load", new Variable(SimpleType.DOUBLE, Sight::load),
                     "budget", new Variable(SimpleType.DOUBLE, Sight::budget),
-                    "quiet", new Variable(SimpleType.INT, sight -> (long) sight.quiet()),
                     "heavy", new Variable(SimpleType.INT, sight -> (long) sight.heavy()),
                     "foliage", new Variable(SimpleType.DOUBLE, Sight::foliage),
                     "root", new Variable(SimpleType.DOUBLE, Sight::root));
+
+    private static final Map<String, Function<Sight, Object>> SIGNS =
+            Map.of(
+                    "withoutWinter", Sight::withoutWinter,
+                    "coolestWeeks", Sight::coolestWeeks,
+                    "woodFrozen", Sight::woodFrozen,
+                    "ballFrozen", Sight::ballFrozen,
+                    "nearDangerousCold", Sight::nearDangerousCold);
 
     private final Map<String, Integer> places;
     private final Map<String, Variable> variables = new HashMap<>();
@@ -95,6 +104,27 @@ final class CelTongue implements Tongue {
     public String figure(String name) {
         var figure = FIGURES.get(name);
         return variable("now_" + name, figure.type(), figure.read());
+    }
+
+    @Override
+    public Bool sign(String name) {
+        return bool("now_" + name, SIGNS.get(name));
+    }
+
+    @Override
+    public Bool quiet(int days) {
+        return bool("quiet_" + days, sight -> sight.quiet(days));
+    }
+
+    @Override
+    public String grown(Fact fact) {
+        int at = fact.ordinal();
+        return variable(fact.code() + "_grown", SimpleType.INT, sight -> sight.grown(at));
+    }
+
+    @Override
+    public Bool shared(String name, int place, Bool written) {
+        return written;
     }
 
     private Bool bool(String name, Function<Sight, Object> read) {

@@ -1,7 +1,9 @@
 package org.ripewood.core.progress;
 
 import org.jspecify.annotations.Nullable;
+import org.ripewood.core.season.GrowingDays;
 import org.ripewood.core.season.StageClock;
+import org.ripewood.core.season.StageDays;
 import org.ripewood.core.season.TypicalYear;
 
 import java.time.LocalDate;
@@ -24,6 +26,7 @@ final class RandomTrees {
 
     private final Rules rules;
     private final List<String> lessons;
+    private final Map<String, GrowingDays> growing = new HashMap<>();
 
     RandomTrees(Rules rules) {
         this.rules = rules;
@@ -49,6 +52,7 @@ final class RandomTrees {
         var traits = rules.species().get((int) (seed % rules.species().size()));
         var care = random.nextInt(3) == 0 ? random.nextDouble() : 0.9 + 0.1 * random.nextDouble();
         var latitude = LATITUDES[random.nextInt(LATITUDES.length)];
+        var year = TypicalYear.of(traits.habit(), latitude);
         var subject =
                 new Subject(
                         traits,
@@ -56,7 +60,10 @@ final class RandomTrees {
                         new WorkLedger(works(random, care, on), latitude),
                         signedOff(random, care, on),
                         skills(random, care),
-                        stages(random, traits, latitude, on));
+                        stages(random, year, on),
+                        year.place(),
+                        Forecasts.NONE,
+                        growing(traits, latitude, year));
         return new Case(seed, subject, on);
     }
 
@@ -111,9 +118,14 @@ final class RandomTrees {
                         .collect(Collectors.toSet());
     }
 
-    private static StageClock stages(
-            SplittableRandom random, Traits traits, double latitude, LocalDate on) {
-        var year = TypicalYear.of(traits.habit(), latitude);
+    /** Counted over all days that come up, as for a site with temperatures. */
+    private GrowingDays growing(Traits traits, double latitude, TypicalYear year) {
+        return growing.computeIfAbsent(
+                traits.habit() + " " + latitude,
+                none -> StageDays.over(year, FIRST_DAY.minusYears(5), FIRST_DAY.plusYears(3)));
+    }
+
+    private static StageClock stages(SplittableRandom random, TypicalYear year, LocalDate on) {
         return random.nextBoolean()
                 ? year
                 : year.from(random.nextInt(40), on.minusDays(random.nextInt(200)));

@@ -13,14 +13,19 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Runs {@link StandingBenchmark} and prints each contender as a multiple of the rulebook.
+ * Runs {@link StandingBenchmark} and prints each contender as a multiple of Java written out.
  *
- * <p>Every round measures all contenders once, each in a JVM of its own; the ratio is taken within
- * the round and the middle one told, so that a busy quarter of an hour weighs on all alike.
+ * <p>Every round measures all contenders once, each in a JVM of its own that has been warmed up
+ * until its times stand still; the ratio is taken within the round and the middle one told, so that
+ * a busy quarter of an hour weighs on all alike.
  */
 public final class Ratios {
 
     private static final int ROUNDS = Integer.getInteger("rounds", 3);
+
+    /** Those to be measured, parted by commas; Java written out must be among them. */
+    private static final String[] CONTENDERS =
+            System.getProperty("contenders", "RULEBOOK,STRAIGHT_JAVA,CEL,DROOLS").split(",");
 
     /** The optimising compiler stays on, even where the environment turns it off for builds. */
     private static final String[] JVM = {
@@ -40,11 +45,11 @@ public final class Ratios {
         var memory = new EnumMap<Contenders, List<Double>>(Contenders.class);
         for (int round = 0; round < ROUNDS; round++) {
             var figures = round();
-            var ours = figures.get(Contenders.RULEBOOK);
+            var written = figures.get(Contenders.STRAIGHT_JAVA);
             figures.forEach(
                     (contender, found) -> {
-                        add(time, contender, found.micros() / ours.micros());
-                        add(memory, contender, found.bytes() / ours.bytes());
+                        add(time, contender, found.micros() / written.micros());
+                        add(memory, contender, found.bytes() / 1000);
                     });
         }
         print(time, memory);
@@ -55,8 +60,9 @@ public final class Ratios {
                 new OptionsBuilder()
                         .include(StandingBenchmark.class.getName())
                         .forks(1)
-                        .warmupIterations(14)
-                        .warmupTime(TimeValue.seconds(5))
+                        .param("contender", CONTENDERS)
+                        .warmupIterations(2)
+                        .warmupTime(TimeValue.seconds(2))
                         .measurementIterations(5)
                         .measurementTime(TimeValue.seconds(2))
                         .jvmArgsAppend(JVM)
@@ -87,9 +93,9 @@ public final class Ratios {
 
     private static void print(
             Map<Contenders, List<Double>> time, Map<Contenders, List<Double>> memory) {
-        System.out.printf("%nrulebook = 1, middle of %d rounds (least to most)%n", ROUNDS);
-        System.out.printf("%-15s %-28s %s%n", "", "time", "memory taken");
-        for (var contender : Contenders.values()) {
+        System.out.printf("%nJava written out = 1, middle of %d rounds (least to most)%n", ROUNDS);
+        System.out.printf("%-15s %-28s %s%n", "", "time", "kB a tree");
+        for (var contender : time.keySet()) {
             System.out.printf(
                     "%-15s %-28s %s%n",
                     contender.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '),

@@ -3,6 +3,7 @@ package org.ripewood.core.progress;
 import org.ripewood.core.progress.TechniqueText.Check;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /** Writes the rules for one species in a language. */
@@ -36,6 +37,8 @@ final class RuleText {
         var done = tongue.done(rule.code());
         var repeat = rule.repeatAfterDays();
         var lesson = rule.skillLesson();
+        var order = new OrderText(this, tongue, traits, rules);
+        var checks = checks(rule, order);
         return new TechniqueText(
                 place,
                 rule.code(),
@@ -43,19 +46,21 @@ final class RuleText {
                 Bool.all(
                         Bool.atLeast(done, 0),
                         repeat == null ? Bool.TRUE : Bool.atLeast(done, repeat).not()),
+                conditions.yes(rule.neededWhen()),
                 conditions.no(rule.neededWhen()),
-                checks(rule),
+                order.locals(),
+                checks,
                 lesson == null ? Bool.TRUE : tongue.skilled(lesson),
                 seasons.check(rule.season()));
     }
 
-    private List<Check> checks(TechniqueRule rule) {
+    private List<Check> checks(TechniqueRule rule, OrderText order) {
         var checks = new ArrayList<Check>();
         if (rule.neededWhen() != null) {
-            checks.add(check("needed", conditions.yes(rule.neededWhen()), Bool.TRUE));
+            checks.add(check("needed", needed(rule), Bool.TRUE));
         }
-        rule.after().forEach(code -> checks.add(order(rules.technique(code))));
-        rule.criteria().forEach(criterion -> checks.add(criterion(criterion)));
+        checks.addAll(order.checks(rule));
+        rule.criteria().forEach(criterion -> checks.add(criterion(criterion, rule.stress())));
         if (rule.stress() > 0) {
             var load = "%s + %s".formatted(tongue.figure("load"), rule.stress());
             var fits = Bool.atMost(load, tongue.figure("budget"));
@@ -65,8 +70,7 @@ final class RuleText {
             checks.add(check("heavy", Bool.TRUE, Bool.equal(tongue.figure("heavy"), 0)));
         }
         if (rule.quietDaysBefore() > 0) {
-            var rested = Bool.atLeast(tongue.figure("quiet"), rule.quietDaysBefore());
-            checks.add(check("quiet", Bool.TRUE, rested));
+            checks.add(check("quiet", Bool.TRUE, tongue.quiet(rule.quietDaysBefore())));
         }
         var dose = rule.dose();
         if (dose != null) {
@@ -75,38 +79,74 @@ final class RuleText {
         return checks;
     }
 
-    private static Check check(String key, Bool known, Bool met) {
+    static Check check(String key, Bool known, Bool met) {
         return new Check(key, known, met, Bool.FALSE);
     }
 
-    private Check order(TechniqueRule first) {
-        var met =
-                first.isFor(traits)
-                        ? Bool.any(
-                                Bool.atLeast(tongue.done(first.code()), 0),
-                                conditions.no(first.neededWhen()))
-                        : Bool.TRUE;
-        var known = Bool.any(met, conditions.yes(first.neededWhen()));
-        return check("after." + first.code(), known, met);
+    Bool needed(TechniqueRule rule) {
+        return tongue.shared("needed", place(rule), conditions.yes(rule.neededWhen()));
     }
 
-    private Check criterion(Criterion criterion) {
+    Bool spared(TechniqueRule rule) {
+        return tongue.shared("spared", place(rule), conditions.no(rule.neededWhen()));
+    }
+
+    private int place(TechniqueRule rule) {
+        return rules.techniques().indexOf(rule);
+    }
+
+    /** What is looked at on the day counts only as far as somebody has looked. */
+    Check criterion(Criterion criterion, double stress) {
         var fact = criterion.fact();
-        var age = tongue.age(fact);
-        var fresh = criterion.freshDays();
-        return new Check(
-                criterion.key(),
-                Bool.all(Bool.atLeast(age, 0), fresh == null ? Bool.TRUE : Bool.atMost(age, fresh)),
-                conditions.met(fact, criterion.requirementFor(traits)),
-                criterion.instructorsEye() ? tongue.byStudent(fact) : Bool.FALSE);
+        var seen = Bool.all(Bool.atLeast(tongue.age(fact), 0), fresh(criterion));
+        var met = conditions.met(fact, criterion.requirementFor(traits));
+        var eye =
+                criterion.instructorsEye()
+                        || (fact == Fact.VIGOUR_INDEX && stress > TechniqueRule.LIGHT_STRESS);
+        var doubted = eye ? tongue.byStudent(fact) : Bool.FALSE;
+        return criterion.onTheDay()
+                ? new Check(
+                        criterion.key(),
+                        Bool.TRUE,
+                        Bool.any(seen.not(), met),
+                        Bool.all(seen, doubted))
+                : new Check(criterion.key(), seen, met, doubted);
     }
 
-    private Bool withinDose(DoseRule dose) {
-        var limit = dose.limitShare();
-        if (dose.kind() == DoseRule.Kind.ROOT) {
-            limit = Math.min(limit, traits.maxRootShare());
+    private Bool fresh(Criterion criterion) {
+        var days = criterion.freshDays();
+        if (days == null || criterion.ages() == Criterion.Ages.NEVER) {
+            return Bool.TRUE;
         }
-        var taken = tongue.figure(dose.kind() == DoseRule.Kind.ROOT ? "root" : "foliage");
+        var fresh = Bool.atMost(tongue.age(criterion.fact()), days);
+        return criterion.ages() == Criterion.Ages.DAYS
+                ? fresh
+                : Bool.any(fresh, Bool.atMost(tongue.grown(criterion.fact()), days));
+    }
+
+    /** The first limit that fits counts; strong trees may have one of their own. */
+    private Bool withinDose(DoseRule dose) {
+        var within = withinLimit(dose, dose.limitShare());
+        var limits = new ArrayList<>(dose.limits());
+        Collections.reverse(limits);
+        for (var limit : limits) {
+            if (traits.isAnyOf(limit.species(), limit.groups())) {
+                var vigour = tongue.number(Fact.VIGOUR_INDEX);
+                var strong = Bool.atLeast(vigour, limit.fromVigour());
+                var own = withinLimit(dose, limit.share());
+                within =
+                        limit.fromVigour() == 0
+                                ? own
+                                : Bool.any(Bool.all(strong, own), Bool.all(strong.not(), within));
+            }
+        }
+        return within;
+    }
+
+    private Bool withinLimit(DoseRule dose, double share) {
+        var roots = dose.kind() == DoseRule.Kind.ROOT;
+        var limit = roots ? Math.min(share, traits.maxRootShare()) : share;
+        var taken = tongue.figure(roots ? "root" : "foliage");
         var dosed = "%s + %s".formatted(taken, Math.min(dose.typicalShare(), limit));
         return Bool.atMost(dosed, limit + DOSE_SLACK);
     }

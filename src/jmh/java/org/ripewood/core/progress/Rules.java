@@ -4,11 +4,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The rules and species a comparison runs on. */
+/** The rules and species a comparison runs on, in the order in which they are told. */
 record Rules(List<TechniqueRule> techniques, List<Traits> species) {
 
     Rules {
-        techniques = List.copyOf(techniques);
+        techniques = Rulebook.inOrder(techniques);
         species = List.copyOf(species);
     }
 

@@ -2,12 +2,18 @@ package org.ripewood.core.progress;
 
 import org.ripewood.core.progress.TechniqueText.Check;
 import org.ripewood.core.season.StageRange;
+import org.ripewood.core.season.TypicalYear;
+import org.ripewood.core.season.WeatherRule;
+import org.ripewood.core.season.WorkClocks;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /** Writes a season rule for one species. */
 final class SeasonText {
+
+    /** Stages of shoots in growth. */
+    private static final List<Integer> IN_GROWTH = List.of(31, 32, 33, 34, 35);
 
     private final Tongue tongue;
     private final Traits traits;
@@ -18,28 +24,95 @@ final class SeasonText {
     }
 
     Check check(SeasonRule rule) {
-        var window = rule.windows().stream().filter(each -> each.speaksOf(traits)).findFirst();
-        var open = window.map(SeasonRule.Window::stages).orElse(List.of());
-        var closed = new ArrayList<StageRange>();
-        rule.avoid().stream()
-                .filter(avoid -> avoid.speaksOf(traits))
-                .forEach(avoid -> closed.addAll(avoid.stages()));
-        var inWindow = rule.windows().isEmpty() ? Bool.TRUE : leaves(open);
-        var shut = Bool.any(leaves(closed), flowers(closed));
-        var met = Bool.all(shut.not(), Bool.any(inWindow, flowers(open)));
-        return new Check("season", known(shut, inWindow, open, closed), met, Bool.FALSE);
+        var open = rule.stagesOf(traits);
+        var closed =
+                rule.avoid().stream()
+                        .filter(avoid -> avoid.speaksOf(traits))
+                        .flatMap(avoid -> avoid.stages().stream())
+                        .toList();
+        var ranges = open.stream().flatMap(part -> part.ranges().stream()).toList();
+        var seen = Bool.atLeast(tongue.figure("flowers"), 0);
+        var shut =
+                Bool.any(
+                        leaves(closed),
+                        Bool.all(seen, flowers(closed)),
+                        weather(rule.weather()).not());
+        var inLeaves = byLeaves(rule, open, closed);
+        var mayFade = ofFlowers(ranges) ? mayFade() : Bool.FALSE;
+        var unseen =
+                Bool.any(
+                        Bool.all(inLeaves.not(), mayFade),
+                        Bool.all(inLeaves, ofFlowers(closed) ? Bool.TRUE : Bool.FALSE));
+        var inFlowers = Bool.all(seen, parts(open, part -> flowers(part.ranges())));
+        return new Check(
+                "season",
+                Bool.any(shut, seen, unseen.not()),
+                Bool.all(shut.not(), Bool.any(inLeaves, inFlowers)),
+                Bool.FALSE);
     }
 
-    /** Unseen flowers could open the window, or close it. */
-    private Bool known(Bool shut, Bool inWindow, List<StageRange> open, List<StageRange> closed) {
-        if (!ofFlowers(open) && !ofFlowers(closed)) {
+    /** Where no winter comes, work of growth is open all year, the rest in the cold. */
+    private Bool byLeaves(
+            SeasonRule rule, List<WorkClocks.Stages> open, List<StageRange> closed) {
+        if (rule.anyStage()) {
             return Bool.TRUE;
         }
-        var seen = Bool.atLeast(tongue.figure("flowers"), 0);
+        var usual = parts(open, part -> leaves(part.ranges()));
+        var inGrowth = parts(open, part -> grows(part.ranges(), closed) ? Bool.TRUE : Bool.FALSE);
+        var neverRests =
+                Bool.all(
+                        tongue.sign("withoutWinter"),
+                        Bool.equal(tongue.figure("stage"), TypicalYear.GROWING));
         return Bool.any(
-                shut,
-                Bool.all(inWindow.not(), ofFlowers(open) ? seen : Bool.TRUE),
-                Bool.all(inWindow, ofFlowers(closed) ? seen : Bool.TRUE));
+                Bool.all(neverRests, Bool.any(inGrowth, tongue.sign("coolestWeeks"))),
+                Bool.all(neverRests.not(), usual));
+    }
+
+    private static boolean grows(List<StageRange> open, List<StageRange> closed) {
+        return IN_GROWTH.stream().anyMatch(stage -> holds(open, stage) && !holds(closed, stage));
+    }
+
+    private static boolean holds(List<StageRange> ranges, int stage) {
+        return ranges.stream().anyMatch(range -> !range.onFlowerTrack() && range.holds(stage));
+    }
+
+    /** Any of the parts whose stages are right and whose weather allows it. */
+    private Bool parts(List<WorkClocks.Stages> parts, Function<WorkClocks.Stages, Bool> right) {
+        return Bool.any(
+                parts.stream()
+                        .map(part -> Bool.all(right.apply(part), enoughLeft(part), cool(part)))
+                        .toList());
+    }
+
+    private Bool enoughLeft(WorkClocks.Stages part) {
+        return left(part.growingDaysLeft());
+    }
+
+    private Bool left(int days) {
+        return days == 0 ? Bool.TRUE : Bool.atLeast(tongue.figure("daysLeft"), days);
+    }
+
+    private Bool cool(WorkClocks.Stages part) {
+        return Double.isInfinite(part.notAboveCelsius())
+                ? Bool.TRUE
+                : Bool.atMost(tongue.figure("warmest"), part.notAboveCelsius());
+    }
+
+    private Bool weather(WeatherRule rule) {
+        var thawed =
+                switch (rule.notWhileFrozen()) {
+                    case NOTHING -> Bool.TRUE;
+                    case WOOD -> tongue.sign("woodFrozen").not();
+                    case BALL -> tongue.sign("ballFrozen").not();
+                };
+        var cold = rule.nearDangerousCold() ? tongue.sign("nearDangerousCold") : Bool.TRUE;
+        return Bool.all(left(rule.growingDaysLeft()), thawed, cold);
+    }
+
+    /** Flowers may fade at any stage when nobody has said at which they do. */
+    private Bool mayFade() {
+        var fade = traits.clocks().flowersFade();
+        return fade.isEmpty() ? Bool.TRUE : within(tongue.figure("stage"), fade);
     }
 
     private static boolean ofFlowers(List<StageRange> ranges) {
@@ -53,9 +126,9 @@ final class SeasonText {
     }
 
     private Bool flowers(List<StageRange> ranges) {
-        var flowers = tongue.figure("flowers");
-        var within = within(flowers, ranges.stream().filter(StageRange::onFlowerTrack).toList());
-        return Bool.all(Bool.atLeast(flowers, 0), within);
+        return within(
+                tongue.figure("flowers"),
+                ranges.stream().filter(StageRange::onFlowerTrack).toList());
     }
 
     private static Bool within(String stage, List<StageRange> ranges) {

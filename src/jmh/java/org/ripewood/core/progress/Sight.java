@@ -23,6 +23,7 @@ public final class Sight {
     private final boolean[] known = new boolean[FACTS];
     private final boolean[] byStudent = new boolean[FACTS];
     private final long[] doneDays;
+    private final @Nullable Facts.Seen[] seen = new Facts.Seen[FACTS];
     private final EvaluationContext moment;
     private final @Nullable Set<String> skills;
 
@@ -33,17 +34,24 @@ public final class Sight {
         this.skills = subject.skills();
         this.doneDays = new long[places.size()];
         Arrays.fill(ages, -1);
-        subject.facts().all().forEach(this::put);
+        for (var fact : Fact.values()) {
+            var found = subject.facts().seen(fact);
+            if (found != null) {
+                put(found);
+            }
+        }
         for (int i = 0; i < doneDays.length; i++) {
             var day = moment.doneOn(i);
             doneDays[i] = day == null ? -1 : moment.epochDay - day.toEpochDay();
         }
     }
 
-    private void put(Evidence evidence) {
+    private void put(Facts.Seen found) {
+        var evidence = found.evidence();
         int fact = evidence.fact().ordinal();
+        seen[fact] = found;
         known[fact] = true;
-        ages[fact] = moment.epochDay - evidence.observedOn().toEpochDay();
+        ages[fact] = moment.ageDays(found);
         byStudent[fact] = evidence.source() == Source.STUDENT;
         if (evidence.value() instanceof Value.Number number) {
             numbers[fact] = number.amount();
@@ -69,6 +77,12 @@ public final class Sight {
 
     public long age(int fact) {
         return ages[fact];
+    }
+
+    /** Growing days, or −1. */
+    public long grown(int fact) {
+        var found = seen[fact];
+        return found == null ? -1 : moment.age(found, Criterion.Ages.GROWTH);
     }
 
     public boolean known(int fact) {
@@ -105,8 +119,40 @@ public final class Sight {
         return moment.loadBudget;
     }
 
-    public int quiet() {
-        return moment.daysSinceHeavy;
+    public boolean quiet(int days) {
+        return moment.quietFor(days);
+    }
+
+    public int daysLeft() {
+        return moment.subject.place().growingDaysLeft(moment.on);
+    }
+
+    /** The usual maximum of the day in °C; absolute zero where nothing is known. */
+    public double warmest() {
+        double celsius = moment.subject.place().maxCelsius(moment.on);
+        return Double.isNaN(celsius) ? -273 : celsius;
+    }
+
+    public boolean withoutWinter() {
+        return moment.subject.place().withoutWinter();
+    }
+
+    public boolean coolestWeeks() {
+        return moment.subject.place().coolestWeeks(moment.on);
+    }
+
+    public boolean woodFrozen() {
+        return moment.subject.place().woodFrozen(moment.on);
+    }
+
+    public boolean ballFrozen() {
+        return moment.subject.place().ballFrozen(moment.on);
+    }
+
+    /** Whether nights come near the cold from which on the species is sheltered. */
+    public boolean nearDangerousCold() {
+        var shelter = moment.subject.traits().clocks().shelterBelowCelsius();
+        return shelter != null && moment.subject.place().nightsBelow(shelter, moment.on);
     }
 
     public int heavy() {

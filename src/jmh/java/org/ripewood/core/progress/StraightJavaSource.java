@@ -19,16 +19,27 @@ final class StraightJavaSource {
         techniques.forEach(writer::technique);
         writer.line("public List<Outcome> judge(Sight s) {");
         writer.line("var outcomes = new ArrayList<Outcome>(%d);", techniques.size());
-        techniques.forEach(text -> writer.line("outcomes.add(judge%d(s));", text.place()));
+        writer.once("needed", techniques.stream().map(TechniqueText::needed).toList());
+        writer.once("spared", techniques.stream().map(TechniqueText::notNeeded).toList());
+        techniques.forEach(
+                text -> writer.line("outcomes.add(judge%d(s, needed, spared));", text.place()));
         writer.line("return outcomes; } }");
         return writer.source.toString();
+    }
+
+    /** What many techniques ask is worked out once, as one would by hand. */
+    private void once(String name, List<Bool> written) {
+        line("boolean[] %s = {", name);
+        written.forEach(each -> line("%s,", each));
+        line("};");
     }
 
     private void technique(TechniqueText text) {
         settled(text, "ELSEWHERE", "NOT_NEEDED", "List.of(\"species\")");
         settled(text, "DONE", "DONE", "List.of()");
         settled(text, "SPARED", "NOT_NEEDED", "List.of(\"needed\")");
-        line("private static Outcome judge%d(Sight s) {", text.place());
+        line("private static Outcome judge%d(", text.place());
+        line("Sight s, boolean[] needed, boolean[] spared) {");
         if (text.forSpecies()) {
             body(text);
         } else {
@@ -45,7 +56,8 @@ final class StraightJavaSource {
 
     private void body(TechniqueText text) {
         line("if (%s) { return DONE%d; }", text.done(), text.place());
-        line("if (%s) { return SPARED%d; }", text.notNeeded(), text.place());
+        line("if (spared[%d]) { return SPARED%d; }", text.place(), text.place());
+        text.locals().forEach((name, written) -> line("boolean %s = %s;", name, written));
         line("int truth = Outcome.YES;");
         line("var against = new ArrayList<String>();");
         text.checks().forEach(check -> check(check, "truth"));

@@ -22,25 +22,49 @@ interface Tongue {
 
     Bool skilled(String lesson);
 
-    /** One of stage, flowers, load, budget, quiet, heavy, foliage and root. */
+    /** One of stage, flowers, daysLeft, warmest, load, budget, heavy, foliage and root. */
     String figure(String name);
+
+    /** Whether it is so today: withoutWinter, coolestWeeks, woodFrozen, ballFrozen and the like. */
+    Bool sign(String name);
+
+    /** Whether the tree has been quiet for so many days. */
+    Bool quiet(int days);
+
+    /** Growing days since a fact was seen, or −1. */
+    String grown(Fact fact);
+
+    /** A condition that many techniques ask, by the name it was given once; or as it is written. */
+    Bool shared(String name, int place, Bool written);
+
+    /** A condition that one technique asks again and again, in the same way. */
+    default Bool local(String name, Bool written) {
+        return written;
+    }
 
     /** Java: calls of the methods of {@link Sight}. */
     static Tongue java(Rules rules) {
-        return new Calls("s.", "%s", "!%s", "\"%2$s\".equals(%1$s)", rules.places());
+        return new Calls("s.", "%s", "!%s", "\"%2$s\".equals(%1$s)", true, rules.places());
     }
 
     /** DRL: the same within a pattern, in the comparisons its engine compiles. */
     static Tongue drl(Rules rules) {
-        return new Calls("", "%s == true", "%s == false", "%s == \"%s\"", rules.places());
+        return new Calls("", "%s == true", "%s == false", "%s == \"%s\"", false, rules.places());
     }
 
     /**
      * @param yes how a flag is asked for
      * @param no how it is asked for the opposite
      * @param same how a word is compared, with places for word and text
+     * @param named whether shared conditions have names
      */
-    record Calls(String prefix, String yes, String no, String same, Map<String, Integer> places)
+    record Calls(
+            String prefix,
+            String yes,
+            String no,
+            String same,
+            boolean named,
+            Map<String, Integer> places)
             implements Tongue {
 
         @Override
@@ -87,6 +111,33 @@ interface Tongue {
         @Override
         public String figure(String name) {
             return prefix + name + "()";
+        }
+
+        @Override
+        public Bool sign(String name) {
+            return bool(figure(name));
+        }
+
+        @Override
+        public Bool quiet(int days) {
+            return bool("%squiet(%d)".formatted(prefix, days));
+        }
+
+        @Override
+        public String grown(Fact fact) {
+            return call("grown", fact);
+        }
+
+        @Override
+        public Bool shared(String name, int place, Bool written) {
+            return named && !(written instanceof Bool.Fixed)
+                    ? bool("%s[%d]".formatted(name, place))
+                    : written;
+        }
+
+        @Override
+        public Bool local(String name, Bool written) {
+            return named && !(written instanceof Bool.Fixed) ? bool(name) : written;
         }
 
         private Bool bool(String call) {

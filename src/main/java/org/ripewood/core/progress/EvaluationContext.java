@@ -68,8 +68,12 @@ final class EvaluationContext {
 
     /** Quiet after heavy work, asked for in days. */
     Reason quiet(int required) {
-        var over = !subject.ledger().quietFrom(required, on).isAfter(on);
-        return new Reason.OfQuiet(daysSinceHeavy, required, over);
+        return new Reason.OfQuiet(daysSinceHeavy, required, quietFor(required));
+    }
+
+    /** Whether it has been quiet for so many days, or for a growing season where one is meant. */
+    boolean quietFor(int required) {
+        return daysSinceHeavy >= required || !subject.ledger().quietFrom(required, on).isAfter(on);
     }
 
     /** What a dose takes beside what has been taken, against what the tree may lose. */

@@ -109,7 +109,7 @@ public final class Rulebook {
     }
 
     /** Stage by stage as far as {@code after} allows: Kahn's algorithm over a sorted list. */
-    private static List<TechniqueRule> inOrder(Collection<TechniqueRule> techniques) {
+    static List<TechniqueRule> inOrder(Collection<TechniqueRule> techniques) {
         var waiting = new LinkedHashMap<String, TechniqueRule>();
         techniques.stream()
                 .sorted(
