@@ -1,115 +1,113 @@
 package org.ripewood.core.progress;
 
-import org.openjdk.jmh.profile.GCProfiler;
-import org.openjdk.jmh.results.RunResult;
-import org.openjdk.jmh.runner.Runner;
-import org.openjdk.jmh.runner.RunnerException;
-import org.openjdk.jmh.runner.options.OptionsBuilder;
-import org.openjdk.jmh.runner.options.TimeValue;
+import com.sun.management.ThreadMXBean;
 
+import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Locale;
+import java.util.concurrent.TimeUnit;
 
 /**
- * Runs {@link StandingBenchmark} and prints each contender as a multiple of Java written out.
+ * Tells what a tree costs each contender, as a multiple of Java written out.
  *
- * <p>Every round measures all contenders once, each in a JVM of its own that has been warmed up
- * until its times stand still; the ratio is taken within the round and the middle one told, so that
- * a busy quarter of an hour weighs on all alike.
+ * <p>All run in one JVM, one round each in turn, once none gets faster any more. Counted is the
+ * processor's time of the thread that judges and not the time that goes by, so that other work on
+ * the machine weighs little; that of compiling and of collecting garbage, in threads of their own,
+ * is not in it.
  */
 public final class Ratios {
 
-    private static final int ROUNDS = Integer.getInteger("rounds", 3);
+    private static final int ROUNDS = Integer.getInteger("rounds", 9);
+    private static final long ROUND_NANOS = TimeUnit.SECONDS.toNanos(1);
+    private static final long WARM_NANOS = TimeUnit.SECONDS.toNanos(4);
+    private static final int MOST_WARM_ROUNDS = 10;
+    private static final double ALIKE = 0.05;
+    private static final ThreadMXBean THREADS =
+            (ThreadMXBean) ManagementFactory.getThreadMXBean();
 
-    /** Those to be measured, parted by commas; Java written out must be among them. */
-    private static final String[] CONTENDERS =
-            System.getProperty("contenders", "RULEBOOK,STRAIGHT_JAVA,CEL,DROOLS").split(",");
+    private final Contenders who;
+    private final Contender contender;
+    private final List<RandomTrees.Case> trees;
+    private final List<Double> nanos = new ArrayList<>();
+    private double bytes;
 
-    /** The optimising compiler stays on, even where the environment turns it off for builds. */
-    private static final String[] JVM = {
-        "-XX:TieredStopAtLevel=4",
-        "-XX:+UseSerialGC",
-        "-Xms512m",
-        "-Xmx512m",
-        "-Djava.util.logging.manager=org.jboss.logmanager.LogManager"
-    };
+    private Ratios(Contenders who, Contest contest) {
+        this.who = who;
+        this.contender = who.make(contest.rules);
+        this.trees = contest.trees;
+        var rulebook = Contenders.RULEBOOK.make(contest.rules);
+        var differences = Agreement.differences(rulebook, contender, trees);
+        if (!differences.isEmpty()) {
+            throw new IllegalStateException(who + " answers otherwise:\n" + differences);
+        }
+    }
 
-    private record Figures(double micros, double bytes) {}
-
-    private Ratios() {}
-
-    public static void main(String[] args) throws RunnerException {
-        var time = new EnumMap<Contenders, List<Double>>(Contenders.class);
-        var memory = new EnumMap<Contenders, List<Double>>(Contenders.class);
+    /**
+     * @param args those measured beside Java written out; none for all
+     */
+    public static void main(String[] args) {
+        var contest = new Contest(Contest.MEASURED);
+        var all = new ArrayList<Ratios>();
+        for (var who : Contenders.values()) {
+            if (args.length == 0
+                    || who == Contenders.STRAIGHT_JAVA
+                    || List.of(args).contains(who.name())) {
+                all.add(new Ratios(who, contest));
+            }
+        }
+        all.forEach(Ratios::warmUp);
         for (int round = 0; round < ROUNDS; round++) {
-            var figures = round();
-            var written = figures.get(Contenders.STRAIGHT_JAVA);
-            figures.forEach(
-                    (contender, found) -> {
-                        add(time, contender, found.micros() / written.micros());
-                        add(memory, contender, found.bytes() / 1000);
-                    });
+            all.forEach(each -> each.nanos.add(each.round(ROUND_NANOS)));
         }
-        print(time, memory);
+        var written =
+                all.stream().filter(each -> each.who == Contenders.STRAIGHT_JAVA).findAny();
+        all.forEach(each -> each.print(written.orElseThrow()));
     }
 
-    private static Map<Contenders, Figures> round() throws RunnerException {
-        var options =
-                new OptionsBuilder()
-                        .include(StandingBenchmark.class.getName())
-                        .forks(1)
-                        .param("contender", CONTENDERS)
-                        .warmupIterations(2)
-                        .warmupTime(TimeValue.seconds(2))
-                        .measurementIterations(5)
-                        .measurementTime(TimeValue.seconds(2))
-                        .jvmArgsAppend(JVM)
-                        .addProfiler(GCProfiler.class)
-                        .shouldFailOnError(true)
-                        .build();
-        var figures = new EnumMap<Contenders, Figures>(Contenders.class);
-        for (var result : new Runner(options).run()) {
-            var contender = Contenders.valueOf(result.getParams().getParam("contender"));
-            figures.put(
-                    contender, new Figures(result.getPrimaryResult().getScore(), bytes(result)));
-        }
-        return figures;
-    }
-
-    private static double bytes(RunResult result) {
-        return result.getSecondaryResults().entrySet().stream()
-                .filter(entry -> entry.getKey().endsWith("gc.alloc.rate.norm"))
-                .mapToDouble(entry -> entry.getValue().getScore())
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private static void add(
-            Map<Contenders, List<Double>> ratios, Contenders contender, double ratio) {
-        ratios.computeIfAbsent(contender, none -> new ArrayList<>()).add(ratio);
-    }
-
-    private static void print(
-            Map<Contenders, List<Double>> time, Map<Contenders, List<Double>> memory) {
-        System.out.printf("%nJava written out = 1, middle of %d rounds (least to most)%n", ROUNDS);
-        System.out.printf("%-15s %-28s %s%n", "", "time", "kB a tree");
-        for (var contender : time.keySet()) {
-            System.out.printf(
-                    "%-15s %-28s %s%n",
-                    contender.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '),
-                    told(time.get(contender)),
-                    told(memory.get(contender)));
+    /** Until two rounds differ by less than five per cent, or for forty seconds. */
+    private void warmUp() {
+        double before = round(WARM_NANOS);
+        for (int i = 1; i < MOST_WARM_ROUNDS; i++) {
+            double now = round(WARM_NANOS);
+            if (Math.abs(now - before) < ALIKE * before) {
+                return;
+            }
+            before = now;
         }
     }
 
-    private static String told(List<Double> ratios) {
-        var sorted = ratios.stream().sorted().toList();
-        return "%.2f (%.2f to %.2f)"
-                .formatted(
-                        sorted.get(sorted.size() / 2),
-                        sorted.get(0),
-                        sorted.get(sorted.size() - 1));
+    /** Nanoseconds a tree. */
+    private double round(long least) {
+        long self = Thread.currentThread().getId();
+        long took = THREADS.getThreadAllocatedBytes(self);
+        long begun = THREADS.getCurrentThreadCpuTime();
+        long judged = 0;
+        long nanos = 0;
+        while (nanos < least) {
+            for (var tree : trees) {
+                judged += contender.judge(tree.subject(), tree.on()).isEmpty() ? 0 : 1;
+            }
+            nanos = THREADS.getCurrentThreadCpuTime() - begun;
+        }
+        bytes = (double) (THREADS.getThreadAllocatedBytes(self) - took) / judged;
+        return (double) nanos / judged;
+    }
+
+    private void print(Ratios written) {
+        var ratios = new ArrayList<Double>();
+        for (int round = 0; round < nanos.size(); round++) {
+            ratios.add(nanos.get(round) / written.nanos.get(round));
+        }
+        ratios.sort(null);
+        System.out.printf(
+                Locale.ROOT,
+                "%-14s %.2f (%.2f to %.2f) of Java written out, %.1f us, %.1f kB a tree%n",
+                who,
+                ratios.get(ratios.size() / 2),
+                ratios.get(0),
+                ratios.get(ratios.size() - 1),
+                nanos.stream().sorted().toList().get(nanos.size() / 2) / 1000,
+                bytes / 1000);
     }
 }

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The engine of this house. Its standings carry every reason; the keys are read off them. */
+/** The engine of this house. The keys are read off the reasons against. */
 final class RulebookContender implements Contender {
 
     private final Rulebook rulebook;
@@ -24,12 +24,9 @@ final class RulebookContender implements Contender {
     }
 
     private static List<String> against(Standing standing) {
-        var keys = new ArrayList<String>();
-        for (var reason : standing.reasons()) {
-            if (reason.truth() != Truth.YES) {
-                keys.add(reason.key());
-            }
-        }
+        var against = standing.against();
+        var keys = new ArrayList<String>(against.size());
+        against.forEach(reason -> keys.add(reason.key()));
         return keys;
     }
 }

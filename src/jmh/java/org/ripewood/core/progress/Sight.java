@@ -30,7 +30,7 @@ public final class Sight {
     private static final int FACTS = Fact.values().length;
 
     Sight(Subject subject, LocalDate on, Map<String, Integer> places) {
-        this.moment = new EvaluationContext(subject, on, places);
+        this.moment = new EvaluationContext(subject, on, places, new CompiledTechnique[0], 0);
         this.skills = subject.skills();
         this.doneDays = new long[places.size()];
         Arrays.fill(ages, -1);

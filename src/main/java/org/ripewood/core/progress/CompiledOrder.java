@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What comes before one technique for one species: techniques to be signed off first, and work on
@@ -41,24 +42,29 @@ final class CompiledOrder {
     /** A technique before this one, with what it hands on when it is passed over. */
     private static final class Before {
         final int position;
+        final boolean direct;
         final int[] after;
         final CompiledCriterion[] handedOn;
         final int[] keys;
 
-        Before(int position, int[] after, CompiledCriterion[] handedOn, int[] keys) {
+        Before(
+                int position,
+                boolean direct,
+                int[] after,
+                CompiledCriterion[] handedOn,
+                int[] keys) {
             this.position = position;
+            this.direct = direct;
             this.after = after;
             this.handedOn = handedOn;
             this.keys = keys;
         }
     }
 
-    private final int[] direct;
     private final Before[] before;
     private final int[] development;
 
-    private CompiledOrder(int[] direct, Before[] before, int[] development) {
-        this.direct = direct;
+    private CompiledOrder(Before[] before, int[] development) {
         this.before = before;
         this.development = development;
     }
@@ -85,18 +91,19 @@ final class CompiledOrder {
         for (int i = 0; i < queue.size(); i++) {
             if (seen.add(queue.get(i))) {
                 var technique = find(queue.get(i), earlier);
-                before.add(before(technique, ownKeys, keys, earlier));
+                var direct = rule.after().contains(queue.get(i));
+                before.add(before(technique, direct, ownKeys, keys, earlier));
                 queue.addAll(technique.rule().after());
             }
         }
         // whoever comes after it is asked before it, since that decides whether it is asked at all
         before.sort(Comparator.<Before>comparingInt(one -> one.position).reversed());
-        return new CompiledOrder(
-                positions(rule.after(), earlier), before.toArray(Before[]::new), development);
+        return new CompiledOrder(before.toArray(Before[]::new), development);
     }
 
     private static Before before(
             CompiledTechnique technique,
+            boolean direct,
             Set<String> ownKeys,
             Map<String, Integer> keys,
             Map<String, CompiledTechnique> earlier) {
@@ -114,6 +121,7 @@ final class CompiledOrder {
                         .toArray();
         return new Before(
                 technique.position(),
+                direct,
                 positions(technique.rule().after(), earlier),
                 handedOn.toArray(CompiledCriterion[]::new),
                 ids);
@@ -128,47 +136,72 @@ final class CompiledOrder {
         return codes.stream().mapToInt(code -> find(code, earlier).position()).toArray();
     }
 
-    /** Adds a reason for each thing that comes first, and tells whether all of it is there. */
-    Truth judge(List<Reason> reasons, EvaluationContext moment, CompiledTechnique[] all) {
-        var truth = predecessors(reasons, moment, all);
-        for (int position : development) {
-            if (all[position].isStillNeeded(moment)) {
-                reasons.add(new Reason.OfDevelopment(all[position].rule().code()));
-                truth = Truth.NO;
-            }
+    /** Whether all of what comes first is there. */
+    Truth truth(EvaluationContext moment) {
+        if (development.length > 0 && !moment.materialNeeds(development).isEmpty()) {
+            return Truth.NO;
         }
-        return truth;
+        return before.length == 0 ? Truth.YES : predecessors(moment, null, false);
+    }
+
+    /**
+     * Adds a reason for each thing that comes first.
+     *
+     * @param all those that are there too
+     */
+    void tell(List<Reason> reasons, EvaluationContext moment, boolean all) {
+        if (before.length > 0) {
+            predecessors(moment, reasons, all);
+        }
+        if (development.length > 0) {
+            reasons.addAll(moment.materialNeeds(development));
+        }
     }
 
     private Truth predecessors(
-            List<Reason> reasons, EvaluationContext moment, CompiledTechnique[] all) {
+            EvaluationContext moment, @Nullable List<Reason> reasons, boolean all) {
         var truth = Truth.YES;
-        if (before.length == 0) {
-            return truth;
-        }
-        var asked = new BitSet(all.length);
-        var told = new BitSet();
-        for (int position : direct) {
-            asked.set(position);
-        }
+        BitSet asked = null;
+        BitSet told = null;
         for (var one : before) {
-            if (!asked.get(one.position)) {
+            if (!one.direct && (asked == null || !asked.get(one.position))) {
                 continue;
             }
-            var technique = all[one.position];
-            truth = truth.and(CompiledTechnique.add(reasons, technique.asPredecessor(moment)));
+            var technique = moment.techniques[one.position];
+            var first = technique.truthAsPredecessor(moment);
+            truth = truth.and(first);
+            if (reasons != null && (all || first != Truth.YES)) {
+                reasons.add(technique.asPredecessor(first));
+            }
             if (!technique.isPassedOver(moment)) {
                 continue;
+            }
+            if (asked == null || told == null) {
+                asked = new BitSet(moment.techniques.length);
+                told = new BitSet();
             }
             for (int position : one.after) {
                 asked.set(position);
             }
-            for (int i = 0; i < one.handedOn.length; i++) {
-                if (!told.get(one.keys[i])) {
-                    told.set(one.keys[i]);
-                    truth =
-                            truth.and(
-                                    CompiledTechnique.add(reasons, one.handedOn[i].judge(moment)));
+            truth = truth.and(handedOn(one, told, moment, reasons, all));
+        }
+        return truth;
+    }
+
+    /** The criteria that a technique hands on, but for those that another has handed on before. */
+    private static Truth handedOn(
+            Before one,
+            BitSet told,
+            EvaluationContext moment,
+            @Nullable List<Reason> reasons,
+            boolean all) {
+        var truth = Truth.YES;
+        for (int i = 0; i < one.handedOn.length; i++) {
+            if (!told.get(one.keys[i])) {
+                told.set(one.keys[i]);
+                truth = truth.and(one.handedOn[i].truth(moment));
+                if (reasons != null) {
+                    one.handedOn[i].tell(reasons, moment, all);
                 }
             }
         }

@@ -25,9 +25,9 @@ final class CompiledSeason {
     private static final int NOBODY_LOOKED = -1;
 
     /** Stages of shoots in growth: what trees that never rest are in, all the year. */
-    private static final List<Integer> IN_GROWTH = List.of(31, 32, 33, 34, 35);
+    private static final int[] IN_GROWTH = {31, 32, 33, 34, 35};
 
-    private record Closed(BitSet stages, String why, boolean ofFlowers) {}
+    private record Avoided(BitSet stages, String why, boolean ofFlowers) {}
 
     /** Stages of the leaves and of the flowers that open it, while so many days are left. */
     private record Part(BitSet leaves, BitSet flowers, WorkClocks.Stages asked) {
@@ -36,6 +36,11 @@ final class CompiledSeason {
             var leaves = ranges.stream().filter(range -> !range.onFlowerTrack()).toList();
             var flowers = ranges.stream().filter(StageRange::onFlowerTrack).toList();
             return new Part(Rulebook.stagesOf(leaves), Rulebook.stagesOf(flowers), stages);
+        }
+
+        boolean allows(LocalDate day, PlaceYear place) {
+            return place.growingDaysLeft(day) >= asked.growingDaysLeft()
+                    && !(place.maxCelsius(day) > asked.notAboveCelsius());
         }
 
         /** Why the weather of a day has it closed; null when it does not. */
@@ -52,7 +57,7 @@ final class CompiledSeason {
 
     private final SeasonRule rule;
     private final List<Part> parts;
-    private final List<Closed> closed;
+    private final List<Avoided> closed;
     private final BitSet fade;
     private final @Nullable Double shelter;
     private final boolean opensByFlowers;
@@ -61,13 +66,16 @@ final class CompiledSeason {
     /** Stages of the leaves in which it is open, with all days of the year left. */
     private final BitSet free;
 
+    /** Stages of the leaves in which it must not be done. */
+    private final BitSet avoided;
+
     /** Stages at which its flowers usually fade and open it. */
     private final BitSet faded;
 
     private CompiledSeason(
             SeasonRule rule,
             List<Part> parts,
-            List<Closed> closed,
+            List<Avoided> closed,
             BitSet fade,
             @Nullable Double shelter) {
         this.rule = rule;
@@ -76,23 +84,25 @@ final class CompiledSeason {
         this.fade = fade;
         this.shelter = shelter;
         this.opensByFlowers = parts.stream().anyMatch(part -> !part.flowers().isEmpty());
-        this.closesByFlowers = closed.stream().anyMatch(Closed::ofFlowers);
+        this.closesByFlowers = closed.stream().anyMatch(Avoided::ofFlowers);
+        this.avoided = new BitSet(100);
         this.free = new BitSet(100);
         this.faded = new BitSet(100);
         for (int stage = 0; stage < 100; stage++) {
             var unclosed = closedBecause(stage, NOBODY_LOOKED) == null;
+            avoided.set(stage, !unclosed);
             free.set(stage, unclosed && inLeaves(stage, LocalDate.MIN, PlaceYear.ANY));
             faded.set(stage, unclosed && opensByFlowers && fade.get(stage));
         }
     }
 
     static CompiledSeason compile(SeasonRule rule, Traits traits) {
-        var closed = new ArrayList<Closed>();
+        var closed = new ArrayList<Avoided>();
         for (var avoid : rule.avoid()) {
             if (avoid.speaksOf(traits)) {
                 for (var range : avoid.stages()) {
                     closed.add(
-                            new Closed(
+                            new Avoided(
                                     Rulebook.stagesOf(List.of(range)),
                                     avoid.why(),
                                     range.onFlowerTrack()));
@@ -107,24 +117,53 @@ final class CompiledSeason {
                 traits.clocks().shelterBelowCelsius());
     }
 
-    /**
-     * Whether the season is open.
-     *
-     * @param tellWhen whether to look for the day it opens, which takes a walk through the year
-     */
-    Reason.OfSeason judge(EvaluationContext moment, boolean tellWhen) {
+    /** Whether the season is open. */
+    Truth truth(EvaluationContext moment) {
         var place = moment.subject.place();
-        var flowers = opensByFlowers || closesByFlowers ? flowerStage(moment) : NOBODY_LOOKED;
-        var because = closedBecause(moment.stage, flowers);
-        var byStage = because == null ? byStage(moment, flowers, place) : Truth.NO;
-        if (byStage != Truth.NO) {
-            because = weather(moment.on, place);
-        } else if (because == null) {
-            because = weatherOfStage(moment, place);
+        var flowers = flowers(moment);
+        var byStage = isClosed(moment.stage, flowers) ? Truth.NO : byStage(moment, flowers, place);
+        return byStage != Truth.NO && rule.weather().closes(moment.on, place, shelter)
+                ? Truth.NO
+                : byStage;
+    }
+
+    private int flowers(EvaluationContext moment) {
+        return opensByFlowers || closesByFlowers ? flowerStage(moment) : NOBODY_LOOKED;
+    }
+
+    /**
+     * The same as a reason.
+     *
+     * @param tellWhen whether to tell the day it opens, which takes a walk through the year
+     */
+    Reason.OfSeason reason(EvaluationContext moment, boolean tellWhen) {
+        return new Reason.OfSeason(
+                moment.stage, rule, truth(moment), new Closed(this, moment, tellWhen));
+    }
+
+    private record Closed(CompiledSeason season, EvaluationContext moment, boolean tellWhen)
+            implements Reason.OfSeason.Closed {
+        @Override
+        public @Nullable String because() {
+            return season.closedBecause(moment);
         }
-        var truth = because == null ? byStage : Truth.NO;
-        var opensOn = truth == Truth.NO && tellWhen ? opensOn(moment) : null;
-        return new Reason.OfSeason(moment.stage, rule, because, opensOn, truth);
+
+        @Override
+        public @Nullable LocalDate opensOn() {
+            return tellWhen ? season.opensOn(moment) : null;
+        }
+    }
+
+    private @Nullable String closedBecause(EvaluationContext moment) {
+        var place = moment.subject.place();
+        var flowers = flowers(moment);
+        var because = closedBecause(moment.stage, flowers);
+        if (because != null) {
+            return because;
+        }
+        return byStage(moment, flowers, place) == Truth.NO
+                ? weatherOfStage(moment, place)
+                : weather(moment.on, place);
     }
 
     private @Nullable String weather(LocalDate day, PlaceYear place) {
@@ -165,16 +204,17 @@ final class CompiledSeason {
     }
 
     private boolean inLeaves(int stage, LocalDate day, PlaceYear place) {
-        return rule.anyStage()
-                || parts.stream()
-                        .filter(part -> part.leaves().get(stage))
-                        .anyMatch(part -> part.closedBecause(day, place) == null);
+        for (var part : parts) {
+            if (part.leaves().get(stage) && part.allows(day, place)) {
+                return true;
+            }
+        }
+        return rule.anyStage();
     }
 
     private boolean inFlowers(int flowers, LocalDate day, PlaceYear place) {
         return parts.stream()
-                .filter(part -> part.flowers().get(flowers))
-                .anyMatch(part -> part.closedBecause(day, place) == null);
+                .anyMatch(part -> part.flowers().get(flowers) && part.allows(day, place));
     }
 
     /**
@@ -187,7 +227,16 @@ final class CompiledSeason {
     }
 
     private boolean inGrowth(LocalDate day, PlaceYear place) {
-        return IN_GROWTH.stream().anyMatch(stage -> free.get(stage) && inLeaves(stage, day, place));
+        for (int stage : IN_GROWTH) {
+            if (free.get(stage) && inLeaves(stage, day, place)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean isClosed(int stage, int flowerStage) {
+        return closesByFlowers ? closedBecause(stage, flowerStage) != null : avoided.get(stage);
     }
 
     private @Nullable String closedBecause(int stage, int flowerStage) {
@@ -211,8 +260,10 @@ final class CompiledSeason {
     }
 
     private @Nullable LocalDate opensOn(EvaluationContext moment) {
-        int days = daysToOpen(moment.stagesAhead, 1);
-        return days == NEVER ? null : moment.on.plusDays(days);
+        synchronized (moment) { // which keeps the stages of the days ahead
+            int days = daysToOpen(moment.stagesAhead, 1);
+            return days == NEVER ? null : moment.on.plusDays(days);
+        }
     }
 
     /**
@@ -224,7 +275,8 @@ final class CompiledSeason {
     int daysToOpen(StagesAhead ahead, int from) {
         int last = Math.min(from + StagesAhead.LOOK_AHEAD_DAYS - 1, StagesAhead.REACH_DAYS);
         for (int days = from; days <= last; days++) {
-            if (isOpen(ahead.in(days), ahead.day(days), ahead.place())) {
+            int stage = ahead.in(days);
+            if (mayOpen(stage, ahead.place()) && isOpen(stage, ahead.day(days), ahead.place())) {
                 return days;
             }
         }
@@ -243,21 +295,27 @@ final class CompiledSeason {
 
     /** Whether it is open in a stage on a day, flowers taken to fade when they usually do. */
     boolean isOpen(int stage, LocalDate day, PlaceYear place) {
-        boolean byStage = neverRests(stage, place) || free.get(stage) || faded.get(stage);
-        return byStage && opens(stage, day, place) && weather(day, place) == null;
+        return mayOpen(stage, place)
+                && opens(stage, day, place)
+                && !rule.weather().closes(day, place, shelter);
+    }
+
+    /** Whether there may be days in that stage on which it is open. */
+    private boolean mayOpen(int stage, PlaceYear place) {
+        return free.get(stage) || faded.get(stage) || neverRests(stage, place);
     }
 
     private boolean opens(int stage, LocalDate day, PlaceYear place) {
         return faded.get(stage)
-                || (closedBecause(stage, NOBODY_LOOKED) == null && openByLeaves(stage, day, place));
+                || (!isClosed(stage, NOBODY_LOOKED) && openByLeaves(stage, day, place));
     }
 
     /** Whether the leaves and the weather alone would have it open on the day asked for. */
     boolean freeByLeaves(EvaluationContext moment) {
         var place = moment.subject.place();
-        return closedBecause(moment.stage, NOBODY_LOOKED) == null
+        return !isClosed(moment.stage, NOBODY_LOOKED)
                 && openByLeaves(moment.stage, moment.on, place)
-                && weather(moment.on, place) == null;
+                && !rule.weather().closes(moment.on, place, shelter);
     }
 
     /** Whether it opens by the flowers alone, and nobody can tell beforehand when. */

@@ -63,13 +63,17 @@ public record DoseRule(
      * @param vigour 0 to 100; NaN when not known, which then meets no limit that asks for some
      */
     public DoseRule forTree(Traits traits, double vigour) {
-        double own =
-                limits.stream()
-                        .filter(limit -> limit.fits(traits, vigour))
-                        .mapToDouble(Limit::share)
-                        .findFirst()
-                        .orElse(limitShare);
+        double own = limitOf(traits, vigour);
         double limit = kind == Kind.ROOT ? Math.min(own, traits.maxRootShare()) : own;
         return new DoseRule(kind, Math.min(typicalShare, limit), limit, List.of(), startsAnew);
+    }
+
+    private double limitOf(Traits traits, double vigour) {
+        for (var limit : limits) {
+            if (limit.fits(traits, vigour)) {
+                return limit.share();
+            }
+        }
+        return limitShare;
     }
 }

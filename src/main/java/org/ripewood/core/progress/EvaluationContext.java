@@ -1,13 +1,16 @@
 package org.ripewood.core.progress;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** A tree on a day, with what several techniques ask for worked out once. */
 final class EvaluationContext {
 
+    final CompiledTechnique[] techniques;
     final Subject subject;
     final Facts facts;
     final LocalDate on;
@@ -23,14 +26,25 @@ final class EvaluationContext {
     final double rootTaken;
     private final @Nullable LocalDate[] doneOn;
     private final @Nullable Truth[] needs;
+    private final @Nullable Reason.Look[] looks;
+    private @Nullable List<Reason> materialNeeds;
 
     /** By fact: growing days since it was seen, plus one; 0 where nobody has asked. */
     private final Map<Fact, Long> grown = new EnumMap<>(Fact.class);
 
     /**
      * @param positions technique code to the position that other methods go by
+     * @param techniques by position
+     * @param asks how many different things their criteria ask
      */
-    EvaluationContext(Subject subject, LocalDate on, Map<String, Integer> positions) {
+    EvaluationContext(
+            Subject subject,
+            LocalDate on,
+            Map<String, Integer> positions,
+            CompiledTechnique[] techniques,
+            int asks) {
+        this.techniques = techniques;
+        this.looks = new Reason.Look[asks];
         this.subject = subject;
         this.facts = subject.facts();
         this.on = on;
@@ -102,6 +116,35 @@ final class EvaluationContext {
         if (known == null) {
             known = subject.growing().between(evidence.observedOn(), on);
             grown.put(evidence.fact(), known);
+        }
+        return known;
+    }
+
+    /**
+     * How a tree stands to what a criterion asks, worked out once.
+     *
+     * @param number of what is asked, the same wherever it is asked
+     */
+    Reason.Look look(int number, CompiledCriterion.Ask ask) {
+        var known = looks[number];
+        if (known == null) {
+            known = ask.look(this);
+            looks[number] = known;
+        }
+        return known;
+    }
+
+    /** One reason for each technique that makes the material and is still needed. */
+    List<Reason> materialNeeds(int[] development) {
+        var known = materialNeeds;
+        if (known == null) {
+            known = new ArrayList<>();
+            for (int position : development) {
+                if (techniques[position].isStillNeeded(this)) {
+                    known.add(techniques[position].asNeed());
+                }
+            }
+            materialNeeds = known;
         }
         return known;
     }

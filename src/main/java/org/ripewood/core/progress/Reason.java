@@ -2,6 +2,7 @@ package org.ripewood.core.progress;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** One reason behind a verdict; a verdict carries all of its reasons, met ones too. */
@@ -21,16 +22,27 @@ public sealed interface Reason {
 
     /** How the evidence for a criterion stands. */
     enum Look {
-        MET,
-        NOT_MET,
+        MET(Truth.YES),
+        NOT_MET(Truth.NO),
         /** Nobody has looked. */
-        MISSING,
+        MISSING(Truth.UNKNOWN),
         /** Looked at, too long ago. */
-        STALE,
+        STALE(Truth.UNKNOWN),
         /** To be looked at when the work begins. */
-        ON_THE_DAY,
+        ON_THE_DAY(Truth.YES),
         /** A student's own evidence where an instructor's eye is asked for. */
-        PROVISIONAL
+        PROVISIONAL(Truth.UNKNOWN);
+
+        private final Truth truth;
+
+        Look(Truth truth) {
+            this.truth = truth;
+        }
+
+        /** Whether it speaks for going on. */
+        public Truth truth() {
+            return truth;
+        }
     }
 
     /** A criterion on a fact; the key is the criterion's. */
@@ -44,11 +56,7 @@ public sealed interface Reason {
             implements Reason {
         @Override
         public Truth truth() {
-            return switch (look) {
-                case MET, ON_THE_DAY -> Truth.YES;
-                case NOT_MET -> Truth.NO;
-                case MISSING, STALE, PROVISIONAL -> Truth.UNKNOWN;
-            };
+            return look.truth();
         }
 
         @Override
@@ -76,15 +84,14 @@ public sealed interface Reason {
     }
 
     /** A technique to be signed off first. */
-    record OfOrder(String technique, Truth truth) implements Reason {
-        @Override
-        public Strength strength() {
-            return Strength.MUST;
+    record OfOrder(String technique, Truth truth, String key) implements Reason {
+        public OfOrder(String technique, Truth truth) {
+            this(technique, truth, "after." + technique);
         }
 
         @Override
-        public String key() {
-            return "after." + technique;
+        public Strength strength() {
+            return Strength.MUST;
         }
 
         @Override
@@ -94,7 +101,11 @@ public sealed interface Reason {
     }
 
     /** Work on the material that the tree still needs, while nothing is styled. */
-    record OfDevelopment(String technique) implements Reason {
+    record OfDevelopment(String technique, String key) implements Reason {
+        public OfDevelopment(String technique) {
+            this(technique, "needs." + technique);
+        }
+
         @Override
         public Truth truth() {
             return Truth.NO;
@@ -103,11 +114,6 @@ public sealed interface Reason {
         @Override
         public Strength strength() {
             return Strength.SHOULD;
-        }
-
-        @Override
-        public String key() {
-            return "needs." + technique;
         }
 
         @Override
@@ -241,20 +247,66 @@ public sealed interface Reason {
         }
     }
 
-    /**
-     * The growth stage against the window.
-     *
-     * @param closedBecause why an otherwise open stage is to be avoided; null when it is not
-     * @param opensOn first day from the day asked for on which the window is open; null when that
-     *     was not asked or does not happen within thirteen months
-     */
-    record OfSeason(
-            int stage,
-            SeasonRule rule,
-            @Nullable String closedBecause,
-            @Nullable LocalDate opensOn,
-            Truth truth)
-            implements Reason {
+    /** The growth stage against the window; why it is closed is worked out when it is read. */
+    final class OfSeason implements Reason {
+
+        /** Why a season is closed, and when it opens. */
+        interface Closed {
+            @Nullable String because();
+
+            @Nullable LocalDate opensOn();
+        }
+
+        private record Said(@Nullable String because, @Nullable LocalDate opensOn)
+                implements Closed {}
+
+        private final int stage;
+        private final SeasonRule rule;
+        private final Truth truth;
+        private final Closed closed;
+
+        OfSeason(int stage, SeasonRule rule, Truth truth, Closed closed) {
+            this.stage = stage;
+            this.rule = rule;
+            this.truth = truth;
+            this.closed = closed;
+        }
+
+        public OfSeason(
+                int stage,
+                SeasonRule rule,
+                @Nullable String closedBecause,
+                @Nullable LocalDate opensOn,
+                Truth truth) {
+            this(stage, rule, truth, new Said(closedBecause, opensOn));
+        }
+
+        public int stage() {
+            return stage;
+        }
+
+        public SeasonRule rule() {
+            return rule;
+        }
+
+        /** Why an otherwise open stage is to be avoided; null when it is not. */
+        public @Nullable String closedBecause() {
+            return closed.because();
+        }
+
+        /**
+         * First day from the day asked for on which the window is open; null when that was not
+         * asked or does not happen within thirteen months.
+         */
+        public @Nullable LocalDate opensOn() {
+            return closed.opensOn();
+        }
+
+        @Override
+        public Truth truth() {
+            return truth;
+        }
+
         @Override
         public Strength strength() {
             return Strength.SHOULD;
@@ -268,6 +320,27 @@ public sealed interface Reason {
         @Override
         public double howFar() {
             return truth == Truth.YES ? 1 : 0;
+        }
+
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof OfSeason season
+                    && stage == season.stage
+                    && rule.equals(season.rule)
+                    && Objects.equals(closedBecause(), season.closedBecause())
+                    && truth == season.truth
+                    && Objects.equals(opensOn(), season.opensOn());
+        }
+
+        @Override
+        public int hashCode() {
+            return Objects.hash(stage, rule, truth);
+        }
+
+        @Override
+        public String toString() {
+            return "OfSeason[stage=%d, closedBecause=%s, opensOn=%s, truth=%s]"
+                    .formatted(stage, closedBecause(), opensOn(), truth);
         }
     }
 

@@ -15,14 +15,17 @@ final class SpeciesRules {
     private final CompiledTechnique[] techniques;
     private final Map<String, Integer> positions;
     private final List<CompiledStage> stages;
+    private final int asks;
 
     private SpeciesRules(
             CompiledTechnique[] techniques,
             Map<String, Integer> positions,
-            List<CompiledStage> stages) {
+            List<CompiledStage> stages,
+            int asks) {
         this.techniques = techniques;
         this.positions = positions;
         this.stages = stages;
+        this.asks = asks;
     }
 
     static SpeciesRules compile(
@@ -30,13 +33,14 @@ final class SpeciesRules {
         var positions = new HashMap<String, Integer>();
         var techniques = new CompiledTechnique[ordered.size()];
         var earlier = new HashMap<String, CompiledTechnique>();
+        var asks = new HashMap<CompiledCriterion.Ask, Integer>();
         var development = development(ordered, rule -> true);
         for (int i = 0; i < techniques.length; i++) {
             var rule = ordered.get(i);
             var waits = rule.purpose() == TechniqueRule.Purpose.STYLING;
             techniques[i] =
                     CompiledTechnique.compile(
-                            rule, i, traits, earlier, waits ? development : new int[0]);
+                            rule, i, traits, earlier, waits ? development : new int[0], asks);
             positions.put(rule.code(), i);
             earlier.put(rule.code(), techniques[i]);
         }
@@ -49,11 +53,10 @@ final class SpeciesRules {
                                                 traits,
                                                 development(
                                                         ordered,
-                                                        rule ->
-                                                                rule.stageOrder()
-                                                                        == stage.order())))
+                                                        rule -> rule.stageOrder() == stage.order()),
+                                                asks))
                         .toList();
-        return new SpeciesRules(techniques, Map.copyOf(positions), compiled);
+        return new SpeciesRules(techniques, Map.copyOf(positions), compiled, asks.size());
     }
 
     /** Positions of the techniques that make the material. */
@@ -65,26 +68,30 @@ final class SpeciesRules {
     }
 
     List<Standing> standings(Subject subject, LocalDate on) {
-        return standings(new EvaluationContext(subject, on, positions));
+        return standings(moment(subject, on));
     }
 
     Openings openings(Subject subject, LocalDate on) {
-        var moment = new EvaluationContext(subject, on, positions);
+        var moment = moment(subject, on);
         return new Openings(moment, techniques, positions, standings(moment), stages(moment));
     }
 
     List<StageStanding> stages(Subject subject, LocalDate on) {
-        return stages(new EvaluationContext(subject, on, positions));
+        return stages(moment(subject, on));
+    }
+
+    private EvaluationContext moment(Subject subject, LocalDate on) {
+        return new EvaluationContext(subject, on, positions, techniques, asks);
     }
 
     private List<StageStanding> stages(EvaluationContext moment) {
-        return stages.stream().map(stage -> stage.judge(moment, techniques)).toList();
+        return stages.stream().map(stage -> stage.judge(moment)).toList();
     }
 
     private List<Standing> standings(EvaluationContext moment) {
         var standings = new ArrayList<Standing>(techniques.length);
         for (var technique : techniques) {
-            standings.add(technique.judge(moment, techniques));
+            standings.add(technique.judge(moment));
         }
         return standings;
     }
@@ -94,8 +101,7 @@ final class SpeciesRules {
         if (position == null) {
             throw new IllegalArgumentException("no technique " + code + " in the rulebook");
         }
-        var moment = new EvaluationContext(subject, on, positions);
-        return techniques[position].judge(moment, techniques);
+        return techniques[position].judge(moment(subject, on));
     }
 
     /** What one stage asks of trees of one species. */
@@ -116,29 +122,33 @@ final class SpeciesRules {
         /**
          * @param development positions of the techniques of this stage that make the material
          */
-        static CompiledStage compile(StageRule rule, Traits traits, int[] development) {
+        static CompiledStage compile(
+                StageRule rule,
+                Traits traits,
+                int[] development,
+                Map<CompiledCriterion.Ask, Integer> asks) {
             var asked =
                     rule.readyWhen().stream()
                             .map(
                                     one ->
                                             new Asked(
                                                     CompiledCriterion.compile(
-                                                            one.criterion(), traits, 0),
+                                                            one.criterion(), traits, 0, asks),
                                                     one.when()))
                             .toList();
             return new CompiledStage(rule.code(), asked, development);
         }
 
-        StageStanding judge(EvaluationContext moment, CompiledTechnique[] all) {
+        StageStanding judge(EvaluationContext moment) {
             var reasons = new ArrayList<Reason>(asked.size());
             for (var one : asked) {
                 if (one.when() == null || one.when().holds(moment.facts) == Truth.YES) {
-                    reasons.add(one.criterion().judge(moment));
+                    reasons.add(one.criterion().reason(moment));
                 }
             }
             for (int position : development) {
-                if (all[position].isStillNeeded(moment)) {
-                    reasons.add(new Reason.OfDevelopment(all[position].rule().code()));
+                if (moment.techniques[position].isStillNeeded(moment)) {
+                    reasons.add(moment.techniques[position].asNeed());
                 }
             }
             return new StageStanding(code, reasons);

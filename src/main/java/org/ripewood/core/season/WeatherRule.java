@@ -49,6 +49,16 @@ public record WeatherRule(int growingDaysLeft, Frozen notWhileFrozen, boolean ne
         };
     }
 
+    /** Whether the usual weather of a day has the work closed, {@link #closedBecause} says why. */
+    public boolean closes(LocalDate day, PlaceYear place, @Nullable Double shelterBelowCelsius) {
+        return place.growingDaysLeft(day) < growingDaysLeft
+                || (notWhileFrozen == Frozen.WOOD && place.woodFrozen(day))
+                || (notWhileFrozen == Frozen.BALL && place.ballFrozen(day))
+                || (nearDangerousCold
+                        && (shelterBelowCelsius == null
+                                || !place.nightsBelow(shelterBelowCelsius, day)));
+    }
+
     /** In words: so few days of growth are left, and so many are needed. */
     public static String tooLate(int left, int needed) {
         return left == 0

@@ -254,7 +254,9 @@ class OpeningLawsTest {
                                 null,
                                 0));
         var outlooks =
-                new ReasonOutlooks(new EvaluationContext(new TreeOf().make(), DAY, Map.of()));
+                new ReasonOutlooks(
+                        new EvaluationContext(
+                                new TreeOf().make(), DAY, Map.of(), new CompiledTechnique[0], 0));
         var season = CompiledSeason.compile(Bench.season("91-92"), Bench.MAPLE);
         var seen = new ArrayList<Class<?>>(settled);
         // told by the predecessor's own opening instead

@@ -1,9 +1,8 @@
 package org.ripewood.course;
 
+import java.util.List;
 import org.ripewood.core.progress.TechniqueRule;
 import org.ripewood.core.progress.Traits;
-
-import java.util.List;
 
 /** The rules and species of the course content in the jar, without starting the service. */
 public record TaughtRules(List<TechniqueRule> techniques, List<Traits> species) {

@@ -1,12 +1,11 @@
 package org.ripewood.core.progress;
 
-import org.jspecify.annotations.Nullable;
-
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import org.jspecify.annotations.Nullable;
 
 /** Values of facts that are likely to meet, to touch or to miss what the rules ask of them. */
 final class RandomValues {

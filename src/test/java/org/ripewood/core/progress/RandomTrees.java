@@ -1,11 +1,5 @@
 package org.ripewood.core.progress;
 
-import org.jspecify.annotations.Nullable;
-import org.ripewood.core.season.GrowingDays;
-import org.ripewood.core.season.StageClock;
-import org.ripewood.core.season.StageDays;
-import org.ripewood.core.season.TypicalYear;
-
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -14,6 +8,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.core.season.GrowingDays;
+import org.ripewood.core.season.StageClock;
+import org.ripewood.core.season.StageDays;
+import org.ripewood.core.season.TypicalYear;
 
 /** Trees from seeds, from neglected ones to such as meet nearly everything that is asked. */
 final class RandomTrees {
