@@ -11,6 +11,8 @@ import org.ripewood.core.season.LookRhythm;
 /**
  * A technique: what the engine needs ({@code rule}) and what people read.
  *
+ * @param goesAfter techniques that go first on a route, where the tree needs them too; nobody is
+ *     held by it
  * @param effects what the work makes true
  * @param unsettles facts it changes in a way nobody has measured: what was seen of them up to the
  *     day of the work says nothing of the tree since
@@ -27,6 +29,7 @@ public record Technique(
         int instructorMinutes,
         boolean irreversible,
         List<Ask> asks,
+        List<String> goesAfter,
         List<Effect> effects,
         List<Fact> unsettles,
         List<String> tools,

@@ -53,6 +53,7 @@ final class TechniqueBuilding {
                 minutes.requireInt("instructor"),
                 technique.at("irreversible").value().booleanValue(),
                 technique.texts("asks").stream().map(TechniqueBuilding::ask).toList(),
+                technique.texts("goesAfter"),
                 technique.each("effects").stream()
                         .filter(effect -> !FactCheck.unsettles(effect))
                         .map(TechniqueBuilding::effect)

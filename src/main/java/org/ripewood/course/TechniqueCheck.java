@@ -34,6 +34,7 @@ final class TechniqueCheck {
     void check(Part technique) {
         technique.each("lessons").forEach(lesson -> lessons.check(lesson, faults));
         technique.each("after").forEach(before -> techniques.check(before, faults));
+        technique.each("goesAfter").forEach(before -> techniques.check(before, faults));
         checkPurpose(technique);
         technique.at("appliesTo").each("species").forEach(one -> species.check(one, faults));
         checkSkill(technique);

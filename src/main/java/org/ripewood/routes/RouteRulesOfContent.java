@@ -3,6 +3,7 @@ package org.ripewood.routes;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.route.Effect;
@@ -25,6 +26,12 @@ final class RouteRulesOfContent {
                 clocks(content),
                 techniques.stream()
                         .collect(Collectors.toMap(Technique::code, RouteRulesOfContent::effects)),
+                techniques.stream()
+                        .collect(
+                                Collectors.toMap(
+                                        Technique::code, one -> Set.copyOf(one.unsettles()))),
+                techniques.stream()
+                        .collect(Collectors.toMap(Technique::code, Technique::goesAfter)),
                 techniques.stream()
                         .filter(technique -> technique.asks().contains(Technique.Ask.WOUND))
                         .map(Technique::code)

@@ -45,7 +45,7 @@ final class RouteText {
                 steps(route),
                 chain(route),
                 route.waitings().stream().map(this::waiting).toList(),
-                assumed(route.unsaid()),
+                assumed(takenForGranted(route)),
                 route.draws());
     }
 
@@ -65,6 +65,9 @@ final class RouteText {
                     RouteView.When.Seasons.NONE);
         }
         var before = "this tree could finish “%s”".formatted(goal.title());
+        if (route.goal() instanceof Outlook.Unsaid && !standing(route).isEmpty()) {
+            return when(new Outlook.Unsaid(words.standsStill(standing(route))), "", false);
+        }
         var unsaid = restsOn(route);
         return unsaid.isEmpty()
                 ? when(route.goal(), capital(before), false)
@@ -90,10 +93,23 @@ final class RouteText {
                         .formatted(words.turnOutWell(unsaid), goal.title());
     }
 
+    /** What keeps the goal from having a day: it stands still, and nobody guesses. */
+    private static List<Route.Unsaid> standing(Route route) {
+        return route.unsaid().stream()
+                .filter(unsaid -> unsaid.assumption() == Wait.Assumption.NEVER_MET)
+                .toList();
+    }
+
+    private static List<Route.Unsaid> takenForGranted(Route route) {
+        return route.unsaid().stream()
+                .filter(unsaid -> unsaid.assumption() != Wait.Assumption.NEVER_MET)
+                .toList();
+    }
+
     /** What the goal hangs on of what was taken for granted, that of the usual chain first. */
     private static List<Route.Unsaid> restsOn(Route route) {
         var onChain = route.chain().stream().map(Route.Link::code).collect(Collectors.toSet());
-        return route.unsaid().stream()
+        return takenForGranted(route).stream()
                 .sorted(Comparator.comparing(unsaid -> !onChain.contains(unsaid.code())))
                 .toList();
     }
@@ -121,13 +137,15 @@ final class RouteText {
     private List<RouteView.Step> steps(Route route) {
         var onChain = route.chain().stream().map(Route.Link::code).collect(Collectors.toSet());
         return route.steps().stream()
-                .map(step -> step(step, onChain.contains(step.code())))
+                .map(step -> step(route, step, onChain.contains(step.code())))
                 .toList();
     }
 
-    private RouteView.Step step(Route.Step step, boolean onChain) {
+    private RouteView.Step step(Route route, Route.Step step, boolean onChain) {
         var technique = content.technique(step.code());
-        var when = when(step.when(), "Expected", step.assumed());
+        boolean still = step.when() instanceof Outlook.Unsaid && !standing(route).isEmpty();
+        var outlook = still ? new Outlook.Unsaid(words.standsStill(standing(route))) : step.when();
+        var when = when(outlook, "Expected", step.assumed());
         var likely = when.likely();
         var seasons =
                 step.shareBySeason().entrySet().stream()

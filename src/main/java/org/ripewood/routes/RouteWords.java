@@ -127,6 +127,18 @@ final class RouteWords {
         return Wording.list(named, "and") + (things.size() == 1 ? " turns" : " turn") + " out well";
     }
 
+    /** Why there is no day, and which other ways there are. */
+    String standsStill(List<Route.Unsaid> unsaid) {
+        var things = unsaid.stream().map(this::inSentence).distinct().toList();
+        return "No date: %s %s still, and nobody can say when what waits for %s may begin. Ask your"
+                        .formatted(
+                                Wording.list(things, "and"),
+                                things.size() == 1 ? "stands" : "stand",
+                                things.size() == 1 ? "it" : "them")
+                + " instructor whether the place becomes deadwood by design, or is covered by a"
+                + " graft.";
+    }
+
     private String inSentence(Route.Unsaid unsaid) {
         return unsaid.key().equals(NEEDED)
                 ? "the need of “%s”".formatted(titleOf(unsaid.code()))

@@ -163,6 +163,7 @@ class DayShoppingTest {
                         mesh.instructorMinutes(),
                         mesh.irreversible(),
                         mesh.asks(),
+                        mesh.goesAfter(),
                         mesh.effects(),
                         mesh.unsettles(),
                         mesh.tools(),

@@ -130,6 +130,7 @@ final class Samples {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 List.of("pliers", "wire cutters"),
                 List.of("aluminium wire", "raffia"),
                 List.of(new Technique.Take("aluminium wire", 80, "g", false)),

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.function.LongFunction;
 import org.junit.jupiter.api.Tag;
@@ -21,6 +23,7 @@ class RandomTreesTest {
     private static final int CASES = 120;
     private static final int DRAWS = 60;
     private static final int SHOW = 5;
+    private static final Outlook NOTHING_SAID = new Outlook.Unsaid("It is done or not needed.");
     private static final List<String> SPECIES = List.copyOf(TypicalTree.CONTENT.species().keySet());
 
     private static TypicalTree tree(long seed, double vigour, double baseShare) {
@@ -100,6 +103,89 @@ class RandomTreesTest {
             }
         }
         assertThat(pairs).as("pairs looked at").isGreaterThan(CASES);
+    }
+
+    /**
+     * What could begin today or in its next window begins then on the route as well, unless heavy
+     * work, recovery, quiet or the season's share is in the way, or a step that goes first.
+     */
+    @Test
+    void theRouteBeginsAWorkWhenTheChecklistSaysItOpens() {
+        int looked = 0;
+        for (long seed = 0; seed < CASES; seed++) {
+            var tree = tree(seed, 85, 0.7 + 0.4 * (seed % 2));
+            var openings = tree.openings();
+            var route = tree.plainRoute(SHOW);
+            for (var step : route.steps()) {
+                var opens = likely(openings.getOrDefault(step.code(), NOTHING_SAID));
+                if (opens.isAfter(TypicalTree.DAY.plusYears(1))) {
+                    continue;
+                }
+                looked++;
+                if (likely(step.when()).isAfter(latest(opens))) {
+                    assertThat(mayBePutOff(step, route, openings))
+                            .as("seed %d: %s opens %s", seed, step, opens)
+                            .isTrue();
+                }
+            }
+        }
+        assertThat(looked).as("steps looked at").isGreaterThan(CASES);
+    }
+
+    /** The route goes by growth stages, the checklist also by frost and weeks left. */
+    private static LocalDate latest(LocalDate opens) {
+        return (opens.isBefore(TypicalTree.DAY) ? TypicalTree.DAY : opens).plusDays(14);
+    }
+
+    private static boolean mayBePutOff(
+            Route.Step step, Route route, Map<String, Outlook> openings) {
+        var after = TypicalTree.CONTENT.technique(step.code()).goesAfter();
+        boolean goesAfter = after.stream().anyMatch(code -> route.find(code).isPresent());
+        return switch (step.decider().cause()) {
+            case HEAVY, QUIET, LOAD, DOSE -> true;
+            case ORDER, LAG -> goesAfter || isDueAsSoon(step, route, openings);
+            case NOTHING, WAIT, SEASON -> false;
+        };
+    }
+
+    /** Whether a step may begin as soon that undoes for a time what this one needs. */
+    private static boolean isDueAsSoon(
+            Route.Step step, Route route, Map<String, Outlook> openings) {
+        var opens = likely(openings.getOrDefault(step.code(), NOTHING_SAID));
+        return route.steps().stream()
+                .filter(other -> !other.code().equals(step.code()))
+                .filter(other -> other.stageOrder() <= step.stageOrder())
+                .map(other -> openings.getOrDefault(other.code(), NOTHING_SAID))
+                .anyMatch(other -> !likely(other).isAfter(opens));
+    }
+
+    /** What waits for what is told without a circle, and the chain says what the steps say. */
+    @Test
+    void waitsGoInNoCircleAndTheChainSaysTheSame() {
+        int named = 0;
+        for (long seed = 0; seed < CASES; seed++) {
+            var route = tree(seed, 60 + seed % 30, 0.5 + 0.5 * (seed % 2)).route(SHOW, DRAWS);
+            var waitsFor = new HashMap<String, String>();
+            for (var step : route.steps()) {
+                if (route.find(step.decider().what()).isPresent()) {
+                    waitsFor.put(step.code(), step.decider().what());
+                }
+            }
+            named += waitsFor.size();
+            for (var start : waitsFor.keySet()) {
+                var at = waitsFor.get(start);
+                for (int steps = 0; at != null && steps <= waitsFor.size(); steps++) {
+                    assertThat(at).as("seed %d: %s", seed, waitsFor).isNotEqualTo(start);
+                    at = waitsFor.get(at);
+                }
+            }
+            for (var link : route.chain()) {
+                assertThat(link.decider())
+                        .as("seed %d: %s", seed, link.code())
+                        .isEqualTo(route.find(link.code()).orElseThrow().decider());
+            }
+        }
+        assertThat(named).as("waits for a step").isGreaterThan(CASES);
     }
 
     private static List<Route.Step> of(List<Route.Step> steps, TechniqueRule.Purpose purpose) {

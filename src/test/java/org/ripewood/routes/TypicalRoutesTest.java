@@ -82,11 +82,11 @@ class TypicalRoutesTest {
         return developed("pinus_parviflora", 52).branching(false, 2).is(Fact.VIGOUR_INDEX, 45);
     }
 
-    private static TypicalTree thinJuniper() {
+    private static TypicalTree juniper(double base) {
         return new TypicalTree("juniperus_chinensis", 45)
                 .done("root_check")
                 .done("front_marking")
-                .base(45, 55)
+                .base(base, 55)
                 .branching(false, 2);
     }
 
@@ -164,11 +164,18 @@ class TypicalRoutesTest {
                         years(9, 15)),
                 new Row(
                         "juniper, base not yet there",
-                        TypicalRoutesTest::thinJuniper,
+                        () -> juniper(25),
                         "show",
-                        years(6, 11),
+                        years(5.5, 11),
                         years(8, 14),
-                        years(11, 18)),
+                        years(11, 30)),
+                new Row(
+                        "juniper, 45 mm of 55, which is styled while it thickens",
+                        () -> juniper(45),
+                        "show",
+                        years(3, 6),
+                        years(4, 8),
+                        years(6, 11)),
                 new Row(
                         "azalea, branches set",
                         () -> developed("rhododendron_indicum", 45).branching(true, 2),

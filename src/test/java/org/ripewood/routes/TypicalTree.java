@@ -18,7 +18,10 @@ import org.ripewood.core.progress.Source;
 import org.ripewood.core.progress.Subject;
 import org.ripewood.core.progress.Value;
 import org.ripewood.core.progress.WorkLedger;
+import org.ripewood.core.route.Durations;
 import org.ripewood.core.route.Route;
+import org.ripewood.core.route.RouteRules;
+import org.ripewood.core.route.Spread;
 import org.ripewood.core.route.TreeRoute;
 import org.ripewood.core.season.GrowthDays;
 import org.ripewood.core.season.Outlook;
@@ -57,6 +60,7 @@ final class TypicalTree {
         is(Fact.BRANCH_MISSING, false).is(Fact.DEADWOOD_PRESENT, false);
         is(Fact.SOIL_BELOW_RIM_MM, 2).is(Fact.LAYER_WANTED, false).is(Fact.DEADWOOD_PLAN, false);
         is(Fact.DAYS_SINCE_ROOT_WORK, 700).is(Fact.DAYS_SINCE_FEEDING, 30);
+        is(Fact.DAYS_SINCE_CHOP, 36_600).is(Fact.MONTHS_IN_CONTAINER, 24);
         is(Fact.DAYS_SINCE_DEFOLIATION, 36_600).is(Fact.FOLIAGE_REMOVED_SHARE, 0);
         is(Fact.LEADER_SHARE, 0.8).is(Fact.LOW_BUD_BELOW_CUT, true).is(Fact.HEIGHT_TO_BASE, 6);
         is(Fact.PLANNED_CUT_SHARE, 0.3).is(Fact.PLANNED_CUT_MM, 6).is(Fact.SHOW_PLANNED, false);
@@ -125,6 +129,31 @@ final class TypicalTree {
                 goal,
                 draws,
                 7);
+    }
+
+    /** A route on which all years are alike and everything is done on its first day. */
+    Route plainRoute(int goal) {
+        var rules = RouteRulesOfContent.of(CONTENT);
+        var plain =
+                new RouteRules(
+                        rules.techniques(),
+                        rules.clocks(),
+                        rules.effects(),
+                        rules.unsettles(),
+                        rules.goesAfter(),
+                        rules.wounding(),
+                        new Durations(rules.durations().changes(), Spread.NONE));
+        return TreeRoute.simulate(CONTENT.rulebook(), plain, subject(), DAY, goal, 1, 7);
+    }
+
+    /** When each technique could be done as things stand. */
+    Map<String, Outlook> openings() {
+        var openings = new HashMap<String, Outlook>();
+        CONTENT.rulebook()
+                .openings(subject(), DAY)
+                .all()
+                .forEach(opening -> openings.put(opening.technique(), opening.outlook()));
+        return openings;
     }
 
     private Subject subject() {

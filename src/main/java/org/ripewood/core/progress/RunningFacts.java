@@ -24,6 +24,9 @@ final class RunningFacts {
         if (fact == Fact.WIRE_DAYS || fact.code().startsWith(CLOCK)) {
             return clock(required, evidence);
         }
+        if (fact == Fact.MONTHS_IN_CONTAINER) {
+            return months(required, evidence);
+        }
         if (!(required instanceof Requirement.AtMost most)) {
             return null;
         }
@@ -54,6 +57,16 @@ final class RunningFacts {
         }
         var since = evidence.fact().spoken();
         return new Outlook.Unsaid("Too many " + since + ": that has to be done again first.");
+    }
+
+    /** Months go by as days do, as long as the tree stays where it is. */
+    private static @Nullable Outlook months(Requirement required, Evidence evidence) {
+        return required instanceof Requirement.AtLeast least
+                        && evidence.value() instanceof Value.Number shown
+                ? ReasonOutlooks.sure(
+                        evidence.observedOn()
+                                .plusMonths((long) Math.ceil(least.bound() - shown.amount())))
+                : null;
     }
 
     /** When no more load than this is left of earlier work. */

@@ -1,6 +1,7 @@
 package org.ripewood.core.progress;
 
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -73,5 +74,12 @@ public record Subject(
     public Subject with(Facts changed) {
         return new Subject(
                 traits, changed, ledger, signedOff, skills, stages, place, forecasts, growing);
+    }
+
+    /** The same tree, were a technique signed off on a day. */
+    public Subject withSignedOff(String technique, LocalDate day) {
+        var then = new HashMap<>(signedOff);
+        then.put(technique, day);
+        return new Subject(traits, facts, ledger, then, skills, stages, place, forecasts, growing);
     }
 }

@@ -13,7 +13,7 @@ import org.ripewood.core.progress.Value;
 /** What the work of a step does to a fact that another step needs. */
 final class FactWorks {
 
-    private static final Set<Fact> WOUND_FACTS =
+    static final Set<Fact> WOUND_FACTS =
             Set.of(Fact.LARGEST_OPENING_MM, Fact.OPEN_WOUNDS, Fact.SMALLEST_CLOSURE_PERCENT);
 
     /** What a work does. */

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.season.Outlook;
 
@@ -84,15 +85,15 @@ final class PrecedenceGraph {
     }
 
     /**
-     * From every turn that takes its place in the order of the stages to those of the next such
-     * stage; through them it holds for later stages too. What {@code after} has put the other way
-     * round stays so.
+     * From every turn that takes its place in the order of the stages to those of the next stage
+     * that wait for theirs; through them it holds for later stages too. What {@code after} has put
+     * the other way round stays so.
      */
     private static List<Arrow> stageByStage(List<Turn> turns) {
         var byStage = new TreeMap<Integer, List<Integer>>();
         for (int i = 0; i < turns.size(); i++) {
             var step = turns.get(i).step();
-            if (step.inTurn()) {
+            if (step.turn() != RouteStep.Turn.NONE) {
                 byStage.computeIfAbsent(step.stageOrder(), any -> new ArrayList<>()).add(i);
             }
         }
@@ -101,12 +102,23 @@ final class PrecedenceGraph {
         for (var stage : byStage.values()) {
             for (int from : before) {
                 stage.stream()
-                        .filter(to -> from < to && turns.get(to).number() == 1)
+                        .filter(to -> from < to && waitsForStages(turns.get(to)))
                         .forEach(to -> arrows.add(new Arrow(from, to, 0, null)));
             }
-            before = stage;
+            var first = before;
+            boolean handsOn =
+                    stage.stream()
+                            .anyMatch(
+                                    to ->
+                                            waitsForStages(turns.get(to))
+                                                    && first.stream().allMatch(from -> from < to));
+            before = handsOn ? stage : Stream.concat(first.stream(), stage.stream()).toList();
         }
         return arrows;
+    }
+
+    private static boolean waitsForStages(Turn turn) {
+        return turn.number() == 1 && turn.step().turn() == RouteStep.Turn.WAITS;
     }
 
     /** A step's own waits, and what is left of time that already runs since work done before. */

@@ -36,13 +36,7 @@ final class RandomDraw {
         waitName = waits.stream().mapToInt(wait -> name(wait.fact())).toArray();
         curves = curves(terrain);
         assumedDay =
-                waits.stream()
-                        .mapToInt(
-                                wait ->
-                                        wait.ifUnsaid() == Wait.Assumption.MET_NEXT_SEASON
-                                                ? terrain.seasonAfter(0)
-                                                : 0)
-                        .toArray();
+                waits.stream().mapToInt(wait -> assumedDay(wait.ifUnsaid(), terrain)).toArray();
         for (var arrow : network.arrows) {
             if (arrow.lag() != null) {
                 name(arrow.lag().key());
@@ -57,6 +51,14 @@ final class RandomDraw {
                 ofLag[name(arrow.lag().key())] = true;
             }
         }
+    }
+
+    private static int assumedDay(Wait.Assumption assumption, YearsAhead terrain) {
+        return switch (assumption) {
+            case MET_WHEN_LOOKED_AT -> 0;
+            case MET_NEXT_SEASON -> terrain.seasonAfter(0);
+            case NEVER_MET -> YearsAhead.NEVER;
+        };
     }
 
     private OutlookCurve[] curves(YearsAhead terrain) {

@@ -197,14 +197,18 @@ final class RecoveryState {
         }
     }
 
-    /** The latest work of which load is left on a day; there is one whenever load is in the way. */
+    /** The work of which most load is left on a day; there is one whenever load is in the way. */
     int loadedBy(int day) {
         double growth = terrain.growth(day);
+        int most = NOBODY;
+        double left = 0;
         for (int i = loads - 1; i >= 0; i--) {
-            if (drawnPace * (growth - loadAt[i]) < loadRecovery[i]) {
-                return loadBy[i];
+            double share = 1 - drawnPace * (growth - loadAt[i]) / loadRecovery[i];
+            if (share * loadStress[i] > left) {
+                left = share * loadStress[i];
+                most = loadBy[i];
             }
         }
-        return NOBODY;
+        return most;
     }
 }

@@ -12,6 +12,8 @@ import org.ripewood.core.progress.TechniqueRule;
  * @param techniques those the rulebook was compiled from
  * @param clocks technique code to the fact whose days its work begins anew
  * @param effects technique code to what its work makes of facts
+ * @param unsettles technique code to the facts its work changes in a way nobody knows beforehand
+ * @param goesAfter technique code to the codes of those that go first where a tree needs them too
  * @param wounding codes of the techniques whose work leaves a wound
  * @param durations how long things take
  */
@@ -19,6 +21,8 @@ public record RouteRules(
         List<TechniqueRule> techniques,
         Map<String, Fact> clocks,
         Map<String, List<Effect>> effects,
+        Map<String, Set<Fact>> unsettles,
+        Map<String, List<String>> goesAfter,
         Set<String> wounding,
         Durations durations) {
 
@@ -26,6 +30,8 @@ public record RouteRules(
         techniques = List.copyOf(techniques);
         clocks = Map.copyOf(clocks);
         effects = Map.copyOf(effects);
+        unsettles = Map.copyOf(unsettles);
+        goesAfter = Map.copyOf(goesAfter);
         wounding = Set.copyOf(wounding);
     }
 }

@@ -25,8 +25,7 @@ import org.ripewood.core.progress.TechniqueRule;
  * @param doneOn the day it was last signed off; null when it never was
  * @param turns how often it has yet to be done; 0 when it is done or not needed
  * @param repeatAfterDays days between its turns
- * @param inTurn whether it takes its place in the order of the stages: it does not begin before all
- *     such steps of earlier stages that are ahead are done, and those of later stages wait for it
+ * @param turn how it stands in the order of the stages
  */
 public record RouteStep(
         String code,
@@ -42,7 +41,17 @@ public record RouteStep(
         @Nullable LocalDate doneOn,
         int turns,
         int repeatAfterDays,
-        boolean inTurn) {
+        Turn turn) {
+
+    /** How a step stands in the order of the stages. */
+    public enum Turn {
+        /** Outside of it. */
+        NONE,
+        /** Those of later stages wait for it; itself it waits for none, since it may begin now. */
+        LEADS,
+        /** It waits for those of earlier stages, and those of later stages wait for it. */
+        WAITS
+    }
 
     /** All growth stages: no season is better than another. */
     public static final Set<Integer> ANY_TIME =
@@ -92,7 +101,7 @@ public record RouteStep(
                 null,
                 1,
                 0,
-                false);
+                Turn.NONE);
     }
 
     boolean heavy() {

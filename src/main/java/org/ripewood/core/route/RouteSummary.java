@@ -5,11 +5,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.season.Outlook;
 
@@ -21,11 +21,37 @@ final class RouteSummary {
     private final RandomDraw draw;
     private final Tally tally;
 
+    /** By turn how many turns are usually done before it; no two are equal. */
+    private final int[] usualPlace;
+
     RouteSummary(PrecedenceGraph network, YearsAhead terrain, RandomDraw draw, Tally tally) {
         this.network = network;
         this.terrain = terrain;
         this.draw = draw;
         this.tally = tally;
+        usualPlace = usualPlaces();
+    }
+
+    /** By half of the draws, and turns of one day as they stand in the network. */
+    private int[] usualPlaces() {
+        int[] middle = new int[network.turns.size()];
+        for (int i = 0; i < middle.length; i++) {
+            var days = tally.days[i].clone();
+            Arrays.sort(days);
+            middle[i] = days[Math.max(0, (days.length + 1) / 2 - 1)];
+        }
+        var order =
+                IntStream.range(0, middle.length)
+                        .boxed()
+                        .sorted(
+                                Comparator.<Integer>comparingInt(i -> middle[i])
+                                        .thenComparing(Comparator.naturalOrder()))
+                        .toList();
+        int[] places = new int[middle.length];
+        for (int place = 0; place < places.length; place++) {
+            places[order.get(place)] = place;
+        }
+        return places;
     }
 
     Route route(int goalStageOrder, int draws, long seed) {
@@ -44,6 +70,7 @@ final class RouteSummary {
 
     private List<Route.Step> steps(int draws) {
         var assumed = assumed();
+        var onChain = usualChain();
         var steps = new ArrayList<Route.Step>();
         for (int i = 0; i < network.turns.size(); i++) {
             var turn = network.turns.get(i);
@@ -55,7 +82,7 @@ final class RouteSummary {
                             outlook(tally.days[i]),
                             shareBySeason(tally.days[i]),
                             (double) tally.onChain[i] / draws,
-                            decider(tally.decided[i]),
+                            decider(i, onChain.contains(i)),
                             assumed[i]));
         }
         return steps;
@@ -64,7 +91,7 @@ final class RouteSummary {
     private boolean[] assumed() {
         var assumed = new boolean[network.turns.size()];
         for (int i = 0; i < assumed.length; i++) {
-            assumed[i] = network.turns.get(i).waits().stream().anyMatch(Wait::assumed);
+            assumed[i] = network.turns.get(i).waits().stream().anyMatch(Wait::takenForGranted);
         }
         network.arrows.stream()
                 .sorted(Comparator.comparingInt(PrecedenceGraph.Arrow::from))
@@ -103,26 +130,60 @@ final class RouteSummary {
         return shares;
     }
 
-    /** The usual chain: from what is last most often, always to what decides most often. */
     private List<Route.Link> chain() {
-        var chain = new ArrayList<Route.Link>();
-        var seen = new HashSet<Integer>();
+        return usualChain().stream()
+                .map(
+                        turn -> {
+                            var step = network.turns.get(turn);
+                            return new Route.Link(
+                                    step.step().code(), step.number(), decider(turn, true));
+                        })
+                .toList();
+    }
+
+    /** The usual chain: from what is last most often, always to what decides most often. */
+    private List<Integer> usualChain() {
+        var chain = new ArrayList<Integer>();
         int turn = tally.reached == 0 ? -1 : most(tally.last);
-        while (turn >= 0 && seen.add(turn)) {
-            var counts = tally.decidedOnChain[turn];
-            int slot = most(counts);
-            var step = network.turns.get(turn);
-            chain.add(new Route.Link(step.step().code(), step.number(), decider(counts)));
-            turn = turnBehind(slot);
+        while (turn >= 0) {
+            chain.add(turn);
+            int slot = decides(turn, tally.decidedOnChain[turn]);
+            turn = slot < 0 ? -1 : turnBehind(slot);
         }
         Collections.reverse(chain);
         return chain;
     }
 
-    private Route.Decider decider(int[] counts) {
-        int slot = most(counts);
+    /**
+     * What decides a turn most often; on the usual chain among the draws in which the goal hangs on
+     * it, so that the chain and the step say the same.
+     */
+    private Route.Decider decider(int turn, boolean onChain) {
+        var counts = onChain ? tally.decidedOnChain[turn] : tally.decided[turn];
+        int slot = decides(turn, counts);
+        if (slot < 0) {
+            return new Route.Decider(Cause.NOTHING, "", 0);
+        }
         double all = Arrays.stream(counts).sum();
         return new Route.Decider(tally.causeOf(slot), what(slot), counts[slot] / all);
+    }
+
+    /**
+     * The slot that decides a turn most often, of those that do not name a turn which is usually
+     * done later: two turns that take a season from each other, now one and now the other, would
+     * each be said to wait for the other one. Below 0 where none is left.
+     */
+    private int decides(int turn, int[] counts) {
+        int most = -1;
+        for (int slot = 0; slot < counts.length; slot++) {
+            if (counts[slot] > (most < 0 ? 0 : counts[most])) {
+                int behind = turnBehind(slot);
+                if (behind < 0 || usualPlace[behind] < usualPlace[turn]) {
+                    most = slot;
+                }
+            }
+        }
+        return most;
     }
 
     private static int most(int[] counts) {

@@ -20,7 +20,8 @@ import org.ripewood.core.season.Outlook;
 /**
  * What has to be so before each step: its criteria; what the stages before its own ask of a tree
  * that goes on from them; and that steps of earlier stages have had their effect, not only been
- * done once.
+ * done once. Of a step that may begin now only its criteria are asked, and the effect of those it
+ * goes after.
  */
 final class StepDemands {
 
@@ -58,7 +59,8 @@ final class StepDemands {
             }
         }
         // stages stand in their order, the first is number 1
-        for (int stage = 1; stage < step.stage() && stage <= stages.size(); stage++) {
+        int passed = step.isOpen() ? 0 : Math.min(step.stage() - 1, stages.size());
+        for (int stage = 1; stage <= passed; stage++) {
             for (var reason : stages.get(stage - 1).reasons()) {
                 if (reason instanceof Reason.OfCriterion criterion) {
                     put(demands, ofStage(criterion));
@@ -67,11 +69,16 @@ final class StepDemands {
         }
         for (var earlier : steps) {
             var need = earlier.rule().neededWhen();
-            if (earlier.stage() < step.stage() && need != null) {
+            if (need != null && hasItsEffectFirst(earlier, step)) {
                 put(demands, need, earlier.facts());
             }
         }
         return demands;
+    }
+
+    private static boolean hasItsEffectFirst(StepAhead earlier, StepAhead step) {
+        return step.goesAfter().contains(earlier.code())
+                || (earlier.stage() < step.stage() && !step.isOpen());
     }
 
     /** What has to become so for a need to end. */

@@ -35,6 +35,14 @@ final class StepOrder {
         }
     }
 
+    /** The same where the first one is of a later stage. */
+    void putWhateverTheStage(StepAhead first, StepAhead then) {
+        if (!first.code().equals(then.code())
+                && !leads(then.code(), first.code(), new HashSet<>())) {
+            of(then.code()).add(first.code());
+        }
+    }
+
     /** Whether nothing says that the other one comes first. */
     private boolean mayPrecede(StepAhead first, StepAhead then) {
         return first.stage() <= then.stage()
@@ -45,7 +53,7 @@ final class StepOrder {
     /** Whether one step comes before another, by whatever chain or by its stage. */
     boolean precedes(StepAhead first, StepAhead then) {
         return leads(first.code(), then.code(), new HashSet<>())
-                || (first.stage() < then.stage() && mayPrecede(first, then));
+                || (!then.isOpen() && first.stage() < then.stage() && mayPrecede(first, then));
     }
 
     private boolean leads(String first, String then, Set<String> seen) {

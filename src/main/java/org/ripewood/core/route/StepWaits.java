@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.ripewood.core.progress.Opening;
 import org.ripewood.core.progress.Reason;
 import org.ripewood.core.progress.Requirement;
@@ -91,13 +92,27 @@ final class StepWaits {
             lost |= loses;
             intended |= does == FactWorks.Kind.PURPOSE;
         }
-        if (met) {
+        if (standsStill(demand)) {
+            waits.add(
+                    new Wait(
+                            demand.fact().code(),
+                            demand.key(),
+                            Objects.requireNonNull(demand.outlook()),
+                            Wait.Assumption.NEVER_MET));
+        } else if (met) {
             if (lost && !brought) {
                 assume(demand, "Earlier work on the route changes it; it is looked at again then.");
             }
         } else {
             addUnmet(demand, brought, intended);
         }
+    }
+
+    /** Whether a wound is too wide and its own forecast gives no day: no guess is made instead. */
+    private static boolean standsStill(Demand demand) {
+        return FactWorks.WOUND_FACTS.contains(demand.fact())
+                && demand.truth() == Truth.NO
+                && demand.outlook() instanceof Outlook.Unsaid;
     }
 
     private static Lag clock(StepAhead other, Demand demand) {

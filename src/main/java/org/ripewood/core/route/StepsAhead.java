@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.ripewood.core.progress.Evidence;
 import org.ripewood.core.progress.Facts;
 import org.ripewood.core.progress.Openings;
@@ -20,15 +21,19 @@ import org.ripewood.core.progress.Subject;
 import org.ripewood.core.progress.TechniqueRule;
 import org.ripewood.core.progress.Truth;
 import org.ripewood.core.progress.Verdict;
+import org.ripewood.core.season.Outlook;
 
 /**
  * Which techniques are still to be done on a tree: those its rulebook says today, and those that
  * the work on them makes needed, such as choosing a leader after a chop.
  *
- * <p>Care is not among them, since a tree is never done with it; what follows from it is, such as
- * taking off a branch that was kept.
+ * <p>Care is not among them, since a tree is never done with it; nor is what would follow from care
+ * nobody has begun, such as taking off a branch that might be kept.
  */
 final class StepsAhead {
+
+    /** A window that is open comes round again within a year, and spring may be late. */
+    private static final int NEXT_WINDOW_DAYS = 400;
 
     private final Rulebook rulebook;
     private final RouteRules rules;
@@ -54,39 +59,17 @@ final class StepsAhead {
         var later = new ArrayList<Standing>();
         for (var standing : openings.standings()) {
             var rule = all.byCode.get(standing.technique());
-            if (rule == null) {
+            if (rule == null || rule.purpose() == TechniqueRule.Purpose.CARE) {
                 continue;
             }
             if (needed(standing)) {
-                all.add(rule, standing, openings, subject.facts());
+                all.add(rule, standing, openings, subject.facts(), true);
             } else if (notNeededToday(standing)) {
                 later.add(standing);
             }
         }
         all.addWhatFollows(later);
-        return all.ahead.values().stream()
-                .filter(step -> step.rule().purpose() != TechniqueRule.Purpose.CARE)
-                .toList();
-    }
-
-    /**
-     * Whether nobody knows if the tree needs the step, and no step that it does need comes after.
-     *
-     * <p>Such a step is taken not to be needed, which is told.
-     */
-    static boolean isTakenNotToBeNeeded(StepAhead step, List<StepAhead> ahead) {
-        return isNeedUnknown(step)
-                && ahead.stream()
-                        .filter(other -> other.rule().after().contains(step.code()))
-                        .allMatch(other -> isTakenNotToBeNeeded(other, ahead));
-    }
-
-    private static boolean isNeedUnknown(StepAhead step) {
-        return step.standing().reasons().stream()
-                .anyMatch(
-                        reason ->
-                                reason instanceof Reason.OfNeed need
-                                        && need.truth() == Truth.UNKNOWN);
+        return List.copyOf(all.ahead.values());
     }
 
     private static boolean needed(Standing standing) {
@@ -102,7 +85,12 @@ final class StepsAhead {
         return rules.effects().getOrDefault(rule.code(), List.of());
     }
 
-    private void add(TechniqueRule rule, Standing standing, Openings openings, Facts facts) {
+    private void add(
+            TechniqueRule rule,
+            Standing standing,
+            Openings openings,
+            Facts facts,
+            boolean neededToday) {
         openings.of(rule.code())
                 .ifPresent(
                         opening ->
@@ -111,11 +99,26 @@ final class StepsAhead {
                                         new StepAhead(
                                                 rule,
                                                 effects(rule),
+                                                rules.unsettles()
+                                                        .getOrDefault(rule.code(), Set.of()),
+                                                rules.goesAfter()
+                                                        .getOrDefault(rule.code(), List.of()),
                                                 rules.wounding().contains(rule.code()),
                                                 rules.clocks().get(rule.code()),
                                                 standing,
                                                 opening.waits(),
-                                                facts)));
+                                                facts,
+                                                neededToday ? opens(opening.outlook()) : null)));
+    }
+
+    private @Nullable LocalDate opens(Outlook outlook) {
+        if (outlook instanceof Outlook.Already) {
+            return on;
+        }
+        return outlook instanceof Outlook.Expected expected
+                        && !expected.likely().isAfter(on.plusDays(NEXT_WINDOW_DAYS))
+                ? expected.likely()
+                : null;
     }
 
     /** What comes of one step may make the next one needed, so it goes on until nothing does. */
@@ -138,13 +141,13 @@ final class StepsAhead {
     private boolean follows(TechniqueRule rule) {
         for (var step : List.copyOf(ahead.values())) {
             if (step.stage() <= rule.stageOrder() && makesNeeded(step, rule)) {
-                var then = subject.with(with(step.leaves()));
+                var then = subject.with(with(step.leaves())).withSignedOff(step.code(), on);
                 var openings = rulebook.openings(then, on);
                 openings.standings().stream()
                         .filter(standing -> standing.technique().equals(rule.code()))
                         .filter(StepsAhead::needed)
                         .findFirst()
-                        .ifPresent(standing -> add(rule, standing, openings, then.facts()));
+                        .ifPresent(standing -> add(rule, standing, openings, then.facts(), false));
                 return ahead.containsKey(rule.code());
             }
         }

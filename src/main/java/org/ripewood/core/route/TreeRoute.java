@@ -3,6 +3,7 @@ package org.ripewood.core.route;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.core.progress.Condition;
 import org.ripewood.core.progress.DoseRule;
 import org.ripewood.core.progress.Fact;
 import org.ripewood.core.progress.LoadBudget;
@@ -72,10 +73,8 @@ public final class TreeRoute {
             long seed) {
         var openings = rulebook.openings(subject, on);
         var all = StepsAhead.of(rulebook, rules, subject, on, openings);
-        var spared =
-                all.stream().filter(step -> StepsAhead.isTakenNotToBeNeeded(step, all)).toList();
-        var ahead = all.stream().filter(step -> !spared.contains(step)).toList();
-        var tree = new TreeRoute(rules, subject, on, openings.stages(), ahead);
+        var spared = SparedSteps.of(all);
+        var tree = new TreeRoute(rules, subject, on, openings.stages(), spared.left());
         double vigour = subject.facts().number(Fact.VIGOUR_INDEX);
         double budget = LoadBudget.of(Double.isNaN(vigour) ? MIDDLING_VIGOUR : vigour);
         var start =
@@ -83,7 +82,7 @@ public final class TreeRoute {
                         on, subject.ledger(), budget, subject.stages(), rules.durations().spread());
         var route = Route.simulate(start, tree.steps(), goalStageOrder, draws, seed);
         return route.alsoUnsaid(
-                spared.stream()
+                spared.unknown().stream()
                         .filter(step -> step.stage() <= goalStageOrder)
                         .map(TreeRoute::takenNotToBeNeeded)
                         .toList());
@@ -98,18 +97,69 @@ public final class TreeRoute {
                 Wait.Assumption.MET_WHEN_LOOKED_AT);
     }
 
-    /** What has to come about first, then what would be lost, then the rest. */
+    /**
+     * What the content says, and what makes another step needed; then what has to come about first,
+     * then what would be lost, then the rest. Before a step that may begin now goes only what the
+     * content says and what may begin as soon.
+     */
     private void putInOrder() {
+        for (var step : ahead) {
+            ahead.stream()
+                    .filter(other -> step.goesAfter().contains(other.code()))
+                    .forEach(other -> order.put(other, step));
+        }
+        for (var step : ahead) {
+            ahead.stream()
+                    .filter(other -> makesNeeded(other, step))
+                    .forEach(other -> order.put(other, step));
+        }
         for (var pass : Pass.values()) {
             for (var step : ahead) {
                 for (var demand : demands.of(step)) {
                     ahead.stream()
                             .filter(other -> pass.takes(demand, works.of(other, demand)))
                             .filter(other -> !isBroughtBefore(demand, other, step))
-                            .forEach(other -> order.put(other, step));
+                            .forEach(other -> put(other, step, pass));
                 }
             }
         }
+    }
+
+    private void put(StepAhead other, StepAhead step, Pass pass) {
+        if (!step.isOpen() || (pass == Pass.LOST && isDueNoLater(other, step))) {
+            order.put(other, step);
+        } else if (pass == Pass.LOST) {
+            order.putWhateverTheStage(step, other);
+        }
+    }
+
+    /** Whether a step may begin no later than another one that may begin now, and stands first. */
+    private static boolean isDueNoLater(StepAhead other, StepAhead step) {
+        return other.opens() != null
+                && step.opens() != null
+                && !other.opens().isAfter(step.opens())
+                && other.stage() <= step.stage();
+    }
+
+    /** Whether a step was put on the route because of what another one leaves behind. */
+    private static boolean makesNeeded(StepAhead other, StepAhead step) {
+        var need = step.rule().neededWhen();
+        return need != null
+                && !step.isOpen()
+                && other.stage() <= step.stage()
+                && other.effects().stream().anyMatch(effect -> isAskedBy(effect, need));
+    }
+
+    /** Whether what a work makes of a fact is what a need asks for. */
+    private static boolean isAskedBy(Effect effect, Condition need) {
+        if (need instanceof Condition.Test test) {
+            return test.fact() == effect.fact() && test.requirement().metBy(effect.becomes());
+        }
+        if (need instanceof Condition.All all) {
+            return all.parts().stream().anyMatch(part -> isAskedBy(effect, part));
+        }
+        return need instanceof Condition.Any any
+                && any.parts().stream().anyMatch(part -> isAskedBy(effect, part));
     }
 
     /** What a step of an earlier stage brings need not wait for one of the same stage. */
@@ -166,7 +216,7 @@ public final class TreeRoute {
                 null,
                 1,
                 0,
-                true);
+                step.isOpen() ? RouteStep.Turn.LEADS : RouteStep.Turn.WAITS);
     }
 
     private static Wait flowers() {

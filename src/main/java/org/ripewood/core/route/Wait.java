@@ -21,7 +21,9 @@ public record Wait(String fact, String key, Outlook outlook, Assumption ifUnsaid
         /** Somebody looks and finds it met, so that it costs no time beyond the step's window. */
         MET_WHEN_LOOKED_AT,
         /** It is met at the start of the next growing season. */
-        MET_NEXT_SEASON
+        MET_NEXT_SEASON,
+        /** It is not met at all: it stands still, and nothing is known to change that. */
+        NEVER_MET
     }
 
     public Wait {
@@ -32,6 +34,11 @@ public record Wait(String fact, String key, Outlook outlook, Assumption ifUnsaid
     /** A wait that is assumed to be over next season where nothing can be said. */
     public static Wait of(String fact, Outlook outlook) {
         return new Wait(fact, fact, outlook, Assumption.MET_NEXT_SEASON);
+    }
+
+    /** Whether it is taken to be met some day although nothing says so. */
+    boolean takenForGranted() {
+        return assumed() && ifUnsaid != Assumption.NEVER_MET;
     }
 
     boolean assumed() {

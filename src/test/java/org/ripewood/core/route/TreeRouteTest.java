@@ -45,6 +45,8 @@ class TreeRouteTest {
     private final List<Evidence> evidence = new ArrayList<>();
     private final Map<String, LocalDate> signedOff = new HashMap<>();
     private final Map<String, List<Effect>> effects = new HashMap<>();
+    private final Map<String, Set<Fact>> unsettles = new HashMap<>();
+    private final Map<String, List<String>> goesAfter = new HashMap<>();
     private final Set<String> wounding = new HashSet<>();
     private Durations durations = Durations.NONE;
 
@@ -107,6 +109,8 @@ class TreeRouteTest {
                         rules,
                         Map.of("repot", Fact.DAYS_SINCE_ROOT_WORK),
                         effects,
+                        unsettles,
+                        goesAfter,
                         wounding,
                         durations),
                 subject,

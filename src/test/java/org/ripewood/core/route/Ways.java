@@ -92,7 +92,7 @@ final class Ways {
                     doneOn,
                     turns,
                     repeatAfterDays,
-                    inTurn);
+                    inTurn ? RouteStep.Turn.WAITS : RouteStep.Turn.NONE);
         }
     }
 
