@@ -264,4 +264,42 @@ class TreeRouteTest {
         wounding.clear();
         assertThat(likely(route(), "wire")).isEqualTo(LocalDate.of(2025, 3, 1));
     }
+
+    /** Nothing is forecast of the closing here, and what a table says takes its place nowhere. */
+    @Test
+    void aWoundThatStandsStillGivesNoDate() {
+        saw(Fact.VIGOUR_INDEX, 80);
+        saw(Fact.SMALLEST_CLOSURE_PERCENT, 20);
+        rule("wire", 1, 0, criterion(Fact.SMALLEST_CLOSURE_PERCENT, new Requirement.AtLeast(80)));
+        durations =
+                new Durations(
+                        List.of(
+                                new SlowChange(
+                                        Fact.SMALLEST_CLOSURE_PERCENT,
+                                        Set.of(),
+                                        Set.of(),
+                                        Set.of(),
+                                        0,
+                                        new Seasons(2, 2, 2))),
+                        Spread.NONE);
+        var route = route();
+        assertThat(route.goal()).isInstanceOf(Outlook.Unsaid.class);
+        assertThat(route.find("wire").orElseThrow().assumed()).isFalse();
+        assertThat(route.unsaid())
+                .extracting(Route.Unsaid::assumption)
+                .containsExactly(Wait.Assumption.NEVER_MET);
+    }
+
+    @Test
+    void whatGoesAfterAnotherStepComesLaterThoughNothingHoldsIt() {
+        saw(Fact.VIGOUR_INDEX, 80);
+        var strong = criterion(Fact.VIGOUR_INDEX, new Requirement.AtLeast(60));
+        rule("lift", 1, 7, strong);
+        rule("prune", 1, 7, strong);
+        assertThat(likely(route(), "lift")).isEqualTo(LocalDate.of(2025, 3, 1));
+        goesAfter.put("lift", List.of("prune"));
+        var route = route();
+        assertThat(likely(route, "prune")).isEqualTo(LocalDate.of(2025, 3, 1));
+        assertThat(likely(route, "lift")).isEqualTo(LocalDate.of(2026, 3, 1));
+    }
 }
