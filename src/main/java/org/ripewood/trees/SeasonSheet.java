@@ -3,6 +3,7 @@ package org.ripewood.trees;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.ripewood.core.season.Habit;
 import org.ripewood.course.Species;
 import org.ripewood.sites.Site;
 
@@ -27,6 +28,13 @@ public record SeasonSheet(
         List<String> stages,
         List<Clock> clocks,
         List<Part> parts) {
+
+    /**
+     * Whether the species needs winter, as all but tropical kinds do (common practice, no source).
+     */
+    public boolean wantsWinter() {
+        return species.traits().habit() != Habit.TROPICAL;
+    }
 
     /** What is said once of the species, in words. */
     public record Clock(String title, String stages) {}

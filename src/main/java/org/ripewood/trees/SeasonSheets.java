@@ -36,6 +36,7 @@ public class SeasonSheets {
     /** Where no site is chosen. */
     private static final double LATITUDE = 50;
 
+    private static final String BY_FLOWERS = "goes by the flowers: look";
     private static final int MIDDLE_OF_MONTH = 16;
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.UK);
 
@@ -103,7 +104,9 @@ public class SeasonSheets {
                                     technique.code(),
                                     technique.title(),
                                     halves.stream().map(half -> mark(half, open)).toList(),
-                                    days(open, year)));
+                                    rule.season().goesByFlowersAlone(species.traits())
+                                            ? BY_FLOWERS
+                                            : days(open, year)));
                 }
             }
             parts.add(new SeasonSheet.Part(stage.title(), List.copyOf(rows)));

@@ -300,8 +300,8 @@ class ContentFaultsTest {
                         "the code of a species. Maybe “pinus_parviflora”."),
                 new Edit(
                         BENDING,
-                        "    - {stages: [\"97-03\", \"91-93\"]}\n",
-                        "    - {groups: [larch], stages: [\"97-03\", \"91-93\"]}\n",
+                        "    - {stages: [\"01-03\", \"31-35\"]}\n",
+                        "    - {groups: [larch], stages: [\"01-03\", \"31-35\"]}\n",
                         "  windows:",
                         "no line for "
                                 + "acer_buergerianum, acer_palmatum, buxus_sempervirens,"

@@ -76,8 +76,25 @@ class SeasonSheetPagesTest {
                                 false,
                                 Collections.nCopies(12, 15.),
                                 Collections.nCopies(12, 22.)));
-        assertThat(sheets.of(group.instructor(), "ficus_retusa", house.id()).withoutWinter())
-                .isTrue();
+        var fig = sheets.of(group.instructor(), "ficus_retusa", house.id());
+        assertThat(fig.withoutWinter()).isTrue();
+        assertThat(fig.wantsWinter()).as("a tropical kind").isFalse();
+        var teacher = Visitor.of(people, group.instructor());
+        for (var kind : List.of("ficus_retusa", "acer_palmatum")) {
+            for (var print : List.of("", "/print")) {
+                var path = "/content/species/" + kind + "/season" + print + "?site=" + house.id();
+                var words = teacher.calling().get(path).asString();
+                assertThat(words.contains("This species needs a winter rest"))
+                        .as(path)
+                        .isEqualTo(kind.equals("acer_palmatum"));
+            }
+        }
+    }
+
+    @Test
+    void whatGoesByTheFlowersIsNotToldAsNever() {
+        var sheet = sheets.of(school.newGroup().student(), "bougainvillea_glabra", null);
+        assertThat(row(sheet, "post_flower_pruning").days()).isEqualTo("goes by the flowers: look");
     }
 
     @Test

@@ -24,6 +24,11 @@ final class CompiledSeason {
 
     private static final int NOBODY_LOOKED = -1;
 
+    /** Flowers fading (BBCH 67) to all petals fallen (69), Meier 2001, BBCH Monograph. */
+    private static final int FADING = 67;
+
+    private static final int FADED = 69;
+
     /** Stages of shoots in growth: what trees that never rest are in, all the year. */
     private static final int[] IN_GROWTH = {31, 32, 33, 34, 35};
 
@@ -63,6 +68,9 @@ final class CompiledSeason {
     private final boolean opensByFlowers;
     private final boolean closesByFlowers;
 
+    /** Whether fading flowers open it; buds and fruit are thinned at other times than that. */
+    private final boolean opensAtFade;
+
     /** Stages of the leaves in which it is open, with all days of the year left. */
     private final BitSet free;
 
@@ -85,6 +93,7 @@ final class CompiledSeason {
         this.shelter = shelter;
         this.opensByFlowers = parts.stream().anyMatch(part -> !part.flowers().isEmpty());
         this.closesByFlowers = closed.stream().anyMatch(Avoided::ofFlowers);
+        this.opensAtFade = parts.stream().anyMatch(CompiledSeason::holdsFade);
         this.avoided = new BitSet(100);
         this.free = new BitSet(100);
         this.faded = new BitSet(100);
@@ -92,8 +101,13 @@ final class CompiledSeason {
             var unclosed = closedBecause(stage, NOBODY_LOOKED) == null;
             avoided.set(stage, !unclosed);
             free.set(stage, unclosed && inLeaves(stage, LocalDate.MIN, PlaceYear.ANY));
-            faded.set(stage, unclosed && opensByFlowers && fade.get(stage));
+            faded.set(stage, unclosed && opensAtFade && fade.get(stage));
         }
+    }
+
+    private static boolean holdsFade(Part part) {
+        int first = part.flowers().nextSetBit(FADING);
+        return first >= 0 && first <= FADED;
     }
 
     static CompiledSeason compile(SeasonRule rule, Traits traits) {
@@ -182,9 +196,12 @@ final class CompiledSeason {
         return closesByFlowers ? Truth.UNKNOWN : Truth.YES;
     }
 
-    /** Flowers may fade at any stage of the leaves when nobody has said at which they do. */
+    /**
+     * Flowers may fade at any stage of the leaves when nobody has said at which they do. What is
+     * done to buds or fruit goes by the leaves where stages of them are given, and by a look else.
+     */
     private boolean mayFade(int stage) {
-        return fade.isEmpty() || fade.get(stage);
+        return opensAtFade ? fade.isEmpty() || fade.get(stage) : free.isEmpty();
     }
 
     /** Why the weather has it closed, though the stage is one that opens it; null otherwise. */

@@ -99,6 +99,11 @@ public record SeasonRule(
         return CompiledSeason.compile(this, traits).freeStages(place);
     }
 
+    /** Whether flowers alone open it for a species, and nobody has said when: then one looks. */
+    public boolean goesByFlowersAlone(Traits traits) {
+        return CompiledSeason.compile(this, traits).opensByFlowersAlone();
+    }
+
     /**
      * The days on which it may be done on a species at a place, one after the other; flowers are
      * taken to fade when they usually do.
