@@ -83,7 +83,7 @@ class SeasonSheetPagesTest {
         for (var kind : List.of("ficus_retusa", "acer_palmatum")) {
             for (var print : List.of("", "/print")) {
                 var path = "/content/species/" + kind + "/season" + print + "?site=" + house.id();
-                var words = teacher.calling().get(path).asString();
+                var words = teacher.get(path).asString();
                 assertThat(words.contains("This species needs a winter rest"))
                         .as(path)
                         .isEqualTo(kind.equals("acer_palmatum"));
