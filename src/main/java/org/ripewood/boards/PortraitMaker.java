@@ -68,7 +68,9 @@ public final class PortraitMaker {
         var first = styling.waits().map(wait -> wait.reason().key()).orElse("");
         var byKey =
                 styling.standing().against().stream()
-                        .filter(reason -> !Holds.isToldByVigour(reason, styling.standing().against()))
+                        .filter(
+                                reason ->
+                                        !Holds.isToldByVigour(reason, styling.standing().against()))
                         .collect(Collectors.toMap(Reason::key, PortraitMaker::weight, Math::min));
         return told.against().stream()
                 .filter(reason -> byKey.containsKey(reason.key()))

@@ -1,7 +1,6 @@
 package org.ripewood.core.progress;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -20,8 +19,10 @@ final class CompiledTechnique {
     private final CompiledSeason season;
 
     /** The reason of those that come after it, by its truth; and of those that wait for it. */
-    private final Reason[] asPredecessor;
+    private final Reason firstDone;
 
+    private final Reason firstUnknown;
+    private final Reason firstNotDone;
     private final Reason asNeed;
 
     private CompiledTechnique(
@@ -37,10 +38,9 @@ final class CompiledTechnique {
         this.order = order;
         this.criteria = criteria;
         this.season = season;
-        this.asPredecessor =
-                Arrays.stream(Truth.values())
-                        .map(truth -> new Reason.OfOrder(rule.code(), truth))
-                        .toArray(Reason[]::new);
+        this.firstDone = new Reason.OfOrder(rule.code(), Truth.YES);
+        this.firstUnknown = new Reason.OfOrder(rule.code(), Truth.UNKNOWN);
+        this.firstNotDone = new Reason.OfOrder(rule.code(), Truth.NO);
         this.asNeed = new Reason.OfDevelopment(rule.code());
     }
 
@@ -230,7 +230,11 @@ final class CompiledTechnique {
     }
 
     Reason asPredecessor(Truth truth) {
-        return asPredecessor[truth.ordinal()];
+        return switch (truth) {
+            case YES -> firstDone;
+            case UNKNOWN -> firstUnknown;
+            case NO -> firstNotDone;
+        };
     }
 
     Reason asNeed() {

@@ -5,9 +5,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.season.Span;
 import org.ripewood.core.season.StageRange;
@@ -24,7 +21,6 @@ final class PlainJudge {
     private static final int NOBODY_LOOKED = -1;
 
     private final List<TechniqueRule> ordered;
-    private final Map<String, TechniqueRule> byCode;
     private final Subject subject;
     private final Traits traits;
     private final LocalDate on;
@@ -36,9 +32,6 @@ final class PlainJudge {
      */
     PlainJudge(List<TechniqueRule> ordered, Subject subject, LocalDate on) {
         this.ordered = ordered;
-        this.byCode =
-                ordered.stream()
-                        .collect(Collectors.toMap(TechniqueRule::code, Function.identity()));
         this.subject = subject;
         this.traits = subject.traits();
         this.on = on;

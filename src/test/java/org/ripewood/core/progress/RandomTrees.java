@@ -21,6 +21,7 @@ final class RandomTrees {
     record Case(long seed, Subject subject, LocalDate on) {}
 
     private static final LocalDate FIRST_DAY = LocalDate.of(2024, 1, 1);
+    private static final List<Source> SOURCES = List.of(Source.values());
     private static final double[] LATITUDES = {50, 41, 12, -35};
 
     private final Rules rules;
@@ -77,7 +78,7 @@ final class RandomTrees {
             var value = wanted.value(fact, random.nextDouble() < care);
             // now and then it is too old, or from after the day asked for
             var age = random.nextDouble() < care ? random.nextInt(8) : random.nextInt(500) - 20;
-            var source = Source.values()[random.nextInt(Source.values().length)];
+            var source = SOURCES.get(random.nextInt(SOURCES.size()));
             evidence.add(
                     new Evidence(fact, value, on.minusDays(age), source, "seed", evidence.size()));
         }
