@@ -21,7 +21,7 @@ class ChoiceWordsTest {
     private static final ChoiceWords WORDS =
             new ChoiceWords(
                     Objects.requireNonNull(
-                            CourseContent.check(Path.of("course-content")).content()));
+                            CourseContent.check(Path.of("course-content"), null).content()));
 
     @Test
     void whatFitsStandsInForWhatDoesNot() {

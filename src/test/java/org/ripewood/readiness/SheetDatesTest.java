@@ -73,6 +73,7 @@ class SheetDatesTest {
     }
 
     private static Content content() {
-        return Objects.requireNonNull(CourseContent.check(Path.of("course-content")).content());
+        return Objects.requireNonNull(
+                CourseContent.check(Path.of("course-content"), null).content());
     }
 }

@@ -29,7 +29,7 @@ class RecordTellerTest {
     private static final LocalDate DAY = LocalDate.of(2026, 3, 3);
 
     private static final Content CONTENT =
-            Objects.requireNonNull(CourseContent.check(Path.of("course-content")).content());
+            Objects.requireNonNull(CourseContent.check(Path.of("course-content"), null).content());
 
     private final RecordTeller teller = new RecordTeller(CONTENT);
 
