@@ -142,7 +142,7 @@ class CareTest {
         assertThat(answer.asString())
                 .contains("value=\"2026-02-21\"")
                 .contains("wire was never on")
-                .contains("Expected a day from 2025-12-22 to today, 2026-02-20");
+                .contains("Expected a day from 22 December 2025 to today, 20 February 2026");
         assertThat(state(task)).isEqualTo(CareState.LATE);
     }
 
