@@ -164,7 +164,8 @@ class RandomTreesTest {
     void waitsGoInNoCircleAndTheChainSaysTheSame() {
         int named = 0;
         for (long seed = 0; seed < CASES; seed++) {
-            var route = tree(seed, 60 + seed % 30, 0.5 + 0.5 * (seed % 2)).route(SHOW, DRAWS);
+            var route =
+                    tree(seed, 60.0 + (int) (seed % 30), 0.5 + 0.5 * (seed % 2)).route(SHOW, DRAWS);
             var waitsFor = new HashMap<String, String>();
             for (var step : route.steps()) {
                 if (route.find(step.decider().what()).isPresent()) {
