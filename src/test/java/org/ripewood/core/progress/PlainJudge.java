@@ -2,7 +2,7 @@ package org.ripewood.core.progress;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -122,7 +122,7 @@ final class PlainJudge {
         var told = new HashSet<String>();
         rule.criteria().forEach(criterion -> told.add(criterion.key()));
         var latestFirst = new ArrayList<>(ordered);
-        latestFirst.sort(Comparator.<TechniqueRule>comparingInt(ordered::indexOf).reversed());
+        Collections.reverse(latestFirst);
         for (var first : latestFirst) {
             if (!asked.contains(first.code())) {
                 continue;
