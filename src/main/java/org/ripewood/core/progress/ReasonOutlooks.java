@@ -42,7 +42,7 @@ final class ReasonOutlooks {
             return sure(moment.subject.ledger().quietFrom(quiet.required(), moment.on));
         }
         if (reason instanceof Reason.OfHeavy) {
-            return sure(moment.subject.ledger().growthBeginsAfter(moment.on));
+            return sure(nextGrowingSeason(moment));
         }
         if (reason instanceof Reason.OfDose dose) {
             return sure(running.roomFor(dose.kind(), dose.limit() - dose.planned()));

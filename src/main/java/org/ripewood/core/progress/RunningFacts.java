@@ -32,12 +32,7 @@ final class RunningFacts {
         }
         return switch (fact) {
             case RECOVERY_LOAD -> load(most.bound());
-            case HEAVY_WORKS_THIS_SEASON ->
-                    most.bound() >= 0
-                            ? ReasonOutlooks.sure(
-                                    moment.subject.ledger().growthBeginsAfter(moment.on))
-                            : null;
-            case ROOT_REMOVED_SHARE -> season(most.bound());
+            case HEAVY_WORKS_THIS_SEASON, ROOT_REMOVED_SHARE -> season(most.bound());
             case FOLIAGE_REMOVED_SHARE ->
                     most.bound() >= 0
                             ? ReasonOutlooks.sure(roomFor(DoseRule.Kind.FOLIAGE, most.bound()))

@@ -36,9 +36,6 @@ public record WorkLedger(
      */
     public static final double SEASON_SHARE = 0.95;
 
-    /** Growth-time that no growing day falls short of. */
-    private static final double ANY_GROWTH = 1e-6;
-
     /** Days of growth, as for recovery, after which a tree is in new leaf (common practice). */
     private static final int IN_NEW_LEAF_DAYS = 42;
 
@@ -158,49 +155,16 @@ public record WorkLedger(
                 .max(Comparator.naturalOrder());
     }
 
-    /**
-     * Number of heavy works up to a day since growth last began where the tree stands: what was
-     * done in summer or in winter rest is mended by the growth that follows, so it counts until
-     * then.
-     */
+    /** Number of heavy works in the growing season that holds the day, up to it. */
     public int heavyThisSeason(LocalDate on) {
-        LocalDate since = null;
+        var season = GrowingSeason.of(on, latitudeDegrees);
         int heavy = 0;
         for (var work : works) {
-            if (work.heavy() && !work.doneOn().isAfter(on)) {
-                since = since == null ? growthBeganBefore(on) : since;
-                if (!work.doneOn().isBefore(since)) {
-                    heavy++;
-                }
+            if (work.heavy() && !work.doneOn().isAfter(on) && season.holds(work.doneOn())) {
+                heavy++;
             }
         }
         return heavy;
-    }
-
-    /** The first day after a day on which growth begins anew, from which heavy work is counted. */
-    LocalDate growthBeginsAfter(LocalDate on) {
-        var season = GrowingSeason.of(on, latitudeDegrees);
-        var begins = growthBegins(season);
-        return begins.isAfter(on)
-                ? begins
-                : growthBegins(new GrowingSeason(season.firstDay().plusYears(1)));
-    }
-
-    private LocalDate growthBeganBefore(LocalDate on) {
-        var season = GrowingSeason.of(on, latitudeDegrees);
-        var began = growthBegins(season);
-        return began.isAfter(on)
-                ? growthBegins(new GrowingSeason(season.firstDay().minusYears(1)))
-                : began;
-    }
-
-    /** The first day that counts for growth from midwinter on; midwinter where none rests. */
-    private LocalDate growthBegins(GrowingSeason season) {
-        return recovery.time()
-                .dayReaching(season.firstDay(), ANY_GROWTH)
-                .map(day -> day.minusDays(1))
-                .filter(day -> season.holds(day))
-                .orElse(season.firstDay());
     }
 
     /**

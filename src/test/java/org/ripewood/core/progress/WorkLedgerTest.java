@@ -68,31 +68,6 @@ class WorkLedgerTest {
         assertThat(ledger.daysSinceHeavy(DAY.minusDays(1))).isEqualTo(WorkLedger.NEVER_DAYS);
     }
 
-    /** Growth runs from April to September there, south of the equator half a year later. */
-    @Test
-    void heavyWorkCountsUntilGrowthBeginsAnew() {
-        var cut = LocalDate.of(2026, 7, 10);
-        var ledger =
-                new WorkLedger(
-                        List.of(work(cut, 6, 180, 0)), 50, new Recovery(SummerGrowth.NORTH, 1));
-        assertThat(ledger.heavyThisSeason(LocalDate.of(2027, 1, 1))).isEqualTo(1);
-        assertThat(ledger.heavyThisSeason(LocalDate.of(2027, 3, 31))).isEqualTo(1);
-        assertThat(ledger.heavyThisSeason(LocalDate.of(2027, 4, 1))).isZero();
-        assertThat(ledger.growthBeginsAfter(cut)).isEqualTo(LocalDate.of(2027, 4, 1));
-        assertThat(ledger.growthBeginsAfter(LocalDate.of(2027, 2, 1)))
-                .isEqualTo(LocalDate.of(2027, 4, 1));
-        var winter = LocalDate.of(2026, 1, 20);
-        var south =
-                new WorkLedger(
-                        List.of(work(winter, 6, 180, 0)), -35, new Recovery(SummerGrowth.SOUTH, 1));
-        assertThat(south.heavyThisSeason(LocalDate.of(2026, 9, 30))).isEqualTo(1);
-        assertThat(south.heavyThisSeason(LocalDate.of(2026, 10, 1))).isZero();
-        var pole =
-                new WorkLedger(
-                        List.of(work(cut, 6, 180, 0)), 80, new Recovery(SummerGrowth.POLE, 1));
-        assertThat(pole.growthBeginsAfter(cut)).isEqualTo(LocalDate.of(2027, 1, 1));
-    }
-
     @ParameterizedTest
     @CsvSource({"25, 2", "0, 2", "50, 5", "62.5, 6.5", "75, 8", "100, 8"})
     void theBudgetGrowsWithVigour(double vigour, double budget) {
