@@ -98,11 +98,11 @@ final class ValueText {
             case GROWTH_STAGE ->
                     code == Math.rint(code)
                             ? ""
-                            : "growth_stage is a whole BBCH code from 0 to 99, found " + code;
+                            : "expected a whole BBCH code from 0 to 99, found " + code;
             case FLOWER_STAGE ->
                     code == 0 || (code == Math.rint(code) && code >= 51 && code <= 89)
                             ? ""
-                            : "flower_stage is a whole BBCH code from 51 to 89, or 0 for none, found "
+                            : "expected a whole BBCH code from 51 to 89, or 0 for none, found "
                                     + code;
             default -> "";
         };
