@@ -1,4 +1,4 @@
-package org.ripewood.records;
+package org.ripewood.standing;
 
 import static org.ripewood.platform.records.NewsDescription.NONE;
 
