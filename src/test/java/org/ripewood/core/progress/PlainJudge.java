@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.core.season.Span;
 import org.ripewood.core.season.StageRange;
@@ -290,9 +291,40 @@ final class PlainJudge {
         if (inLeaves) {
             return closesByFlowers(rule) ? Truth.UNKNOWN : Truth.YES;
         }
-        var fade = traits.clocks().flowersFade();
-        var mayFade = fade.isEmpty() || fade.stream().anyMatch(range -> range.holds(stage));
-        return opensByFlowers(rule) && mayFade ? Truth.UNKNOWN : Truth.NO;
+        return opensByFlowers(rule) && mayFade(rule) ? Truth.UNKNOWN : Truth.NO;
+    }
+
+    /**
+     * Work on fading flowers goes by them; work on buds or fruit by the leaves, if they open it.
+     */
+    private boolean mayFade(SeasonRule rule) {
+        var opensAtFade =
+                IntStream.rangeClosed(67, 69)
+                        .anyMatch(
+                                fading ->
+                                        rule.stagesOf(traits).stream()
+                                                .anyMatch(
+                                                        part ->
+                                                                holds(
+                                                                        part.ranges(),
+                                                                        true,
+                                                                        fading)));
+        if (opensAtFade) {
+            var fade = traits.clocks().flowersFade();
+            return fade.isEmpty() || fade.stream().anyMatch(range -> range.holds(stage));
+        }
+        return IntStream.range(0, 100)
+                .noneMatch(
+                        leaves ->
+                                avoided(rule, leaves, NOBODY_LOOKED) == null
+                                        && (rule.anyStage()
+                                                || rule.stagesOf(traits).stream()
+                                                        .anyMatch(
+                                                                part ->
+                                                                        holds(
+                                                                                part.ranges(),
+                                                                                false,
+                                                                                leaves))));
     }
 
     private boolean inLeaves(SeasonRule rule) {
