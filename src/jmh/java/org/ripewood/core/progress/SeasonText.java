@@ -8,6 +8,7 @@ import org.ripewood.core.season.WorkClocks;
 
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /** Writes a season rule for one species. */
 final class SeasonText {
@@ -38,7 +39,7 @@ final class SeasonText {
                         Bool.all(seen, flowers(closed)),
                         weather(rule.weather()).not());
         var inLeaves = byLeaves(rule, open, closed);
-        var mayFade = ofFlowers(ranges) ? mayFade() : Bool.FALSE;
+        var mayFade = ofFlowers(ranges) ? mayOpen(ranges, closed) : Bool.FALSE;
         var unseen =
                 Bool.any(
                         Bool.all(inLeaves.not(), mayFade),
@@ -107,6 +108,23 @@ final class SeasonText {
                 };
         var cold = rule.nearDangerousCold() ? tongue.sign("nearDangerousCold") : Bool.TRUE;
         return Bool.all(left(rule.growingDaysLeft()), thawed, cold);
+    }
+
+    /** Buds and fruit go by the leaves where stages of them are given, and by a look else. */
+    private Bool mayOpen(List<StageRange> open, List<StageRange> closed) {
+        if (open.stream().anyMatch(SeasonText::holdsFade)) {
+            return mayFade();
+        }
+        var free =
+                IntStream.range(0, 100)
+                        .anyMatch(stage -> holds(open, stage) && !holds(closed, stage));
+        return free ? Bool.FALSE : Bool.TRUE;
+    }
+
+    /** Stages 67 to 69: petals falling to all fallen. */
+    private static boolean holdsFade(StageRange range) {
+        return range.onFlowerTrack()
+                && IntStream.rangeClosed(67, 69).anyMatch(stage -> range.holds(stage));
     }
 
     /** Flowers may fade at any stage when nobody has said at which they do. */

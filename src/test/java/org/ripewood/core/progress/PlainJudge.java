@@ -291,40 +291,29 @@ final class PlainJudge {
         if (inLeaves) {
             return closesByFlowers(rule) ? Truth.UNKNOWN : Truth.YES;
         }
-        return opensByFlowers(rule) && mayFade(rule) ? Truth.UNKNOWN : Truth.NO;
+        return opensByFlowers(rule) && mayOpenUnseen(rule) ? Truth.UNKNOWN : Truth.NO;
     }
 
-    /**
-     * Work on fading flowers goes by them; work on buds or fruit by the leaves, if they open it.
-     */
-    private boolean mayFade(SeasonRule rule) {
-        var opensAtFade =
-                IntStream.rangeClosed(67, 69)
+    /** Whether unseen flowers may open it now; they fade from BBCH 67 to 69 (Meier 2001). */
+    private boolean mayOpenUnseen(SeasonRule rule) {
+        var parts = rule.stagesOf(traits);
+        var atFade =
+                parts.stream()
                         .anyMatch(
-                                fading ->
-                                        rule.stagesOf(traits).stream()
-                                                .anyMatch(
-                                                        part ->
-                                                                holds(
-                                                                        part.ranges(),
-                                                                        true,
-                                                                        fading)));
-        if (opensAtFade) {
+                                part ->
+                                        holds(part.ranges(), true, 67)
+                                                || holds(part.ranges(), true, 68)
+                                                || holds(part.ranges(), true, 69));
+        if (atFade) {
             var fade = traits.clocks().flowersFade();
             return fade.isEmpty() || fade.stream().anyMatch(range -> range.holds(stage));
         }
         return IntStream.range(0, 100)
+                .filter(leaves -> avoided(rule, leaves, NOBODY_LOOKED) == null)
                 .noneMatch(
                         leaves ->
-                                avoided(rule, leaves, NOBODY_LOOKED) == null
-                                        && (rule.anyStage()
-                                                || rule.stagesOf(traits).stream()
-                                                        .anyMatch(
-                                                                part ->
-                                                                        holds(
-                                                                                part.ranges(),
-                                                                                false,
-                                                                                leaves))));
+                                parts.stream()
+                                        .anyMatch(part -> holds(part.ranges(), false, leaves)));
     }
 
     private boolean inLeaves(SeasonRule rule) {
