@@ -272,8 +272,8 @@ class ContentFaultsTest {
                                 + " 89)"),
                 new Edit(
                         WIRING,
-                        "after: [branch_selection, guy_wiring]",
-                        "after: [branch_selectoin, guy_wiring]",
+                        "after: [branch_selection]",
+                        "after: [branch_selectoin]",
                         "after:",
                         "\"branch_selectoin\"",
                         "the code of a technique. Maybe “branch_selection”."),
@@ -820,10 +820,7 @@ class ContentFaultsTest {
         var editing =
                 new Editing()
                         .replace(WIRING, "stress: 4", "stress: 40")
-                        .replace(
-                                WIRING,
-                                "after: [branch_selection, guy_wiring]",
-                                "after: [nothing_such]")
+                        .replace(WIRING, "after: [branch_selection]", "after: [nothing_such]")
                         .replace(WIRING, "    atLeast: 62", "    atLeast: 620");
         assertThat(editing.faults())
                 .extracting(ContentFault::found)
