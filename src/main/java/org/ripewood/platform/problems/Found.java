@@ -31,7 +31,9 @@ public final class Found {
         if (isSecret(field)) {
             return "something else";
         }
-        if (value instanceof Double number && number == Math.rint(number)) {
+        if (value instanceof Double number
+                && Double.isFinite(number)
+                && number == Math.rint(number)) {
             // as it was typed: 99999 is no 99999.0
             return BigDecimal.valueOf(number).toBigInteger().toString();
         }
