@@ -55,9 +55,9 @@ class WaiverTest {
         assertThat(problem.detail())
                 .isEqualTo(
                         "“Wire the primary branches” cannot be assigned; cannot be waived: Vigour"
-                                + " 30 on 20 February 2026; needed: at least 62. Recovery from"
-                                + " earlier work: 4 with this work, 0 of it from before; at most 2.6"
-                                + " in all.");
+                                + " 30 on 20 February 2026; needed: at least 62. Strength for this"
+                                + " work: with its vigour the tree bears a load of 2.6 at once; at"
+                                + " least 4, which this work takes.");
         assertThat(problem.faults())
                 .extracting(fault -> fault.field())
                 .containsExactly("vigour_index.AtLeast", "load");
