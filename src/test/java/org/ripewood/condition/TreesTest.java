@@ -354,7 +354,7 @@ class TreesTest {
                         fault("vigor_index", "80", "fact", "Maybe “vigour_index”"),
                         fault("open_wounds", "1", "fact", "worked out from the record"),
                         fault("container_kind", "show", "fact", "worked out from the record"),
-                        fault("pest_level", "5", "value", "between 0 and 4"),
+                        fault("pest_level", "5", "value", "0 to 4"),
                         fault("pest_level", "1,500", "value", "Maybe “1500” or “1.500”"),
                         fault("wire_on", "maybe", "value", "expected yes or no"),
                         fault("front_mark", "front", "value", "none, tentative, settled"),
