@@ -41,7 +41,7 @@ class CourseRunPagesTest {
                         School.TODAY.plusDays(3).toString());
         var refused = office.send("/people", "/people/members/end", form);
         assertThat(refused.statusCode()).isEqualTo(400);
-        assertThat(refused.asString()).contains("value=\"2026-02-23\"", "found 2026-02-23");
+        assertThat(refused.asString()).contains("value=\"2026-02-23\"", "found 23 February 2026");
         var today = Map.of("courseId", group.course().id(), "personId", form.get("personId"));
         assertThat(office.send("/people", "/people/members/end", today).statusCode())
                 .isEqualTo(303);
