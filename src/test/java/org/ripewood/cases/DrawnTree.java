@@ -53,6 +53,7 @@ public final class DrawnTree {
     private final Map<Fact, Value> seen = new EnumMap<>(Fact.class);
     private final List<JudgementCase.Known> known = new ArrayList<>();
     private @Nullable Sign sign;
+    private double measured = 1;
     private final double baseMm;
     private final double heightMm;
 
@@ -82,6 +83,14 @@ public final class DrawnTree {
         return tree.drawn(species);
     }
 
+    /** Developed in all points, but nobody has measured half of what could be known of it. */
+    public static JudgementCase halfMeasured(
+            SplittableRandom dice, Content content, String species) {
+        var tree = new DrawnTree(dice, content, species, Point.NONE);
+        tree.measured = 0.5;
+        return tree.drawn(species);
+    }
+
     private void signOfDeath() {
         if (sign == Sign.DEAD_TWIGS) {
             put(Fact.DIEBACK_PERCENT, between(85, 100));
@@ -101,6 +110,9 @@ public final class DrawnTree {
         roots();
         branches();
         design();
+        if (measured < 1) {
+            seen.keySet().removeIf(fact -> dice.nextDouble() >= measured);
+        }
         seen.forEach(
                 (fact, value) ->
                         known.add(new JudgementCase.Known(fact, value, 1, Source.INSTRUCTOR)));

@@ -45,7 +45,8 @@ class StylingNextTest {
         var dice = new SplittableRandom(20_261_201);
         var trees = new ArrayList<TreeOnDay>();
         CONTENT.cases().forEach(told -> trees.add(RUN.tree(told)));
-        for (var species : CONTENT.species().keySet()) {
+        for (var species : new TreeSet<>(CONTENT.species().keySet())) {
+            trees.add(RUN.tree(DrawnTree.halfMeasured(dice, CONTENT, species)));
             for (var point : DrawnTree.Point.values()) {
                 for (int i = 0; i < TREES_OF_A_SPECIES; i++) {
                     var tree = RUN.tree(DrawnTree.draw(dice, CONTENT, species, point));
