@@ -14,9 +14,10 @@ import java.time.temporal.ChronoUnit;
  *
  * <p>Where no winter comes ({@link TypicalWeather}: the temperatures decide, whatever the latitude)
  * every tree counts as growing. Tropical kinds grow wherever and as long as the usual daily mean is
- * about 18 °C. Where a year has less than 100 degree-days above 5 °C, buds stay shut. Days outside
- * the span are answered by the same day of its nearest year. Values are worked out once; threads
- * may share them.
+ * about 18 °C and days are at least 10 hours long; in warmth and shorter days, as in a heated house
+ * in winter, they stand in full leaf and make no shoots. Where a year has less than 100 degree-days
+ * above 5 °C, buds stay shut. Days outside the span are answered by the same day of its nearest
+ * year. Values are worked out once; threads may share them.
  */
 public final class SeasonModel implements StageClock {
 
@@ -32,6 +33,9 @@ public final class SeasonModel implements StageClock {
     private static final int LEAVES_FULL = 19;
 
     private static final int SHOOTS_DONE = 39;
+
+    /** In full leaf, growth ended: a tropical kind in warmth while days are short. */
+    private static final int PAUSING = 91;
 
     /** The coolest day may come before midwinter; from then on it is a year away again. */
     private static final int PAST_THE_COOLEST_DAYS = 300;
@@ -126,7 +130,7 @@ public final class SeasonModel implements StageClock {
 
     private int stage(LocalDate day, double ahead, double cooler) {
         if (progress.alwaysGrowing()) {
-            return TypicalYear.GROWING;
+            return tropical && isDim(day) ? PAUSING : TypicalYear.GROWING;
         }
         int index = at(day);
         int stage =
@@ -141,6 +145,13 @@ public final class SeasonModel implements StageClock {
         if (progress.pastMidsummer(day) && place.daysToCoolest(day) > PAST_THE_COOLEST_DAYS) {
             return stage; // the warmth ahead is that of the next growing season
         }
-        return place.tropicalGrowth(day) ? Math.max(LEAVES_FULL, growing) : growing;
+        if (!place.tropicalGrowth(day)) {
+            return growing;
+        }
+        return isDim(day) ? PAUSING : Math.max(LEAVES_FULL, growing);
+    }
+
+    private boolean isDim(LocalDate day) {
+        return progress.hours(day) < SeasonProgress.LEAST_DAY_HOURS;
     }
 }

@@ -178,6 +178,23 @@ class SeasonModelTest {
         assertThat(model.stageOn(LocalDate.of(2024, 7, 15))).isNotIn(19, 31, 33, 35, 37, 39);
     }
 
+    /** In a heated house a fig makes no shoots while days are short; at the equator none are. */
+    @ParameterizedTest
+    @CsvSource({
+        "47.4, 2024-12-05, 91",
+        "47.4, 2024-06-05, 35",
+        "-47.4, 2024-06-05, 91",
+        "47.4, 2024-02-10, 91",
+        "47.4, 2024-03-05, 35",
+        "1, 2024-12-05, 35",
+        "30, 2024-12-21, 35"
+    })
+    void tropicalKindsPauseInShortDays(double latitude, LocalDate day, int stage) {
+        var model = of(Places.steady(latitude, 17, 23), Habit.TROPICAL);
+        assertThat(model.stageOn(day)).isEqualTo(stage);
+        assertThat(model.from(35, day).stageOn(day.plusDays(5))).as("shoots seen").isEqualTo(35);
+    }
+
     @ParameterizedTest
     @CsvSource({"5, 20, 30", "-23, 5, 15", "30, 15.5, 25", "50, 15, 21"})
     void whereNothingRestsEverythingGrows(double latitude, double minimum, double maximum) {
