@@ -18,10 +18,12 @@ final class SeasonReasonText {
 
     private final Content content;
     private final Traits traits;
+    private final StageWords stageWords;
 
     SeasonReasonText(Content content, Traits traits) {
         this.content = content;
         this.traits = traits;
+        this.stageWords = StageWords.of(traits.habit());
     }
 
     ReasonView tell(Reason.OfSeason reason) {
@@ -38,7 +40,7 @@ final class SeasonReasonText {
     }
 
     private String observed(Reason.OfSeason reason) {
-        var stage = StageWords.of(reason.stage());
+        var stage = stageWords.stage(reason.stage());
         var opensOn = reason.opensOn();
         return opensOn == null ? stage : stage + "; opens about " + Wording.day(opensOn);
     }
@@ -49,7 +51,7 @@ final class SeasonReasonText {
         if (rule.anyStage()) {
             words.add("any time that is not to be avoided");
         } else {
-            var stages = rule.stagesOf(traits).stream().map(SeasonReasonText::stages).toList();
+            var stages = rule.stagesOf(traits).stream().map(this::open).toList();
             words.add(
                     stages.isEmpty() ? "no season for this species" : String.join("; or ", stages));
         }
@@ -78,7 +80,7 @@ final class SeasonReasonText {
         return "%d days of growth left before frost".formatted(days);
     }
 
-    private static String stages(WorkClocks.Stages stages) {
+    private String open(WorkClocks.Stages stages) {
         var told = stages(stages.ranges());
         if (stages.growingDaysLeft() > 0) {
             told += " with " + daysLeft(stages.growingDaysLeft());
@@ -90,8 +92,9 @@ final class SeasonReasonText {
                                 .formatted(Wording.number(stages.notAboveCelsius()));
     }
 
-    private static String stages(List<StageRange> ranges) {
-        var parts = ranges.stream().map(range -> StageWords.of(range.from(), range.to())).toList();
+    private String stages(List<StageRange> ranges) {
+        var parts =
+                ranges.stream().map(range -> stageWords.range(range.from(), range.to())).toList();
         return Wording.list(parts, "or");
     }
 }

@@ -6,6 +6,8 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.ripewood.core.season.Habit;
 
 @Tag("fast")
 class StageWordsTest {
@@ -22,13 +24,27 @@ class StageWordsTest {
         "99, winter rest (growth stage 99)"
     })
     void aStageIsToldAsItIsSeenAtTheTree(int stage, String told) {
-        assertThat(StageWords.of(stage)).isEqualTo(told);
+        assertThat(StageWords.of(Habit.DECIDUOUS).stage(stage)).isEqualTo(told);
     }
 
     @Test
     void aSeasonRunsFromOneSightToAnother() {
-        assertThat(StageWords.of(97, 3))
+        var words = StageWords.of(Habit.DECIDUOUS_CONIFER);
+        assertThat(words.range(97, 3))
                 .isEqualTo("leaves down to buds swollen (growth stage 97 to 03)");
-        assertThat(StageWords.of(31, 33)).isEqualTo("shoots growing (growth stage 31 to 33)");
+        assertThat(words.range(31, 33)).isEqualTo("shoots growing (growth stage 31 to 33)");
+    }
+
+    /** They drop old needles and leaves in autumn (common practice, no source), and not all. */
+    @ParameterizedTest
+    @EnumSource(names = {"EVERGREEN_CONIFER", "EVERGREEN_BROADLEAF", "TROPICAL"})
+    void noEvergreenIsSaidToStandBare(Habit habit) {
+        var words = StageWords.of(habit);
+        assertThat(words.stage(93)).isEqualTo("old foliage falling (growth stage 93)");
+        assertThat(words.range(97, 3))
+                .isEqualTo("winter rest to buds swollen (growth stage 97 to 03)");
+        for (int stage = 0; stage <= 99; stage++) {
+            assertThat(words.stage(stage)).doesNotContain("leaves down", "leaf fall", "colouring");
+        }
     }
 }
