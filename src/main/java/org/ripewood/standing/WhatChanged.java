@@ -47,7 +47,12 @@ public class WhatChanged {
      * @return letters, digits and a point only
      */
     public String before(Actor actor, long treeId) {
-        return marks(gatherer.one(actor, treeId, treeDays.at(treeId)));
+        return marks(today(actor, treeId));
+    }
+
+    /** A tree within reach as it stands today; 404 out of reach. */
+    public TreeOnDay today(Actor actor, long treeId) {
+        return gatherer.one(actor, treeId, treeDays.at(treeId));
     }
 
     /** The same of a tree that was just looked at. */

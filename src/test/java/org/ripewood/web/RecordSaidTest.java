@@ -19,6 +19,9 @@ import org.ripewood.people.People;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.records.Wound;
 import org.ripewood.standing.Assigner;
+import org.ripewood.standing.NewAssignment;
+import org.ripewood.steps.NewReport;
+import org.ripewood.steps.Reports;
 import org.ripewood.steps.Steps;
 import org.ripewood.trees.Tree;
 
@@ -34,6 +37,7 @@ class RecordSaidTest {
     @Inject School school;
     @Inject People people;
     @Inject Assigner assigner;
+    @Inject Reports reports;
     @Inject Steps steps;
 
     private School.Group group;
@@ -109,6 +113,35 @@ class RecordSaidTest {
                 .contains("“Check the roots” is held now: soil moist no, asked for is yes; so are ")
                 .doesNotContain("href");
         assertThat(seen(pupil, "soil_moist", "yes")).contains("About “Check the roots”");
+    }
+
+    @Test
+    void aSignOffTellsWhatItFreed() {
+        var technique = "root_check";
+        seen(teacher, "soil_moist", "yes");
+        var given = new NewAssignment(technique, null, null, null, Map.of());
+        var step = assigner.assign(group.instructor(), tree.id(), given);
+        var report =
+                new NewReport(
+                        School.TODAY,
+                        "Roots fill 60 % of the ball.",
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null);
+        step = reports.report(group.student(), step.id(), step.version(), report);
+        var told =
+                said(
+                        teacher,
+                        "/steps/" + step.id() + "/sign-off",
+                        Map.of("version", step.version(), "note", ""));
+        assertThat(told)
+                .contains("Signed off “Check the roots”. “Uncover the root flare”")
+                .contains("are held no more.");
     }
 
     @Test

@@ -25,7 +25,8 @@ import org.ripewood.standing.WhatChanged;
  *
  * <p>A form that records something of a tree does so in {@link #ofTree}. How the tree stood before
  * goes along in the cookie, and the next page, which has read the tree as it is now, calls {@link
- * #now}: so the tree is not read once more to tell what the entry freed or held.
+ * #now}: so the tree is not read once more to tell what the entry freed or held. A page about the
+ * tree that has not judged it calls {@link #about}.
  */
 @Named("said")
 @RequestScoped
@@ -49,6 +50,9 @@ public class Said {
     /** The tree this page has read; null for none. */
     private @Nullable TreeOnDay tree;
 
+    /** The tree this page is about without having judged it; null for none. */
+    private @Nullable Long about;
+
     Said(PageNotes notes, CurrentUser user, CurrentVertxRequest request, WhatChanged whatChanged) {
         this.notes = notes;
         this.user = user;
@@ -70,6 +74,11 @@ public class Said {
     /** Hands over the tree this page shows, as it stands now. */
     public void now(TreeOnDay shown) {
         tree = shown;
+    }
+
+    /** Names the tree this page is about; it is judged only where there is something to tell. */
+    public void about(long treeId) {
+        about = treeId;
     }
 
     /** Says a sentence on the next page. */
@@ -110,13 +119,16 @@ public class Said {
                 : completed(note, Long.parseLong(kept.group(2)), kept.group(3));
     }
 
-    /** With what has changed since, where this page shows the tree it is about. */
+    /** With what has changed since, where this page is about the tree. */
     private PageNote completed(PageNote note, long treeId, String marks) {
-        var shown = tree;
-        if (shown == null || shown.tree().id() != treeId) {
+        var judged = tree;
+        if (judged == null && about != null && about == treeId) {
+            judged = whatChanged.today(user.actor(), treeId);
+        }
+        if (judged == null || judged.tree().id() != treeId) {
             return note;
         }
-        var changes = WhatChanged.since(marks, shown);
+        var changes = WhatChanged.since(marks, judged);
         var sentence = (note.sentence() + " " + changes.sentence()).strip();
         return changes.ready().stream()
                 .findFirst()

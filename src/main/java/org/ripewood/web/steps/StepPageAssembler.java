@@ -48,6 +48,11 @@ class StepPageAssembler {
         this.treeDays = treeDays;
     }
 
+    /** The tree of a step within reach; 404 out of it. */
+    long treeOf(Actor actor, long stepId) {
+        return steps.get(actor, stepId).treeId();
+    }
+
     StepPageModel lay(Actor actor, long stepId, FormState sent) {
         var step = steps.get(actor, stepId);
         var typed = clashes.mend(actor, sent, step);

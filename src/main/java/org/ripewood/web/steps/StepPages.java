@@ -128,12 +128,26 @@ class StepPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     @RolesAllowed(Role.INSTRUCTOR_NAME)
     public Response signOff(long id, MultivaluedMap<String, String> form) {
-        return answer(
-                id,
-                "sign-off",
-                form,
-                answer -> signOffs.signOff(user.actor(), id, answer.version(), answer.note()),
-                "Signed off “%s”.");
+        return Answer.to(
+                () -> {
+                    var answer = inputs.read(form, Versioned.class);
+                    said.ofTree(
+                            desk.treeOf(user.actor(), id),
+                            () ->
+                                    sentence(
+                                            "Signed off “%s”.",
+                                            signOffs.signOff(
+                                                    user.actor(),
+                                                    id,
+                                                    answer.version(),
+                                                    answer.note())));
+                    return "/steps/" + id;
+                },
+                problem -> page(id, FormState.refused("sign-off", form, problem)));
+    }
+
+    private String sentence(String words, Step step) {
+        return words.formatted(content.inForce().titleOf(step.technique()));
     }
 
     @POST
@@ -171,13 +185,15 @@ class StepPages {
         return Answer.to(
                 () -> {
                     var step = act.apply(inputs.read(form, Versioned.class));
-                    said.that(sentence.formatted(content.inForce().titleOf(step.technique())));
+                    said.that(sentence(sentence, step));
                     return "/steps/" + id;
                 },
                 problem -> page(id, FormState.refused(name, form, problem)));
     }
 
     private TemplateInstance page(long id, FormState typed) {
-        return Templates.step(desk.lay(user.actor(), id, typed));
+        var model = desk.lay(user.actor(), id, typed);
+        said.about(model.tree().id());
+        return Templates.step(model);
     }
 }
