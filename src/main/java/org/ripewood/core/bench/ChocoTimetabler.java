@@ -10,7 +10,8 @@ import java.util.function.BooleanSupplier;
  * <p>Measured: within seconds the solver (choco 5) settles days of up to about ten trees and adds
  * nothing to larger ones, on which the search through orders does all the work. The same day gives
  * the same plan as long as the limits of moves and failures strike before {@code stop} does; they
- * are set so that thirty trees take less than two seconds.
+ * are set so that a day of sixty trees takes about a second and one of a hundred and twenty about
+ * two (a table is in performance.md).
  */
 public final class ChocoTimetabler implements Timetabler {
 
@@ -34,7 +35,7 @@ public final class ChocoTimetabler implements Timetabler {
             int turns,
             int fails) {
 
-        static final Effort USUAL = new Effort(4, 30_000, 40_000_000, 200, 24, 250);
+        static final Effort USUAL = new Effort(4, 30_000, 400_000_000, 200, 24, 250);
 
         int searchesFor(int turns) {
             return Math.max(1, Math.min(searches, allMoves(turns) / moves));
