@@ -8,6 +8,8 @@ import java.io.ByteArrayOutputStream;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -45,6 +47,8 @@ class DurabilityIT {
             """;
 
     private static final int VALUES = 3;
+
+    private static final Duration PATIENCE = Duration.ofMinutes(1);
 
     @TempDir Path data;
 
@@ -108,14 +112,27 @@ class DurabilityIT {
     private void writeUntilKilled(RunningJar service, DemoStudent student, long tree, int afterMs)
             throws Exception {
         var writers = Executors.newFixedThreadPool(WRITERS + 1);
+        int series = acknowledged.size() + WRITERS;
+        int uploads = photos.size() + 1;
         for (int i = 0; i < WRITERS; i++) {
             writers.execute(() -> writeOn(student, tree));
         }
         writers.execute(() -> uploadOn(student, tree));
+        awaitFirstWrites(series, uploads);
         Thread.sleep(afterMs);
         service.kill();
         writers.shutdown();
         assertThat(writers.awaitTermination(1, TimeUnit.MINUTES)).isTrue();
+    }
+
+    /** A machine under load may need longer for the first than the service is left alive. */
+    private void awaitFirstWrites(int series, int uploads) throws InterruptedException {
+        var end = Instant.now().plus(PATIENCE);
+        while ((acknowledged.size() < series || photos.size() < uploads)
+                && refused.isEmpty()
+                && Instant.now().isBefore(end)) {
+            Thread.sleep(20);
+        }
     }
 
     /** Until the line breaks. */
