@@ -86,6 +86,7 @@ class RoleTableTest {
     }
 
     private Map<Who, Integer> answers(Endpoint endpoint) {
+        open();
         var answers = new EnumMap<Who, Integer>(Who.class);
         var read = endpoint.writes() ? null : calls.of(endpoint);
         for (var who : Who.values()) {

@@ -134,6 +134,11 @@ class School {
     private Course course;
     private Course otherCourse;
 
+    /** Every page of a course judges its trees: of more than these a new course takes its place. */
+    private static final int TREES_OF_A_COURSE = 40;
+
+    private int treesMade;
+
     public School(
             PersonRegistration register,
             Courses schoolCourses,
@@ -185,20 +190,10 @@ class School {
         this.today = today;
     }
 
-    /** Enters the school's people once. */
+    /** Enters the school's people, and others in their place where their trees have become many. */
     synchronized School open() {
-        if (persons.isEmpty()) {
-            // nobody is there yet who could enter the first one
-            var first = new Actor(0, Set.of(Role.REGISTRAR));
-            persons.put(Who.REGISTRAR, person(first, Role.REGISTRAR));
-            var registrar = actor(Who.REGISTRAR);
-            persons.put(Who.STUDENT, person(registrar, Role.STUDENT));
-            persons.put(Who.OTHER_STUDENT, person(registrar, Role.STUDENT));
-            persons.put(Who.INSTRUCTOR, person(registrar, Role.INSTRUCTOR));
-            persons.put(Who.OTHER_INSTRUCTOR, person(registrar, Role.INSTRUCTOR));
-            course = course(Who.INSTRUCTOR, Who.STUDENT);
-            otherCourse = course(Who.OTHER_INSTRUCTOR, Who.OTHER_STUDENT);
-            site = newSite(true);
+        if (persons.isEmpty() || treesMade > TREES_OF_A_COURSE) {
+            enter();
         }
         if (!cookies.isEmpty()
                 && (confirmedAt.isBefore(Instant.now().minus(HALF_ITS_TIME)) || isOut())) {
@@ -210,6 +205,23 @@ class School {
         // A sign-in is written down; what comes later has only its own rows to answer for.
         persons.keySet().forEach(this::cookie);
         return this;
+    }
+
+    private void enter() {
+        // nobody is there yet who could enter the first one
+        var first = new Actor(0, Set.of(Role.REGISTRAR));
+        persons.computeIfAbsent(Who.REGISTRAR, who -> person(first, Role.REGISTRAR));
+        var registrar = actor(Who.REGISTRAR);
+        persons.put(Who.STUDENT, person(registrar, Role.STUDENT));
+        persons.put(Who.OTHER_STUDENT, person(registrar, Role.STUDENT));
+        persons.put(Who.INSTRUCTOR, person(registrar, Role.INSTRUCTOR));
+        persons.put(Who.OTHER_INSTRUCTOR, person(registrar, Role.INSTRUCTOR));
+        course = course(Who.INSTRUCTOR, Who.STUDENT);
+        otherCourse = course(Who.OTHER_INSTRUCTOR, Who.OTHER_STUDENT);
+        site = newSite(true);
+        treesMade = 0;
+        formTokens.clear();
+        forgetSessions();
     }
 
     static String unique(String name) {
@@ -306,6 +318,7 @@ class School {
     }
 
     private Tree tree(Person keeper) {
+        treesMade++;
         return trees.enter(
                 new Actor(keeper.id(), keeper.roles()),
                 new NewTree(

@@ -37,7 +37,7 @@ import org.ripewood.trees.Tree;
 @QuarkusTest
 class SealedTest {
 
-    private static final int MOST_TRIES = 120;
+    private static final int MOST_TRIES = 1_200;
     private static final ObjectMapper JSON = new ObjectMapper();
 
     /** Those whose answer changes with every request or every change, whatever was changed. */
@@ -310,7 +310,7 @@ class SealedTest {
         var answer = school.as(reader).get(url);
         for (int tries = 0; tries < MOST_TRIES && isUnderWay(answer); tries++) {
             try {
-                Thread.sleep(500);
+                Thread.sleep(50);
             } catch (InterruptedException e) {
                 throw new IllegalStateException(e);
             }
