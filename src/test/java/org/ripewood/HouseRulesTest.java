@@ -81,6 +81,7 @@ class HouseRulesTest {
                     "asks",
                     "many",
                     "archive",
+                    "sample",
                     "lists",
                     "search",
                     "news");
@@ -186,6 +187,8 @@ class HouseRulesTest {
         // The record as a file follows from what the rooms say of their tables; it asks the two who
         // say whom a person and a tree is shown to.
         PLAN.put("archive", with(TREE_ROOMS, "audit"));
+        // Who reads its files is above it and answers to it; what goes with it the record knows.
+        PLAN.put("sample", with(TREE_ROOMS, "audit", "archive"));
         PLAN.put(PICTURES, List.of("core.season", "core.growth"));
         DOORS.forEach(door -> PLAN.put(door, neighboursOf(door)));
         for (int i = 0; i < PLATFORM.size(); i++) {

@@ -51,6 +51,19 @@ class PeopleTables implements TableDescriptions {
                         .refers("ended_by_id", "person")
                         .leftOut("member_of", "follows from the rest", PeopleTables::memberOf)
                         .done(),
+                // What is made up stays marked as such wherever its course is brought in.
+                TableDescription.named("sample_course")
+                        .orderedBy("course_id")
+                        .partOf("course_id", "course")
+                        .refers("site_id", "site")
+                        .writtenBy("by_id")
+                        .plain("added_at")
+                        .done(),
+                TableDescription.named("sample_person")
+                        .orderedBy("person_id")
+                        .partOf("person_id", "person")
+                        .refers("course_id", "course")
+                        .done(),
                 TableDescription.secret(
                         "calendar_link",
                         "person_id",

@@ -11,6 +11,7 @@ import org.ripewood.people.NewPerson;
 import org.ripewood.people.Person;
 import org.ripewood.people.PersonEntity;
 import org.ripewood.people.PersonRows;
+import org.ripewood.people.Samples;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.problems.Refused;
@@ -25,9 +26,11 @@ public class PersonRegistration {
     private final Audit audit;
     private final SessionRevocation endings;
     private final LastRegistrar lastRegistrar;
+    private final Samples samples;
 
     PersonRegistration(
             PersonRows persons,
+            Samples samples,
             SetUpCode setUpCode,
             SessionRevocation endings,
             LastRegistrar lastRegistrar,
@@ -35,6 +38,7 @@ public class PersonRegistration {
         this.lastRegistrar = lastRegistrar;
         this.audit = audit;
         this.persons = persons;
+        this.samples = samples;
         this.endings = endings;
         this.setUpCode = setUpCode;
     }
@@ -72,6 +76,19 @@ public class PersonRegistration {
         return invite(guest).toRecord();
     }
 
+    /**
+     * Enters somebody made up, as whom nobody can sign in; registrars only. Where the login is
+     * taken already they get the next free one of its kind.
+     */
+    public Person enterMadeUp(Actor actor, NewGuest madeUp) {
+        actor.require(Role.REGISTRAR, "enter persons");
+        var login = madeUp.login();
+        for (int next = 2; persons.byLogin(login).isPresent(); next++) {
+            login = madeUp.login() + "-" + next;
+        }
+        return invite(new NewGuest(madeUp.name(), login, madeUp.roles())).toRecord();
+    }
+
     private PersonEntity entered(NewPerson person) {
         var hash = Passwords.chosen("password", person.password(), person.name(), person.login());
         return enter(new NewGuest(person.name(), person.login(), person.roles()), hash);
@@ -107,6 +124,12 @@ public class PersonRegistration {
         var person = persons.require(personId);
         if (person.version != version) {
             throw Refused.stale("person");
+        }
+        if (active && samples.isMadeUp(personId)) {
+            throw Refused.conflict(
+                    "%s is made up for the sample course; nobody signs in as them."
+                            .formatted(person.name),
+                    "Maybe invite a person of the school instead.");
         }
         if (!active && actor.personId() == personId) {
             throw Refused.conflict(

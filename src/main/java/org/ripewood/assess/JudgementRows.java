@@ -57,11 +57,19 @@ class JudgementRows implements PanacheRepositoryBase<JudgementEntity, Long> {
                 .list();
     }
 
-    /** Open ones in force that were judged in a span, for comparing judges; at most so many. */
+    /**
+     * Open ones in force that were judged in a span, for comparing judges; at most so many. Those
+     * of made-up trees and people are left out.
+     */
     List<JudgementEntity> openBetween(LocalDate from, LocalDate until, int most) {
         return find(
-                        "openedAt is not null and coalesce(supersededBy, 0) = 0"
-                                + " and judgedOn between ?1 and ?2 order by judgedOn, id",
+                        "from JudgementEntity j where j.openedAt is not null"
+                                + " and coalesce(j.supersededBy, 0) = 0"
+                                + " and j.judgedOn between ?1 and ?2"
+                                + " and not exists (select 1 from SamplePersonEntity s"
+                                + " where s.personId = j.studentId or s.personId ="
+                                + " (select t.keeperId from TreeEntity t where t.id = j.treeId))"
+                                + " order by j.judgedOn, j.id",
                         from,
                         until)
                 .range(0, most)

@@ -34,6 +34,8 @@ public enum Deed {
     RECORD_TAKEN_OUT,
     RECORD_BROUGHT_IN,
     PERSON_FORGOTTEN,
+    SAMPLE_ADDED,
+    SAMPLE_THROWN_AWAY,
     BACKED_UP;
 
     /** The framework's own door, which is gone through before a request is told of. */

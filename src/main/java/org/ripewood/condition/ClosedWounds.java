@@ -16,6 +16,7 @@ import org.ripewood.core.growth.YearEvidence;
 import org.ripewood.core.growth.YearSpread;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Species;
+import org.ripewood.people.Samples;
 import org.ripewood.platform.Today;
 import org.ripewood.records.RecordsUnchecked;
 import org.ripewood.records.TreeRecord;
@@ -45,13 +46,20 @@ class ClosedWounds {
     private record Taught(Beliefs beliefs, long at) {}
 
     private final RecordsUnchecked records;
+    private final Samples samples;
     private final CourseContent content;
     private final Seasons seasons;
     private final Today today;
     private volatile Taught taught = new Taught(Beliefs.NONE, 0);
 
-    ClosedWounds(RecordsUnchecked records, CourseContent content, Seasons seasons, Today today) {
+    ClosedWounds(
+            RecordsUnchecked records,
+            Samples samples,
+            CourseContent content,
+            Seasons seasons,
+            Today today) {
         this.records = records;
+        this.samples = samples;
         this.content = content;
         this.seasons = seasons;
         this.today = today;
@@ -80,9 +88,10 @@ class ClosedWounds {
         var rates = new EnumMap<CallusPace, List<Double>>(CallusPace.class);
         var years = new ArrayList<YearEvidence>();
         var trees = Set.copyOf(records.treesWithClosedWounds(MOST_TREES));
+        var madeUp = samples.madeUp();
         for (var record : records.on(trees, today.date())) {
             var species = inForce.species().get(record.tree().species());
-            if (species != null) {
+            if (species != null && !madeUp.contains(record.tree().keeperId())) {
                 collect(record, species, rates, years);
             }
         }

@@ -16,6 +16,7 @@ import org.ripewood.core.growth.ShootSample;
 import org.ripewood.course.Content;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Species;
+import org.ripewood.people.Samples;
 import org.ripewood.platform.Today;
 import org.ripewood.records.RecordsUnchecked;
 import org.ripewood.sites.Seasons;
@@ -42,6 +43,7 @@ public class SchoolShoots {
 
     private final RecordsUnchecked records;
     private final TreesUnchecked trees;
+    private final Samples samples;
     private final CourseContent content;
     private final Seasons seasons;
     private final Today today;
@@ -54,12 +56,14 @@ public class SchoolShoots {
     SchoolShoots(
             RecordsUnchecked records,
             TreesUnchecked trees,
+            Samples samples,
             CourseContent content,
             Seasons seasons,
             Today today,
             @ConfigProperty(name = "ripewood.strength.school-record") boolean wanted) {
         this.records = records;
         this.trees = trees;
+        this.samples = samples;
         this.content = content;
         this.seasons = seasons;
         this.today = today;
@@ -119,10 +123,11 @@ public class SchoolShoots {
         return Map.copyOf(learned);
     }
 
-    /** Measured trees at the school, of species with enough of them. */
+    /** Measured trees at the school, of species with enough of them; made-up ones do not count. */
     private List<Tree> told(LocalDate since) {
+        var madeUp = samples.madeUp();
         return trees.byIds(records.treesWithShoots(since, MOST_TREES)).stream()
-                .filter(tree -> !tree.left())
+                .filter(tree -> !tree.left() && !madeUp.contains(tree.keeperId()))
                 .collect(Collectors.groupingBy(Tree::species))
                 .values()
                 .stream()

@@ -5,6 +5,7 @@ import jakarta.transaction.Transactional;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
@@ -116,6 +117,14 @@ class PhotoBook {
         }
         rows.flush();
         return keys;
+    }
+
+    /** The keys that the bytes of these photos lie under. */
+    List<String> keysOf(Collection<Long> photoIds) {
+        return rows.byIds(photoIds).stream()
+                .flatMap(row -> Stream.of(row.fileKey, row.thumbnailKey))
+                .filter(Objects::nonNull)
+                .toList();
     }
 
     long countBy(long personId) {

@@ -40,6 +40,10 @@ class PhotoRows implements PanacheRepositoryBase<PhotoEntity, Long> {
         return list("treeId = ?1 and removedAt is not null order by removedAt desc", treeId);
     }
 
+    List<PhotoEntity> byIds(Collection<Long> ids) {
+        return ids.isEmpty() ? List.of() : list("id in ?1", ids);
+    }
+
     List<PhotoEntity> ofWound(long woundId) {
         return list("woundId = ?1" + THERE + LATEST_FIRST, woundId);
     }

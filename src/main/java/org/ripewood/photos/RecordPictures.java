@@ -83,6 +83,11 @@ class RecordPictures implements PictureDescriptions {
     }
 
     @Override
+    public List<String> keysOf(Collection<Long> rowIds) {
+        return book.keysOf(rowIds);
+    }
+
+    @Override
     public void takeAway(Collection<String> keys) {
         for (var key : keys) {
             try {

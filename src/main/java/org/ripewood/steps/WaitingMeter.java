@@ -11,6 +11,11 @@ import org.ripewood.platform.meters.Meters;
 @ApplicationScoped
 class WaitingMeter {
 
+    /** Those of a sample course wait for nobody. */
+    private static final String WAITING =
+            "state = ?1 and treeId not in (select t.id from TreeEntity t, SamplePersonEntity s"
+                    + " where t.keeperId = s.personId)";
+
     private final StepBook steps;
 
     WaitingMeter(StepBook steps) {
@@ -23,6 +28,6 @@ class WaitingMeter {
 
     private long waiting() {
         return QuarkusTransaction.requiringNew()
-                .call(() -> steps.count("state", StepState.REPORTED));
+                .call(() -> steps.count(WAITING, StepState.REPORTED));
     }
 }

@@ -2,6 +2,8 @@ package org.ripewood.transfer;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.ripewood.platform.Actor;
 import org.ripewood.steps.Step;
 
@@ -30,6 +32,14 @@ final class ImportedIds {
 
     void put(Ref ref, Step step) {
         steps.put(ref, step);
+    }
+
+    /** Ids of all that was entered of a kind. */
+    Set<Long> ids(Ref.Kind kind) {
+        return ids.entrySet().stream()
+                .filter(entry -> entry.getKey().kind() == kind)
+                .map(Map.Entry::getValue)
+                .collect(Collectors.toSet());
     }
 
     long id(Ref ref) {

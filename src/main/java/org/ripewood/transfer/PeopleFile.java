@@ -3,8 +3,11 @@ package org.ripewood.transfer;
 import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.ripewood.accounts.NewGuest;
 import org.ripewood.assess.NewSkillJudgement;
 import org.ripewood.people.NewPerson;
+import org.ripewood.people.Person;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.school.NewSchoolName;
@@ -25,12 +28,16 @@ final class PeopleFile {
     private final Script persons;
     private final Script skills;
     private final SignInSheet sheet;
+    private final @Nullable Given given;
 
     /**
      * @param skills apart, because a student's teacher is known only with the courses
      * @param sheet makes the passwords
+     * @param given what a sample finds at the school; null for a school of its own
      */
-    PeopleFile(Rooms rooms, Script persons, Script skills, SignInSheet sheet) {
+    PeopleFile(
+            Rooms rooms, Script persons, Script skills, SignInSheet sheet, @Nullable Given given) {
+        this.given = given;
         this.rooms = rooms;
         this.persons = persons;
         this.skills = skills;
@@ -42,10 +49,27 @@ final class PeopleFile {
         if (school != null) {
             nameSchool(file, page, school);
         }
+        readTeacher(file, page);
         for (var entry : file.entries("people")) {
             readPerson(entry, page);
         }
         file.close();
+    }
+
+    /** Logins that stand for whoever adds a sample. */
+    private void readTeacher(Entry file, Page page) {
+        for (var login : file.texts("teacher")) {
+            var teacher = persons.codes().declare(Ref.person(login.text()), file, "teacher");
+            if (given == null) {
+                file.fault("teacher", "only a sample has one; a school names its people");
+            } else {
+                var actor = given.teacher();
+                persons.add(
+                        Place.of(page.file(), login.line(), "teacher"),
+                        page.loadingDay(),
+                        register -> register.put(teacher, actor));
+            }
+        }
     }
 
     private void nameSchool(Entry file, Page page, String name) {
@@ -73,12 +97,20 @@ final class PeopleFile {
                 entry,
                 page.loadingDay(),
                 register -> {
-                    var input =
-                            rooms.checked(
-                                    new NewPerson(name, login, sheet.passwordOf(login), roles));
-                    var entered = rooms.register.enter(FOUNDER, input);
+                    var entered = enter(name, login, roles);
                     register.put(person, new Actor(entered.id(), entered.roles()));
                 });
+    }
+
+    /** People of a sample are made up: they have no password that anybody knows. */
+    private Person enter(String name, String login, Set<Role> roles) {
+        return given == null
+                ? rooms.register.enter(
+                        FOUNDER,
+                        rooms.checked(new NewPerson(name, login, sheet.passwordOf(login), roles)))
+                : rooms.register.enterMadeUp(
+                        given.teacher(),
+                        rooms.checked(new NewGuest(name, given.login(login), roles)));
     }
 
     private static Set<Role> roles(Entry entry) {

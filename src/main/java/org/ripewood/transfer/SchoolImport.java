@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Problem;
 import org.ripewood.platform.problems.Refused;
@@ -55,21 +56,43 @@ class SchoolImport {
     @Transactional
     @TransactionConfiguration(timeout = MOST_SECONDS)
     void load(SchoolFiles files, LocalDate loadingDay, SignInSheet sheet, Runnable beforeItStays) {
-        var faults = new Faults();
-        var deeds = read(files, loadingDay, sheet, faults);
-        today.asOf(loadingDay, () -> enter(deeds, loadingDay, faults));
-        faults.throwIfAny();
+        entered(files, loadingDay, sheet, null);
         beforeItStays.run();
     }
 
+    /**
+     * Enters a sample into a school that is there, in the caller's transaction.
+     *
+     * @return what was entered
+     * @throws FaultyFiles with every fault of every file
+     */
+    @Transactional
+    ImportedIds loadSample(SchoolFiles files, LocalDate loadingDay, Given given) {
+        return entered(files, loadingDay, new SignInSheet(), given);
+    }
+
+    private ImportedIds entered(
+            SchoolFiles files, LocalDate loadingDay, SignInSheet sheet, @Nullable Given given) {
+        var faults = new Faults();
+        var deeds = read(files, loadingDay, sheet, given, faults);
+        var register = new ImportedIds();
+        today.asOf(loadingDay, () -> enter(deeds, register, loadingDay, faults));
+        faults.throwIfAny();
+        return register;
+    }
+
     private List<ImportStep> read(
-            SchoolFiles files, LocalDate loadingDay, SignInSheet sheet, Faults faults) {
+            SchoolFiles files,
+            LocalDate loadingDay,
+            SignInSheet sheet,
+            @Nullable Given given,
+            Faults faults) {
         var codes = new Codes();
         var script = new Script(codes);
         var skills = new Script(codes);
-        var people = new PeopleFile(rooms, script, skills, sheet);
+        var people = new PeopleFile(rooms, script, skills, sheet, given);
         open(files, PEOPLE, loadingDay, faults, page -> file -> people.read(file, page));
-        var sites = new SitesFile(rooms, script);
+        var sites = new SitesFile(rooms, script, given == null ? null : given.siteId());
         open(files, SITES, loadingDay, faults, page -> file -> sites.read(file, page));
         var courses = new CoursesFile(rooms, script);
         open(files, COURSES, loadingDay, faults, page -> file -> courses.read(file, page));
@@ -123,8 +146,8 @@ class SchoolImport {
         }
     }
 
-    private void enter(List<ImportStep> deeds, LocalDate loadingDay, Faults faults) {
-        var register = new ImportedIds();
+    private void enter(
+            List<ImportStep> deeds, ImportedIds register, LocalDate loadingDay, Faults faults) {
         int held = 0;
         for (var deed : deeds) {
             if (++held % DEEDS_HELD == 0 && faults.count() == 0) {

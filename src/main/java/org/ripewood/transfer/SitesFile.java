@@ -10,8 +10,13 @@ final class SitesFile {
 
     private final Rooms rooms;
     private final Script script;
+    private final @Nullable Long given;
 
-    SitesFile(Rooms rooms, Script script) {
+    /**
+     * @param given the site of the school's own that stands for all of these; null to enter them
+     */
+    SitesFile(Rooms rooms, Script script, @Nullable Long given) {
+        this.given = given;
         this.rooms = rooms;
         this.script = script;
     }
@@ -19,6 +24,16 @@ final class SitesFile {
     void read(Entry file, Page page) {
         for (var entry : file.entries("sites")) {
             var site = script.codes().declare(Ref.site(entry.text("code")), entry, "code");
+            var further =
+                    entry.texts("alsoCalled").stream()
+                            .map(
+                                    cell ->
+                                            script.codes()
+                                                    .declare(
+                                                            Ref.site(cell.text()),
+                                                            entry,
+                                                            "alsoCalled"))
+                            .toList();
             var by = script.by(entry);
             var input =
                     new NewSite(
@@ -32,12 +47,16 @@ final class SitesFile {
             script.add(
                     entry,
                     page.loadingDay(),
-                    register ->
-                            register.put(
-                                    site,
-                                    rooms.treeSites
-                                            .enter(register.actor(by), rooms.checked(input))
-                                            .id()));
+                    register -> {
+                        long id =
+                                given != null
+                                        ? given
+                                        : rooms.treeSites
+                                                .enter(register.actor(by), rooms.checked(input))
+                                                .id();
+                        register.put(site, id);
+                        further.forEach(code -> register.put(code, id));
+                    });
         }
         file.close();
     }

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.ripewood.people.People;
 import org.ripewood.people.Person;
+import org.ripewood.people.Samples;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Refused;
@@ -25,6 +26,7 @@ public class HandOvers {
     private final TreeRows rows;
     private final TreeKeepingRows keepings;
     private final People people;
+    private final Samples samples;
     private final WordsBook words;
     private final Reach reach;
     private final Days days;
@@ -35,6 +37,7 @@ public class HandOvers {
             TreeRows rows,
             TreeKeepingRows keepings,
             People people,
+            Samples samples,
             WordsBook words,
             Reach reach,
             Days days,
@@ -43,6 +46,7 @@ public class HandOvers {
         this.rows = rows;
         this.keepings = keepings;
         this.people = people;
+        this.samples = samples;
         this.words = words;
         this.reach = reach;
         this.days = days;
@@ -61,6 +65,11 @@ public class HandOvers {
         reach.require(actor, treeId);
         if (row.version != version) {
             throw Refused.stale("tree");
+        }
+        if (samples.isMadeUp(row.keeperId)) {
+            throw Refused.conflict(
+                    "This tree is made up, and stays in the sample course.",
+                    "Maybe enter the tree that is meant as one of the school's own.");
         }
         requireReceiver(actor, row, to.keeperId());
         requireDay(row, to.since());

@@ -48,6 +48,11 @@ class TreeRows implements PanacheRepositoryBase<TreeEntity, Long> {
         return asked.getResultList();
     }
 
+    /** How many trees there are, those of a sample course not counted. */
+    long countOwn() {
+        return count("keeperId not in (select s.personId from SamplePersonEntity s)");
+    }
+
     Set<Long> sitesOf(Collection<Long> keepers) {
         return Set.copyOf(
                 getEntityManager()

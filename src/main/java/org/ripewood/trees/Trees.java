@@ -15,6 +15,7 @@ import org.ripewood.people.Courses;
 import org.ripewood.people.People;
 import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.people.Person;
+import org.ripewood.people.Samples;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
@@ -36,6 +37,7 @@ public class Trees {
     private final People people;
     private final Courses courses;
     private final PeopleUnchecked peopleUnchecked;
+    private final Samples samples;
     private final CourseContent content;
     private final SiteReach sites;
     private final WordsBook words;
@@ -54,6 +56,7 @@ public class Trees {
             People people,
             Courses courses,
             PeopleUnchecked peopleUnchecked,
+            Samples samples,
             CourseContent content,
             SiteReach sites,
             WordsBook words,
@@ -67,6 +70,7 @@ public class Trees {
         this.people = people;
         this.courses = courses;
         this.peopleUnchecked = peopleUnchecked;
+        this.samples = samples;
         this.content = content;
         this.sites = sites;
         this.words = words;
@@ -262,6 +266,11 @@ public class Trees {
         if (!people.reaches(actor, keeperId) || people.names(List.of(keeperId)).isEmpty()) {
             throw Refused.notFound("person", keeperId);
         }
+        if (samples.isMadeUp(keeperId)) {
+            throw Refused.invalid(
+                    "keeperId",
+                    "expected a person of the school, found one made up for the sample course");
+        }
     }
 
     private void requireSpecies(String code) {
@@ -291,10 +300,10 @@ public class Trees {
         return keeping;
     }
 
-    /** Whether any tree was ever entered at the school, whoever keeps it. */
+    /** Whether any tree was ever entered at the school, whoever keeps it, but for made-up ones. */
     public boolean isPlanted() {
         if (!planted) {
-            planted = rows.count() > 0;
+            planted = rows.countOwn() > 0;
         }
         return planted;
     }

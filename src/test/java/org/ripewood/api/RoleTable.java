@@ -198,6 +198,12 @@ final class RoleTable {
             PUT  /api/v1/school                               | 401 | 403 403 | 403 403 | 200
             GET  /school                                      | 303 | 403 403 | 403 403 | 200
             POST /school                                      | 303 | 403 403 | 403 403 | 303
+            GET  /sample-course                               | 303 | 403 403 | 403 403 | 200
+            POST /sample-course                               | 303 | 403 403 | 403 403 | 409
+            POST /sample-course/throw-away                    | 303 | 403 403 | 403 403 | 404
+            GET  /api/v1/sample-course                        | 401 | 403 403 | 403 403 | 404
+            POST /api/v1/sample-course                        | 401 | 403 403 | 403 403 | 409
+            DELETE /api/v1/sample-course                      | 401 | 403 403 | 403 403 | 404
             GET  /api/v1/audit                                | 401 | 403 403 | 403 403 | 200
             GET  /api/v1/content                              | 401 | 200 200 | 200 200 | 200
             GET  /api/v1/content/techniques                   | 401 | 200 200 | 200 200 | 200

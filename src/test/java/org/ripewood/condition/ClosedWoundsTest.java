@@ -6,7 +6,9 @@ import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ripewood.accounts.PersonRegistration;
@@ -15,6 +17,10 @@ import org.ripewood.core.growth.RateBelief;
 import org.ripewood.core.season.Outlook;
 import org.ripewood.course.CourseContent;
 import org.ripewood.people.Courses;
+import org.ripewood.people.NewCourse;
+import org.ripewood.people.Samples;
+import org.ripewood.platform.Actor;
+import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.records.NewObservation;
 import org.ripewood.records.NewWound;
@@ -38,6 +44,7 @@ class ClosedWoundsTest {
     @Inject Today today;
     @Inject CourseContent content;
     @Inject ClosedWounds closedWounds;
+    @Inject Samples samples;
 
     private School school;
     private LocalDate day;
@@ -65,6 +72,23 @@ class ClosedWoundsTest {
         var before = learn();
         wound(40, 20, 12);
         assertThat(learn()).isEqualTo(before);
+    }
+
+    @Test
+    void aMadeUpTreeTeachesNothing() {
+        var before = learn();
+        wound(40, 20, 0);
+        assertThat(learn()).isNotEqualTo(before);
+        QuarkusTransaction.begin();
+        try {
+            var registrar = new Actor(0, Set.of(Role.REGISTRAR));
+            var course =
+                    courses.open(registrar, new NewCourse("Sample", day, day.plusDays(1))).id();
+            samples.mark(school.teacher, course, null, List.of(school.keeper.personId()));
+            assertThat(closedWounds.learn().rates()).isEqualTo(before);
+        } finally {
+            QuarkusTransaction.rollback();
+        }
     }
 
     @Test

@@ -2,10 +2,13 @@ package org.ripewood.condition;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
 import org.hibernate.SessionFactory;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -15,7 +18,10 @@ import org.ripewood.core.growth.SchoolLevel;
 import org.ripewood.course.CourseContent;
 import org.ripewood.course.Species;
 import org.ripewood.people.Courses;
+import org.ripewood.people.NewCourse;
+import org.ripewood.people.Samples;
 import org.ripewood.platform.Actor;
+import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
 import org.ripewood.records.Containers;
 import org.ripewood.records.NewContainer;
@@ -41,6 +47,7 @@ class SchoolShootsTest {
     @Inject Trees trees;
     @Inject TreesUnchecked unchecked;
     @Inject RecordsUnchecked records;
+    @Inject Samples samples;
     @Inject Seasons seasons;
     @Inject Observations observations;
     @Inject Containers containers;
@@ -63,7 +70,7 @@ class SchoolShootsTest {
     }
 
     private SchoolShoots asked(boolean wanted) {
-        return new SchoolShoots(records, unchecked, content, seasons, today, wanted);
+        return new SchoolShoots(records, unchecked, samples, content, seasons, today, wanted);
     }
 
     private ReferenceShoots learnt() {
@@ -116,8 +123,24 @@ class SchoolShootsTest {
         assertThat(told.lengths(false).fair()).isGreaterThan(species().shoots().fair());
         assertThat(told.lengths(true)).isEqualTo(species().shoots());
         assertThat(asked(false).of(species())).isEqualTo(ReferenceShoots.of(species().shoots()));
+        madeUpTreesTeachNothing();
         askedTwiceReadsOnce();
         aDayGoneByIsToldByTheContent();
+    }
+
+    /** As if one of the two keepers and the trees they keep were a sample; taken back at once. */
+    private void madeUpTreesTeachNothing() {
+        QuarkusTransaction.begin();
+        try {
+            var registrar = new Actor(0, Set.of(Role.REGISTRAR));
+            var course =
+                    courses.open(registrar, new NewCourse("Sample", day, day.plusDays(1))).id();
+            var keeper = school.keeper.personId();
+            samples.mark(school.teacher, course, null, List.of(keeper));
+            assertThat(learnt().inPot()).isEqualTo(SchoolLevel.NONE);
+        } finally {
+            QuarkusTransaction.rollback();
+        }
     }
 
     private void askedTwiceReadsOnce() {

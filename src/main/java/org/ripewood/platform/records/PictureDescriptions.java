@@ -34,6 +34,9 @@ public interface PictureDescriptions {
      */
     Map<String, String> keep(Map<String, @Nullable Object> row, byte[] sent);
 
+    /** What is kept of rows, by their numbers: all keys that {@link #takeAway} is to be told. */
+    List<String> keysOf(Collection<Long> rowIds);
+
     /** Takes away what is kept under these keys, which no row names any more. */
     void takeAway(Collection<String> keys);
 

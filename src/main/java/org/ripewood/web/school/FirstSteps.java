@@ -9,6 +9,8 @@ import org.ripewood.people.Course;
 import org.ripewood.people.Courses;
 import org.ripewood.people.Membership;
 import org.ripewood.people.People;
+import org.ripewood.people.Sample;
+import org.ripewood.people.Samples;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.PageRequest;
@@ -34,6 +36,7 @@ public class FirstSteps {
     private final NameShown school;
     private final People people;
     private final Courses courses;
+    private final Samples samples;
     private final TreeSites sites;
     private final Trees trees;
     private @Nullable List<FirstStep> steps;
@@ -43,12 +46,14 @@ public class FirstSteps {
             NameShown school,
             People people,
             Courses courses,
+            Samples samples,
             TreeSites sites,
             Trees trees) {
         this.user = user;
         this.school = school;
         this.people = people;
         this.courses = courses;
+        this.samples = samples;
         this.sites = sites;
         this.trees = trees;
     }
@@ -81,7 +86,8 @@ public class FirstSteps {
                             "Invite people",
                             "One by one, or a whole class from a list.",
                             "/people/many",
-                            people.everybody(actor, ONE, "").total() > 1));
+                            people.everybody(actor, ONE, "").total() - samples.madeUp().size()
+                                    > 1));
             found.addAll(ofCourses(actor));
         }
         found.add(
@@ -89,7 +95,7 @@ public class FirstSteps {
                         "Add a site",
                         "A tree stands somewhere, and the season goes by it.",
                         "/sites/new",
-                        !sites.list(actor).isEmpty()));
+                        sites.list(actor).size() > madeSites()));
         found.add(
                 step(
                         "Enter the first tree",
@@ -100,7 +106,8 @@ public class FirstSteps {
     }
 
     private List<FirstStep> ofCourses(Actor actor) {
-        var open = courses.list(actor);
+        var made = samples.all().stream().map(Sample::courseId).toList();
+        var open = courses.list(actor).stream().filter(one -> !made.contains(one.id())).toList();
         var rosters = courses.memberships(actor, open.stream().map(Course::id).toList()).values();
         var outside =
                 actor.is(Role.INSTRUCTOR)
@@ -121,6 +128,11 @@ public class FirstSteps {
                                         all ->
                                                 has(all, Role.INSTRUCTOR)
                                                         && has(all, Role.STUDENT))));
+    }
+
+    /** What is made up to be tried is not the school's own, and takes no step for it. */
+    private long madeSites() {
+        return samples.all().stream().filter(sample -> sample.siteId() != null).count();
     }
 
     private static boolean isIn(List<Membership> all, Actor actor, Role as) {

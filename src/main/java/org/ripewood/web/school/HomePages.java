@@ -83,6 +83,11 @@ class HomePages {
             int ownTrees,
             List<TreeNext> trees) {
 
+        /** A school without any course is offered one to try. */
+        public boolean offersSample() {
+            return registrar && courses.isEmpty() && past.isEmpty();
+        }
+
         public List<UnsignedCare> unsigned() {
             return trees.stream()
                     .flatMap(
