@@ -23,9 +23,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.ripewood.School;
 import org.ripewood.accounts.PasswordLinks;
 import org.ripewood.accounts.PersonRegistration;
+import org.ripewood.archive.Archive;
+import org.ripewood.archive.RecordForm;
 import org.ripewood.people.Courses;
 import org.ripewood.people.People;
 import org.ripewood.people.Person;
+import org.ripewood.people.Sample;
 import org.ripewood.people.Samples;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
@@ -61,6 +64,7 @@ class SampleCourseTest {
     @Inject SampleCourses samples;
     @Inject SampleLoading loading;
     @Inject Samples marks;
+    @Inject Archive archive;
     @Inject People people;
     @Inject Courses courses;
     @Inject PersonRegistration register;
@@ -76,7 +80,9 @@ class SampleCourseTest {
     @AfterEach
     void throwAway() {
         var office = school.person("Olle Office", Role.REGISTRAR);
-        samples.get(office).ifPresent(sheet -> samples.throwAway(office, sheet.courseId()));
+        for (var sample : marks.all()) {
+            samples.throwAway(office, sample.courseId());
+        }
     }
 
     private Actor teacher() {
@@ -198,6 +204,23 @@ class SampleCourseTest {
                         people.name(guest.personId()), people.name(teacher.personId()));
         samples.throwAway(teacher, course);
         assertThat(whole.rows()).isEqualTo(before);
+    }
+
+    /** What is made up here is told as made up where its file is brought in. */
+    @Test
+    void aFileOfItStaysMarked() throws IOException {
+        var teacher = teacher();
+        var course = samples.add(teacher);
+        var madeUp = marks.peopleOf(course);
+        try (var file = archive.course(teacher, course, RecordForm.JSON)) {
+            archive.take(teacher, file);
+        }
+        assertThat(marks.all()).hasSize(2);
+        var other = marks.all().get(1).courseId();
+        assertThat(marks.peopleOf(other)).hasSameSizeAs(madeUp).doesNotContainAnyElementsOf(madeUp);
+        samples.throwAway(teacher, course);
+        assertThat(marks.all()).extracting(Sample::courseId).containsExactly(other);
+        assertThat(sampleTrees(teacher, other)).hasSize(12);
     }
 
     /** Each page of the course and its trees says that it is made up, and no other does. */

@@ -19,6 +19,7 @@ import org.ripewood.sample.SampleCourses;
 import org.ripewood.sample.SampleSheet;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.FormState;
+import org.ripewood.web.kit.OnceForms;
 import org.ripewood.web.kit.Said;
 
 /** A made-up course to try the service with: added by one button, thrown away by another. */
@@ -45,9 +46,11 @@ class SamplePages {
     private final CurrentUser user;
     private final SampleCourses samples;
     private final Inputs inputs;
+    private final OnceForms once;
     private final Said said;
 
-    SamplePages(CurrentUser user, SampleCourses samples, Inputs inputs, Said said) {
+    SamplePages(CurrentUser user, SampleCourses samples, Inputs inputs, OnceForms once, Said said) {
+        this.once = once;
         this.user = user;
         this.samples = samples;
         this.inputs = inputs;
@@ -62,7 +65,8 @@ class SamplePages {
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response add(MultivaluedMap<String, String> form) {
-        return Answer.to(
+        return once.to(
+                form,
                 () -> {
                     var course = samples.add(user.actor());
                     said.that("The sample course is added. All of it is made up.");
@@ -75,7 +79,8 @@ class SamplePages {
     @Path("throw-away")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response throwAway(MultivaluedMap<String, String> form) {
-        return Answer.to(
+        return once.to(
+                form,
                 () -> {
                     samples.throwAway(user.actor(), inputs.read(form, Seen.class).course());
                     said.that("The sample course is thrown away, and all that belonged to it.");
