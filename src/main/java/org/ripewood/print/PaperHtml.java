@@ -47,10 +47,23 @@ final class PaperHtml {
         title = title.endsWith(HOUSE) ? title.substring(0, title.length() - HOUSE.length()) : title;
         html.title(title);
         html.head().appendElement("meta").attr("name", "subject").attr("content", title);
-        html.body().prependElement("div").addClass("running").text(inOneLine(title));
+        html.body()
+                .prependElement("div")
+                .addClass("running")
+                .text(sampleMark(html.body()) + inOneLine(title));
         runAtTheFoot(html.body());
         LongWords.letBreak(html.body());
         return new PaperHtml(html, title);
+    }
+
+    /** What is made up says so at the foot of every sheet, before the title that may be cut off. */
+    private static String sampleMark(Element body) {
+        var mark = body.selectFirst("body > .sampled");
+        if (mark == null) {
+            return "";
+        }
+        mark.remove();
+        return mark.text() + " ";
     }
 
     /** The name of the school goes from the head of the page to the foot of every sheet. */

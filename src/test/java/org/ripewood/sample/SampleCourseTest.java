@@ -15,6 +15,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -230,8 +232,12 @@ class SampleCourseTest {
         var group = school.newGroup();
         var own = school.tree(group.instructor(), group.student(), "acer_palmatum");
         var browser = Visitor.of(people, teacher);
-        var answer = browser.send("/sample-course", "/sample-course", Map.of());
+        var form = Map.of("once", "a-key-of-this-form");
+        var answer = browser.send("/sample-course", "/sample-course", form);
         assertThat(answer.statusCode()).isEqualTo(303);
+        var twice = browser.send("/sample-course", "/sample-course", form);
+        assertThat(twice.statusCode()).isEqualTo(303);
+        assertThat(twice.header("Location")).isEqualTo(answer.header("Location"));
         var course = samples.get(teacher).orElseThrow().courseId();
         assertThat(answer.header("Location")).endsWith("/courses/" + course);
         var tree = sampleTrees(teacher, course).get(0).id();
@@ -292,6 +298,31 @@ class SampleCourseTest {
         assertThat(browser.get("/trees/" + tree).statusCode()).isEqualTo(404);
     }
 
+    /** On paper it stands at the foot of every sheet. */
+    @Test
+    void everySheetOfPaperSaysSo() throws IOException {
+        var teacher = teacher();
+        var course = samples.add(teacher);
+        var browser = Visitor.of(people, teacher);
+        for (var path :
+                List.of(
+                        "/courses/" + course + "/readiness.pdf",
+                        "/courses/" + course + "/cards.pdf",
+                        "/sessions/" + session(teacher, course).id() + "/plan.pdf",
+                        "/trees/" + sampleTrees(teacher, course).get(0).id() + "/checklist.pdf")) {
+            try (var paper = Loader.loadPDF(browser.get(path).asByteArray())) {
+                for (int sheet = 1; sheet <= paper.getNumberOfPages(); sheet++) {
+                    var text = new PDFTextStripper();
+                    text.setStartPage(sheet);
+                    text.setEndPage(sheet);
+                    assertThat(text.getText(paper))
+                            .as("%s, sheet %d", path, sheet)
+                            .contains("Sample – made up");
+                }
+            }
+        }
+    }
+
     static Stream<Arguments> sites() {
         return Stream.of(-37.5, 0.0, 25.0, 52.0, 64.0)
                 .flatMap(
@@ -331,7 +362,7 @@ class SampleCourseTest {
         assertThat(states).contains(StepState.REPORTED);
         var session = session(teacher, course);
         assertThat(session.heldOn()).isEqualTo(day.plusDays(14));
-        assertThat(session.enrolments()).hasSize(8);
+        assertThat(session.enrolments()).hasSize(7);
     }
 
     private void inATransactionTakenBack(
