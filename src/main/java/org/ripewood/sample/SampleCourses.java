@@ -3,6 +3,7 @@ package org.ripewood.sample;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -151,23 +152,31 @@ public class SampleCourses {
      * the school, and so do their trees that came to its sessions.
      *
      * @param courseId of the sample that was seen
+     * @return what went
      * @throws Refused 403 unless the actor is a registrar; 404 when there is no sample; 412 when it
      *     is another than the one that was seen
      */
-    public void throwAway(Actor actor, long courseId) {
+    public SampleSheet throwAway(Actor actor, long courseId) {
         actor.require(Role.REGISTRAR, "throw the sample course away");
-        var pictures =
+        var pictures = new ArrayList<String>();
+        var gone =
                 QuarkusTransaction.requiringNew()
                         .timeout(MOST_SECONDS)
                         .call(
                                 () -> {
                                     var sample = locked(courseId);
+                                    var sheet = sheet(actor, sample);
                                     audit.note(Deed.SAMPLE_THROWN_AWAY, actor.personId());
-                                    return removal.remove(
-                                            courseId, samples.peopleOf(courseId), sample.siteId());
+                                    pictures.addAll(
+                                            removal.remove(
+                                                    courseId,
+                                                    samples.peopleOf(courseId),
+                                                    sample.siteId()));
+                                    return sheet;
                                 });
         removal.takeAway(pictures);
         marks.forget();
+        return gone;
     }
 
     private Sample locked(long courseId) {

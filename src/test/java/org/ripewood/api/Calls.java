@@ -46,9 +46,7 @@ final class Calls {
             case "decisions" -> at(endpoint, school.assignedStep().decisionId(), null, null);
             case "people", "students" -> person(endpoint, last);
             case "school" -> schoolName(endpoint);
-            // there is none, and the registrar of these tests does not teach
-            case "sample-course" ->
-                    at(endpoint, null, 1L, endpoint.api() ? null : fields("course", 1));
+            case "sample-course" -> sample(endpoint);
             case "sites" ->
                     words.size() == 1 || last.equals("new")
                             ? call(endpoint, site())
@@ -528,6 +526,12 @@ final class Calls {
         var newcomer = school.newcomer();
         var fields = fields("version", newcomer.version(), "meant", true);
         return at(endpoint, newcomer.id(), newcomer.version(), endpoint.api() ? null : fields);
+    }
+
+    /** Of a sample there; the registrar of these tests does not teach, and so adds none. */
+    private Call sample(Endpoint endpoint) {
+        var course = school.sample();
+        return at(endpoint, null, course, endpoint.api() ? null : fields("course", course));
     }
 
     private Call schoolName(Endpoint endpoint) {

@@ -51,6 +51,7 @@ import org.ripewood.people.Courses;
 import org.ripewood.people.NewCourse;
 import org.ripewood.people.NewPerson;
 import org.ripewood.people.Person;
+import org.ripewood.people.Samples;
 import org.ripewood.photos.NewPhoto;
 import org.ripewood.photos.Photo;
 import org.ripewood.photos.Photos;
@@ -99,6 +100,7 @@ class School {
 
     private final PersonRegistration register;
     private final Courses schoolCourses;
+    private final Samples samples;
     private final Schools schools;
     private final Trees trees;
     private final TreeSites treeSites;
@@ -142,6 +144,7 @@ class School {
     public School(
             PersonRegistration register,
             Courses schoolCourses,
+            Samples samples,
             Schools schools,
             Trees trees,
             TreeSites treeSites,
@@ -166,6 +169,7 @@ class School {
             Today today) {
         this.register = register;
         this.schoolCourses = schoolCourses;
+        this.samples = samples;
         this.schools = schools;
         this.trees = trees;
         this.treeSites = treeSites;
@@ -708,6 +712,17 @@ class School {
     }
 
     /** The next request signs in anew, after one that signed out. */
+    /** A course that is marked as a sample, as after a file was brought in. */
+    long sample() {
+        var registrar = actor(Who.REGISTRAR);
+        var made =
+                schoolCourses.open(
+                        registrar,
+                        new NewCourse(unique("Sample"), today.date(), today.date().plusDays(1)));
+        samples.mark(registrar, made.id(), null, List.of());
+        return made.id();
+    }
+
     synchronized void forgetSessions() {
         cookies.clear();
     }

@@ -71,9 +71,9 @@ class SampleResource {
             summary = "Throw the sample course away",
             description =
                     "With its sessions, made-up people, their trees and all that is recorded of"
-                            + " them; nothing of the school's own is touched. By a session only.")
-    public void throwAway(@HeaderParam("If-Match") @Nullable String ifMatch) {
+                            + " them; nothing of the school's own is touched. Answers what went. By a session only.")
+    public SampleSheet throwAway(@HeaderParam("If-Match") @Nullable String ifMatch) {
         user.requireSession("throw the sample course away, and its persons with it");
-        samples.throwAway(user.actor(), Versions.required(ifMatch));
+        return samples.throwAway(user.actor(), Versions.required(ifMatch));
     }
 }
