@@ -75,7 +75,7 @@ public class Departures {
 
     /** When a tree within reach left the school and how, the last time first. */
     public List<Departure> of(Actor actor, long treeId) {
-        var hidden = formerKeepers.hidden(actor, reach.tree(actor, treeId));
+        var hidden = formerKeepers.hidden(actor, reach.known(actor, treeId).former());
         return departures.ofTree(treeId).stream().map(row -> row.toDeparture(hidden)).toList();
     }
 

@@ -1,6 +1,9 @@
 package org.ripewood.trees;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.ripewood.core.progress.Source;
 import org.ripewood.people.People;
 import org.ripewood.platform.Actor;
@@ -27,6 +30,27 @@ public class Reach {
         }
         return tree;
     }
+
+    /** The same with its former keepers, read in one query. */
+    KnownTree known(Actor actor, long treeId) {
+        var found = trees.withFormerKeepers(treeId);
+        if (found.isEmpty()) {
+            throw Refused.notFound("tree", treeId);
+        }
+        var tree = (TreeEntity) found.get(0)[0];
+        if (!people.reaches(actor, tree.keeperId)) {
+            throw Refused.notFound("tree", treeId);
+        }
+        var former =
+                found.stream()
+                        .map(row -> (Long) row[1])
+                        .filter(Objects::nonNull)
+                        .collect(Collectors.toSet());
+        return new KnownTree(tree, former);
+    }
+
+    /** A tree within reach, and everybody who kept it before. */
+    record KnownTree(TreeEntity tree, Set<Long> former) {}
 
     /** The same as a question. */
     public boolean includes(Actor actor, long treeId) {

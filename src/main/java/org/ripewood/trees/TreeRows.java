@@ -64,6 +64,20 @@ class TreeRows implements PanacheRepositoryBase<TreeEntity, Long> {
                         .getResultList());
     }
 
+    /**
+     * A tree and each of its former keepers, in one query: the tree in every row, and in its second
+     * place a keeper's id, null when one keeper only had it. No row when there is no such tree.
+     */
+    List<Object[]> withFormerKeepers(long treeId) {
+        return getEntityManager()
+                .createQuery(
+                        "select t, k.keeperId from TreeEntity t left join TreeKeepingEntity k on"
+                                + " k.treeId = t.id and k.keeperId <> t.keeperId where t.id = :tree",
+                        Object[].class)
+                .setParameter("tree", treeId)
+                .getResultList();
+    }
+
     /** The zone at a tree's site, in one query for pages; none when there is no such tree. */
     List<String> zoneAt(long treeId) {
         return getEntityManager()

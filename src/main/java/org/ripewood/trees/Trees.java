@@ -126,14 +126,14 @@ public class Trees {
 
     /** A tree within reach, and what the actor may know of who kept it; 404 otherwise. */
     public ReachedTree reached(Actor actor, long treeId) {
-        var tree = reach.tree(actor, treeId);
-        var former = formerKeepers.of(tree);
-        return words.reached(tree, former, formerKeepers.hidden(actor, former));
+        var known = reach.known(actor, treeId);
+        var former = known.former();
+        return words.reached(known.tree(), former, formerKeepers.hidden(actor, former));
     }
 
     /** A tree within reach; 404 otherwise. */
     public Tree get(Actor actor, long treeId) {
-        return words.told(actor, reach.tree(actor, treeId));
+        return reached(actor, treeId).tree();
     }
 
     /** What was said of a tree within reach before somebody said something else. */
@@ -198,7 +198,7 @@ public class Trees {
      * wrote in their own words is for the actor.
      */
     public Set<Long> hiddenKeepers(Actor actor, long treeId) {
-        return formerKeepers.hidden(actor, reach.tree(actor, treeId));
+        return formerKeepers.hidden(actor, reach.known(actor, treeId).former());
     }
 
     /** Names on a tree's record, as the actor may read them. */

@@ -55,10 +55,10 @@ class PageStatementsTest {
         for (var who : List.of(group.instructor(), group.student())) {
             var visitor = Visitor.of(people, who);
             var at = "/trees/" + tree.id();
-            assertThat(sent(visitor, at)).hasSizeLessThanOrEqualTo(15);
-            assertThat(sent(visitor, at + "/techniques")).hasSizeLessThanOrEqualTo(14);
-            assertThat(sent(visitor, at + "/record")).hasSizeLessThanOrEqualTo(15);
-            assertThat(sent(visitor, at + "/papers")).hasSizeLessThanOrEqualTo(10);
+            assertThat(sent(visitor, at)).hasSizeLessThanOrEqualTo(13);
+            assertThat(sent(visitor, at + "/techniques")).hasSizeLessThanOrEqualTo(12);
+            assertThat(sent(visitor, at + "/record")).hasSizeLessThanOrEqualTo(12);
+            assertThat(sent(visitor, at + "/papers")).hasSizeLessThanOrEqualTo(6);
             assertThat(sent(visitor, at + "/photos")).hasSizeLessThanOrEqualTo(26);
             assertThat(sent(visitor, at + "/checklist")).hasSizeLessThanOrEqualTo(16);
             assertThat(sent(visitor, at + "/passport")).hasSizeLessThanOrEqualTo(16);
