@@ -140,6 +140,13 @@ public class Photos {
         return veil.over(actor, treeId, rows.removedOfTree(treeId));
     }
 
+    /** The same of a tree that was just reached. */
+    public List<Photo> removed(ReachedTree reached) {
+        return rows.removedOfTree(reached.tree().id()).stream()
+                .map(row -> PhotoRedaction.over(reached, row))
+                .toList();
+    }
+
     /** Photos that show a wound of a tree within reach. */
     public List<Photo> ofWound(Actor actor, long treeId, long woundId) {
         reach.tree(actor, treeId);

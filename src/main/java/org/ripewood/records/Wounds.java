@@ -8,6 +8,7 @@ import org.ripewood.platform.Actor;
 import org.ripewood.platform.Today;
 import org.ripewood.trees.Days;
 import org.ripewood.trees.Reach;
+import org.ripewood.trees.ReachedTree;
 
 /** Cuts and how they close. */
 @ApplicationScoped
@@ -51,6 +52,15 @@ public class Wounds {
     /** Wounds with their readings, widest open first, deadwood by design last. */
     public List<Wound> of(Actor actor, long treeId) {
         reach.require(actor, treeId);
+        return of(treeId);
+    }
+
+    /** The same of a tree that was just reached. */
+    public List<Wound> of(ReachedTree reached) {
+        return of(reached.tree().id());
+    }
+
+    private List<Wound> of(long treeId) {
         var readings =
                 observations
                         .list(

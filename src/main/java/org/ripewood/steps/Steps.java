@@ -7,6 +7,7 @@ import java.util.List;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
+import org.ripewood.trees.ReachedTree;
 import org.ripewood.trees.Tree;
 import org.ripewood.trees.Trees;
 
@@ -62,7 +63,11 @@ public class Steps {
 
     /** Every step of a tree within reach, the latest first, without what happened to it since. */
     public List<StepBrief> briefs(Actor actor, long treeId) {
-        trees.get(actor, treeId);
-        return steps.all(treeId);
+        return briefs(trees.reached(actor, treeId));
+    }
+
+    /** The same of a tree that was just reached. */
+    public List<StepBrief> briefs(ReachedTree reached) {
+        return steps.all(reached.tree().id());
     }
 }

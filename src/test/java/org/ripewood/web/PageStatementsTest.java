@@ -59,7 +59,7 @@ class PageStatementsTest {
             assertThat(sent(visitor, at + "/techniques")).hasSizeLessThanOrEqualTo(12);
             assertThat(sent(visitor, at + "/record")).hasSizeLessThanOrEqualTo(12);
             assertThat(sent(visitor, at + "/papers")).hasSizeLessThanOrEqualTo(6);
-            assertThat(sent(visitor, at + "/photos")).hasSizeLessThanOrEqualTo(26);
+            assertThat(sent(visitor, at + "/photos")).hasSizeLessThanOrEqualTo(8);
             assertThat(sent(visitor, at + "/checklist")).hasSizeLessThanOrEqualTo(16);
             assertThat(sent(visitor, at + "/passport")).hasSizeLessThanOrEqualTo(16);
             assertThat(sent(visitor, at + "/route")).hasSizeLessThanOrEqualTo(18);

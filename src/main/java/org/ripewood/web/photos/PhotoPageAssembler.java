@@ -15,6 +15,7 @@ import org.ripewood.platform.PageRequest;
 import org.ripewood.platform.Paged;
 import org.ripewood.records.Wounds;
 import org.ripewood.steps.Steps;
+import org.ripewood.trees.ReachedTree;
 import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.EditConflicts;
 import org.ripewood.web.kit.FormState;
@@ -58,7 +59,7 @@ class PhotoPageAssembler {
             FormState upload) {
         var reached = trees.reached(actor, treeId);
         var all = photos.of(reached);
-        var removed = photos.removed(actor, treeId);
+        var removed = photos.removed(reached);
         var removers =
                 removed.stream()
                         .map(Photo::removedById)
@@ -70,8 +71,8 @@ class PhotoPageAssembler {
                 all,
                 Comparison.of(all, before, after),
                 removed,
-                trees.names(actor, treeId, removers),
-                lists(actor, treeId),
+                trees.names(reached, removers),
+                lists(reached),
                 upload);
     }
 
@@ -94,24 +95,25 @@ class PhotoPageAssembler {
                 Stream.of(photo.byId(), photo.removedById())
                         .filter(Objects::nonNull)
                         .collect(Collectors.toSet());
-        var lists = lists(actor, photo.treeId());
-        var shown = clashes.mend(typed, fresh, about(actor, photo, lists));
+        var reached = trees.reached(actor, photo.treeId());
+        var lists = lists(reached);
+        var shown = clashes.mend(typed, fresh, about(reached, photo, lists));
         shown =
                 clashes.mend(
                         shown,
                         new FormState("remove", fresh.values(), null),
-                        about(actor, photo, lists));
+                        about(reached, photo, lists));
         return new PhotoPageModel(
-                trees.get(actor, photo.treeId()),
+                reached.tree(),
                 photo,
-                trees.names(actor, photo.treeId(), involved),
+                trees.names(reached, involved),
                 photos.mayChange(actor, photo),
                 lists,
                 shown.orFresh("change", fresh),
                 shown);
     }
 
-    private EditConflicts.About about(Actor actor, Photo photo, PhotoLists lists) {
+    private EditConflicts.About about(ReachedTree reached, Photo photo, PhotoLists lists) {
         var labels =
                 List.of(
                         Label.of("takenOn", "Taken on"),
@@ -120,7 +122,7 @@ class PhotoPageAssembler {
                         new Label("woundId", "Wound", id -> wound(lists, id)),
                         new Label("stepId", "Step", id -> step(lists, id)));
         return new EditConflicts.About(
-                "photo", photo.id(), labels, ids -> trees.names(actor, photo.treeId(), ids));
+                "photo", photo.id(), labels, ids -> trees.names(reached, ids));
     }
 
     private static String view(String typed) {
@@ -147,15 +149,15 @@ class PhotoPageAssembler {
                 .orElse(id);
     }
 
-    private PhotoLists lists(Actor actor, long treeId) {
+    private PhotoLists lists(ReachedTree reached) {
         var techniques = content.inForce().techniques();
         List<StepLine> steps =
-                stepsOfSchool.briefs(actor, treeId).stream()
+                stepsOfSchool.briefs(reached).stream()
                         .map(
                                 step ->
                                         new StepLine(
                                                 step, StepLine.title(techniques, step.technique())))
                         .toList();
-        return new PhotoLists(wounds.of(actor, treeId), steps);
+        return new PhotoLists(wounds.of(reached), steps);
     }
 }
