@@ -123,7 +123,7 @@ public class Aftercare {
                         .map(TreeState::on)
                         .max(Comparator.naturalOrder())
                         .orElseGet(today::date);
-        var words = words(states.stream().map(state -> state.tree().id()).toList(), on);
+        var words = words(states, on);
         var measuring = MeasuringDays.by(content.inForce());
         return new Care(
                 on,
@@ -185,14 +185,20 @@ public class Aftercare {
 
     private List<CareTask> tasks(TreeState state) {
         var on = state.on();
-        return tasks(state, words(List.of(state.tree().id()), on), on);
+        return tasks(state, words(List.of(state), on), on);
     }
 
     private List<CareTask> tasks(TreeState state, Words words, LocalDate until) {
         return TreeTasks.of(content.inForce(), state, words, until);
     }
 
-    private Words words(Collection<Long> treeIds, LocalDate on) {
+    /** Of trees without work nothing is asked: every task follows from some. */
+    private Words words(Collection<TreeState> states, LocalDate on) {
+        var treeIds =
+                states.stream()
+                        .filter(state -> !state.works().isEmpty())
+                        .map(state -> state.tree().id())
+                        .toList();
         var latest = rows.latest(treeIds, on);
         var speakers = latest.values().stream().map(word -> word.byId).collect(Collectors.toSet());
         return speakers.isEmpty()

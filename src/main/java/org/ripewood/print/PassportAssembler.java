@@ -17,7 +17,6 @@ import org.ripewood.pictures.TrunkPicture;
 import org.ripewood.platform.Actor;
 import org.ripewood.standing.Standings;
 import org.ripewood.standing.TreeLook;
-import org.ripewood.trees.TreeDays;
 
 /** Gathers what a tree's passport tells. */
 @ApplicationScoped
@@ -48,16 +47,14 @@ class PassportAssembler {
 
     private final Standings standings;
     private final Aftercare aftercare;
-    private final TreeDays treeDays;
 
-    PassportAssembler(Standings standings, Aftercare aftercare, TreeDays treeDays) {
+    PassportAssembler(Standings standings, Aftercare aftercare) {
         this.standings = standings;
         this.aftercare = aftercare;
-        this.treeDays = treeDays;
     }
 
     Passport lay(Actor actor, long treeId) {
-        var look = standings.look(actor, treeId, treeDays.at(treeId));
+        var look = standings.lookToday(actor, treeId);
         var tree = look.tree();
         var inForce = look.day().content();
         var growth = look.growth();

@@ -60,8 +60,8 @@ class PageStatementsTest {
             assertThat(sent(visitor, at + "/record")).hasSizeLessThanOrEqualTo(12);
             assertThat(sent(visitor, at + "/papers")).hasSizeLessThanOrEqualTo(6);
             assertThat(sent(visitor, at + "/photos")).hasSizeLessThanOrEqualTo(8);
-            assertThat(sent(visitor, at + "/checklist")).hasSizeLessThanOrEqualTo(16);
-            assertThat(sent(visitor, at + "/passport")).hasSizeLessThanOrEqualTo(16);
+            assertThat(sent(visitor, at + "/checklist")).hasSizeLessThanOrEqualTo(12);
+            assertThat(sent(visitor, at + "/passport")).hasSizeLessThanOrEqualTo(12);
             assertThat(sent(visitor, at + "/route")).hasSizeLessThanOrEqualTo(18);
             assertThat(sent(visitor, at))
                     .filteredOn(sql -> sql.contains("from observation "))

@@ -14,7 +14,6 @@ import org.ripewood.platform.Role;
 import org.ripewood.standing.AliveDoubt;
 import org.ripewood.standing.Standings;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.TreeDays;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.FormState;
 
@@ -42,25 +41,22 @@ class ChecklistPages {
     private final Standings standings;
     private final ChecklistMaker checklistMaker;
     private final CarePageAssembler care;
-    private final TreeDays treeDays;
 
     ChecklistPages(
             CurrentUser user,
             Standings standings,
             ChecklistMaker checklistMaker,
-            CarePageAssembler care,
-            TreeDays treeDays) {
+            CarePageAssembler care) {
         this.user = user;
         this.standings = standings;
         this.checklistMaker = checklistMaker;
         this.care = care;
-        this.treeDays = treeDays;
     }
 
     @GET
     public Response checklist(long id) {
         var actor = user.actor();
-        var look = standings.look(actor, id, treeDays.at(id));
+        var look = standings.lookToday(actor, id);
         var list = checklistMaker.of(look);
         var teaches = actor.is(Role.INSTRUCTOR);
         var keeps = look.tree().keeperId() == actor.personId();
