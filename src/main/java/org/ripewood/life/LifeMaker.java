@@ -52,7 +52,11 @@ public class LifeMaker {
      *     latest
      */
     public Life make(Actor actor, long treeId, @Nullable Integer until) {
-        var look = standings.lookToday(actor, treeId);
+        return of(standings.lookToday(actor, treeId), until);
+    }
+
+    /** The same of a tree that was just looked at today. */
+    public Life of(TreeLook look, @Nullable Integer until) {
         int last = lastYear(until, look.on().getYear());
         var all = LifeEntries.of(look, photos.of(look.reached()));
         return told(look, all, last, look.tree().left() ? null : routeMaker.of(look.day(), null));

@@ -62,7 +62,7 @@ class PageStatementsTest {
             assertThat(sent(visitor, at + "/photos")).hasSizeLessThanOrEqualTo(8);
             assertThat(sent(visitor, at + "/checklist")).hasSizeLessThanOrEqualTo(12);
             assertThat(sent(visitor, at + "/passport")).hasSizeLessThanOrEqualTo(12);
-            assertThat(sent(visitor, at + "/route")).hasSizeLessThanOrEqualTo(18);
+            assertThat(sent(visitor, at + "/route")).hasSizeLessThanOrEqualTo(12);
             assertThat(sent(visitor, at))
                     .filteredOn(sql -> sql.contains("from observation "))
                     .hasSize(1);
@@ -76,7 +76,7 @@ class PageStatementsTest {
         var visitor = Visitor.of(people, group.student());
         var at = "/trees/" + tree.id() + "/life";
         int few = sent(visitor, at).size();
-        assertThat(few).isLessThanOrEqualTo(18);
+        assertThat(few).isLessThanOrEqualTo(13);
         for (int i = 1; i <= 20; i++) {
             var day = School.TODAY.minusDays(40L * i);
             school.see(group.instructor(), tree, "trunk_base_mm", "" + (60 - i), day);

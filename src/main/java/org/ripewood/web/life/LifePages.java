@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
 import org.ripewood.life.Life;
 import org.ripewood.life.LifeMaker;
 import org.ripewood.platform.CurrentUser;
+import org.ripewood.standing.Standings;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
 
 /** A tree's life: how it got here, and when it will get there. */
@@ -29,12 +29,12 @@ class LifePages {
     }
 
     private final CurrentUser user;
-    private final Trees trees;
+    private final Standings standings;
     private final LifeMaker lifeMaker;
 
-    LifePages(CurrentUser user, Trees trees, LifeMaker lifeMaker) {
+    LifePages(CurrentUser user, Standings standings, LifeMaker lifeMaker) {
         this.user = user;
-        this.trees = trees;
+        this.standings = standings;
         this.lifeMaker = lifeMaker;
     }
 
@@ -42,8 +42,9 @@ class LifePages {
     @GET
     public Response life(long id, @QueryParam("until") @Nullable Integer until) {
         var actor = user.actor();
-        var life = lifeMaker.make(actor, id, until);
-        var tree = trees.get(actor, id);
+        var look = standings.lookToday(actor, id);
+        var life = lifeMaker.of(look, until);
+        var tree = look.tree();
         return Answer.page(Templates.life(new LifeSheet(tree, life, LifeDrawings.of(tree, life))));
     }
 }

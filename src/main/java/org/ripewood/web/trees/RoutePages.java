@@ -16,9 +16,8 @@ import org.ripewood.pictures.RoutePicture;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.routes.RouteMaker;
 import org.ripewood.routes.RouteView;
+import org.ripewood.standing.Standings;
 import org.ripewood.trees.Tree;
-import org.ripewood.trees.TreeDays;
-import org.ripewood.trees.Trees;
 import org.ripewood.web.kit.Answer;
 import org.ripewood.web.kit.PictureFormat;
 
@@ -53,29 +52,24 @@ class RoutePages {
     }
 
     private final CurrentUser user;
-    private final Trees trees;
+    private final Standings standings;
     private final RouteMaker routeMaker;
     private final CourseContent content;
-    private final TreeDays treeDays;
 
     RoutePages(
-            CurrentUser user,
-            Trees trees,
-            RouteMaker routeMaker,
-            CourseContent content,
-            TreeDays treeDays) {
+            CurrentUser user, Standings standings, RouteMaker routeMaker, CourseContent content) {
         this.user = user;
-        this.trees = trees;
+        this.standings = standings;
         this.routeMaker = routeMaker;
         this.content = content;
-        this.treeDays = treeDays;
     }
 
     @GET
     public Response route(long id, @QueryParam("goal") @Nullable String goal) {
         var actor = user.actor();
-        var tree = trees.get(actor, id);
-        var route = routeMaker.make(actor, id, goal, treeDays.at(id));
+        var look = standings.lookToday(actor, id);
+        var tree = look.tree();
+        var route = routeMaker.of(look.day(), goal);
         var drawing = drawing(tree, route);
         return Answer.page(
                 Templates.route(
