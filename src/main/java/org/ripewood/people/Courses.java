@@ -240,18 +240,16 @@ public class Courses {
                 .forEach(person -> add(to, person.id, as, today.date()));
     }
 
-    /** By course, in two queries; courses without anybody are absent. */
+    /** By course, in one query; courses without anybody are absent. */
     private Map<Long, List<Membership>> history(Collection<Long> courseIds) {
-        var all = memberships.ofCourses(courseIds);
-        var names =
-                persons.byIds(all.stream().map(one -> one.personId).distinct().toList()).stream()
-                        .collect(Collectors.toMap(person -> person.id, person -> person.name));
-        return all.stream()
+        return memberships.named(courseIds).stream()
                 .collect(
                         Collectors.groupingBy(
-                                one -> one.courseId,
+                                row -> ((MembershipEntity) row[0]).courseId,
                                 Collectors.mapping(
-                                        one -> one.toRecord(names.getOrDefault(one.personId, "")),
+                                        row ->
+                                                ((MembershipEntity) row[0])
+                                                        .toRecord((String) row[1]),
                                         Collectors.toList())));
     }
 

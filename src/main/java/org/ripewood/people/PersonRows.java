@@ -2,6 +2,7 @@ package org.ripewood.people;
 
 import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.TypedQuery;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -61,14 +62,31 @@ public class PersonRows implements PanacheRepositoryBase<PersonEntity, Long> {
     /** Of everybody, or of those in whose name or login the words stand, however written. */
     public Paged<Person> page(PageRequest page, String words) {
         var found =
-                words.isBlank()
-                        ? find("order by name, id")
-                        : find(
-                                "lower(name) like ?1 escape '!' or login like ?1 escape '!'"
-                                        + " order by name, id",
-                                "%" + asTheyStand(words.strip().toLowerCase(Locale.ROOT)) + "%");
-        var ids = found.page(page.page(), page.size()).stream().map(person -> person.id).toList();
-        return Paged.of(withRoles(ids), page, found.count());
+                asked("p.id, count(*) over ()", words, " order by p.name, p.id", Object[].class)
+                        .setFirstResult(page.page() * page.size())
+                        .setMaxResults(page.size())
+                        .getResultList();
+        var ids = found.stream().map(row -> (Long) row[0]).toList();
+        var all = found.isEmpty() ? countWith(words) : (Long) found.get(0)[1];
+        return Paged.of(withRoles(ids), page, all);
+    }
+
+    /** Asked only where a page lies beyond the last. */
+    private long countWith(String words) {
+        return asked("count(*)", words, "", Long.class).getSingleResult();
+    }
+
+    private <T> TypedQuery<T> asked(String what, String words, String order, Class<T> as) {
+        var query = "select " + what + " from PersonEntity p";
+        if (words.isBlank()) {
+            return getEntityManager().createQuery(query + order, as);
+        }
+        var stands =
+                " where lower(p.name) like :words escape '!' or p.login like :words escape '!'";
+        return getEntityManager()
+                .createQuery(query + stands + order, as)
+                .setParameter(
+                        "words", "%" + asTheyStand(words.strip().toLowerCase(Locale.ROOT)) + "%");
     }
 
     /** Persons by name, with their roles in the same statement. */

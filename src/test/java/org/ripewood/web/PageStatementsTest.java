@@ -139,7 +139,7 @@ class PageStatementsTest {
         var office = Visitor.of(people, school.person("Rika Registrar", Role.REGISTRAR));
         IntStream.range(0, 10).forEach(i -> school.newGroup());
         assertThat(sent(office, "/people"))
-                .hasSizeLessThanOrEqualTo(11)
+                .hasSizeLessThanOrEqualTo(8)
                 .filteredOn(sql -> sql.contains("from person_role"))
                 .as("at most of the one who wishes for a password")
                 .hasSizeLessThanOrEqualTo(1);
