@@ -98,7 +98,7 @@ public class Assessments {
 
     /**
      * The day each student was last judged, in skill or by rubric, up to a day; those who never
-     * were are absent. Two queries; no reach is asked.
+     * were are absent. One query; no reach is asked.
      */
     @Transactional
     public Map<Long, LocalDate> lastJudged(Collection<Long> studentIds, LocalDate until) {

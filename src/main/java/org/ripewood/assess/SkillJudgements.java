@@ -12,6 +12,15 @@ import java.util.Map;
 @ApplicationScoped
 class SkillJudgements implements PanacheRepositoryBase<SkillJudgementEntity, Long> {
 
+    private static final String LAST_DAYS =
+            """
+            select j.studentId as student, max(j.judgedOn) as day from SkillJudgementEntity j
+            where j.studentId in :students and j.judgedOn <= :until group by j.studentId
+            union all
+            select r.studentId as student, max(r.judgedOn) as day from JudgementEntity r
+            where r.studentId in :students and r.judgedOn <= :until and r.openedAt is not null
+            group by r.studentId""";
+
     List<SkillJudgementEntity> of(Collection<Long> studentIds) {
         return list("studentId in ?1 order by judgedOn, id", studentIds);
     }
@@ -22,27 +31,17 @@ class SkillJudgements implements PanacheRepositoryBase<SkillJudgementEntity, Lon
      */
     Map<Long, LocalDate> lastDay(Collection<Long> studentIds, LocalDate until) {
         var last = new HashMap<Long, LocalDate>();
-        for (var from :
-                List.of(
-                        "SkillJudgementEntity j where j.studentId in :students",
-                        "JudgementEntity j where j.studentId in :students and j.openedAt is not"
-                                + " null")) {
-            getEntityManager()
-                    .createQuery(
-                            "select j.studentId, max(j.judgedOn) from "
-                                    + from
-                                    + " and j.judgedOn <= :until group by j.studentId",
-                            Object[].class)
-                    .setParameter("students", studentIds)
-                    .setParameter("until", until)
-                    .getResultList()
-                    .forEach(
-                            row ->
-                                    last.merge(
-                                            (Long) row[0],
-                                            (LocalDate) row[1],
-                                            (one, other) -> one.isAfter(other) ? one : other));
-        }
+        getEntityManager()
+                .createQuery(LAST_DAYS, Object[].class)
+                .setParameter("students", studentIds)
+                .setParameter("until", until)
+                .getResultList()
+                .forEach(
+                        row ->
+                                last.merge(
+                                        (Long) row[0],
+                                        (LocalDate) row[1],
+                                        (one, other) -> one.isAfter(other) ? one : other));
         return last;
     }
 }

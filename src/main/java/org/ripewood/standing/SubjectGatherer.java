@@ -135,30 +135,51 @@ public class SubjectGatherer {
         requireDay(on);
         return treeIds.isEmpty()
                 ? List.of()
-                : gather(states.on(treeIds, on).values(), skillsOf(keepers), on);
+                : gather(
+                        states.on(treeIds, on).values(), skillsOf(keepers), steps.all(treeIds), on);
     }
 
     /** The same of trees that were just read. */
     public List<TreeOnDay> of(List<Tree> trees, Collection<Person> keepers, LocalDate on) {
+        return of(trees, students(keepers), steps.all(idsOf(trees)), on);
+    }
+
+    /**
+     * The same, with the steps they were given, which were just read.
+     *
+     * @param students ids of those keepers who are students
+     * @param given every step of each tree; trees without any may be absent
+     */
+    public List<TreeOnDay> of(
+            List<Tree> trees, Set<Long> students, Map<Long, List<StepBrief>> given, LocalDate on) {
         requireDay(on);
-        return trees.isEmpty() ? List.of() : gather(states.of(trees, on), skillsOf(keepers), on);
+        return trees.isEmpty()
+                ? List.of()
+                : gather(states.of(trees, on), assessments.skills(students), given, on);
+    }
+
+    private static List<Long> idsOf(List<Tree> trees) {
+        return trees.stream().map(Tree::id).toList();
     }
 
     private List<TreeOnDay> gather(
-            Collection<TreeState> trees, Map<Long, Set<String>> skills, LocalDate on) {
+            Collection<TreeState> trees,
+            Map<Long, Set<String>> skills,
+            Map<Long, List<StepBrief>> given,
+            LocalDate on) {
         var inForce = content.inForce();
-        var ids = trees.stream().map(state -> state.tree().id()).toList();
-        var open = steps.open(ids);
-        var done = steps.lastDone(ids, on);
         return trees.stream()
                 .map(
-                        state ->
-                                judge(
-                                        inForce,
-                                        state,
-                                        done.getOrDefault(state.tree().id(), Map.of()),
-                                        skills.get(state.tree().keeperId()),
-                                        open.getOrDefault(state.tree().id(), Map.of())))
+                        state -> {
+                            var tree = state.tree();
+                            var steps = given.getOrDefault(tree.id(), List.of());
+                            return judge(
+                                    inForce,
+                                    state,
+                                    lastDone(steps, on),
+                                    skills.get(tree.keeperId()),
+                                    open(steps));
+                        })
                 .toList();
     }
 
@@ -200,11 +221,14 @@ public class SubjectGatherer {
 
     /** Only students have skills to show; everybody else is trusted with the work. */
     private Map<Long, Set<String>> skillsOf(Collection<Person> keepers) {
-        return assessments.skills(
-                keepers.stream()
-                        .filter(person -> person.roles().contains(Role.STUDENT))
-                        .map(Person::id)
-                        .collect(Collectors.toSet()));
+        return assessments.skills(students(keepers));
+    }
+
+    private static Set<Long> students(Collection<Person> keepers) {
+        return keepers.stream()
+                .filter(person -> person.roles().contains(Role.STUDENT))
+                .map(Person::id)
+                .collect(Collectors.toSet());
     }
 
     private void requireDay(LocalDate on) {

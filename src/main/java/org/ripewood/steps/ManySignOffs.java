@@ -62,7 +62,7 @@ public class ManySignOffs {
         var found =
                 trees.isEmpty()
                         ? List.<StepEntity>of()
-                        : steps.reported(trees.keySet(), List.of(), new PageRequest(0, MOST));
+                        : steps.reported(trees.keySet(), new PageRequest(0, MOST));
         return histories.told(found.stream().map(StepEntity::brief).toList()).stream()
                 .map(step -> reported(requireNonNull(trees.get(step.treeId())), step))
                 .toList();

@@ -7,7 +7,7 @@ import jakarta.transaction.Transactional;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Predicate;
+import java.util.function.LongSupplier;
 import java.util.stream.Collectors;
 import org.ripewood.course.CourseContent;
 import org.ripewood.people.People;
@@ -41,19 +41,25 @@ public class SignOffsWaiting {
         if (!actor.is(Role.INSTRUCTOR)) {
             return Paged.of(List.of(), page, 0);
         }
-        var keepers = people.reachable(actor);
-        var trees = treesUnchecked.ofKeepers(keepers == null ? List.of(actor.personId()) : keepers);
-        var own = idsOf(trees, tree -> tree.keeperId() == actor.personId());
-        var others = keepers == null ? null : idsOf(trees, tree -> !own.contains(tree.id()));
-        if (others != null && others.isEmpty()) {
-            return Paged.of(List.of(), page, 0);
+        var me = actor.personId();
+        var reached = people.reachable(actor);
+        if (reached == null) {
+            return paged(
+                    steps.reportedByOthers(me, page), page, () -> steps.countReportedByOthers(me));
         }
-        var reported = steps.reported(others, own, page);
-        var all =
-                page.page() == 0 && reported.size() < page.size()
-                        ? reported.size()
-                        : steps.countReported(others, own);
-        return Paged.of(told(reported), page, all);
+        var students = reached.stream().filter(keeper -> keeper != me).toList();
+        return students.isEmpty()
+                ? Paged.of(List.of(), page, 0)
+                : paged(
+                        steps.reportedBy(students, page),
+                        page,
+                        () -> steps.countReportedBy(students));
+    }
+
+    /** All are counted only where there are more than one page shows. */
+    private Paged<Waiting> paged(List<StepEntity> reported, PageRequest page, LongSupplier count) {
+        var isAll = page.page() == 0 && reported.size() < page.size();
+        return Paged.of(told(reported), page, isAll ? reported.size() : count.getAsLong());
     }
 
     private List<Waiting> told(List<StepEntity> reported) {
@@ -81,9 +87,5 @@ public class SignOffsWaiting {
                 step.technique,
                 content.inForce().titleOf(step.technique),
                 reportedAt);
-    }
-
-    private static List<Long> idsOf(List<Tree> trees, Predicate<Tree> which) {
-        return trees.stream().filter(which).map(Tree::id).toList();
     }
 }

@@ -4,7 +4,6 @@ import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
 import io.quarkus.panache.common.Page;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.LockModeType;
-import java.time.LocalDate;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -12,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.PageRequest;
 
 /** The steps kept. */
@@ -23,11 +21,12 @@ public class StepBook implements PanacheRepositoryBase<StepEntity, Long> {
             Set.of(StepState.ASSIGNED, StepState.REPORTED, StepState.SENT_BACK);
 
     private static final String REPORTED = "state = REPORTED and ";
-    private static final String OF = "treeId in ?1";
-    private static final String NOT_OF = "treeId not in ?1";
-    private static final String OLDEST_FIRST = " order by reportedAt, id";
+    private static final String KEPT =
+            "(select t.id from TreeEntity t where t.keeperId in ?1 and t.leftOn is null)";
 
-    private static final Set<StepState> DONE = Set.of(StepState.SIGNED_OFF, StepState.FOUND_DONE);
+    private static final String OF_KEEPERS = "treeId in " + KEPT;
+    private static final String NOT_OF_KEEPERS = "treeId not in " + KEPT;
+    private static final String OLDEST_FIRST = " order by reportedAt, id";
 
     /** A step nobody else can move until this transaction ends. */
     Optional<StepEntity> findToMove(long stepId) {
@@ -51,31 +50,6 @@ public class StepBook implements PanacheRepositoryBase<StepEntity, Long> {
         for (var step : steps) {
             byTree.computeIfAbsent(step.treeId, id -> new HashMap<>())
                     .put(step.technique, step.brief());
-        }
-        return byTree;
-    }
-
-    /** Day each technique was last done, up to a day, by tree. */
-    public Map<Long, Map<String, LocalDate>> lastDone(Collection<Long> treeIds, LocalDate on) {
-        var byTree = new HashMap<Long, Map<String, LocalDate>>();
-        if (treeIds.isEmpty()) {
-            return byTree;
-        }
-        var rows =
-                getEntityManager()
-                        .createQuery(
-                                """
-                                select treeId, technique, max(doneOn) from StepEntity
-                                where treeId in :trees and state in :done and doneOn <= :on
-                                group by treeId, technique""",
-                                Object[].class)
-                        .setParameter("trees", treeIds)
-                        .setParameter("done", DONE)
-                        .setParameter("on", on)
-                        .getResultList();
-        for (var row : rows) {
-            byTree.computeIfAbsent((Long) row[0], id -> new HashMap<>())
-                    .put((String) row[1], (LocalDate) row[2]);
         }
         return byTree;
     }
@@ -104,16 +78,29 @@ public class StepBook implements PanacheRepositoryBase<StepEntity, Long> {
         return find("treeId = ?1 order by id desc", treeId).page(pageOf(page)).list();
     }
 
-    /** Reported steps, oldest first; of these trees, or of all but some when null. */
-    List<StepEntity> reported(
-            @Nullable Collection<Long> treeIds, Collection<Long> without, PageRequest page) {
-        return treeIds == null
-                ? find(REPORTED + NOT_OF + OLDEST_FIRST, without).page(pageOf(page)).list()
-                : find(REPORTED + OF + OLDEST_FIRST, treeIds).page(pageOf(page)).list();
+    /** Reported steps of these trees, oldest first. */
+    List<StepEntity> reported(Collection<Long> treeIds, PageRequest page) {
+        return find(REPORTED + "treeId in ?1" + OLDEST_FIRST, treeIds).page(pageOf(page)).list();
     }
 
-    long countReported(@Nullable Collection<Long> treeIds, Collection<Long> without) {
-        return treeIds == null ? count(REPORTED + NOT_OF, without) : count(REPORTED + OF, treeIds);
+    /** Reported steps of trees at the school of these keepers, oldest first. */
+    List<StepEntity> reportedBy(Collection<Long> keepers, PageRequest page) {
+        return find(REPORTED + OF_KEEPERS + OLDEST_FIRST, keepers).page(pageOf(page)).list();
+    }
+
+    long countReportedBy(Collection<Long> keepers) {
+        return count(REPORTED + OF_KEEPERS, keepers);
+    }
+
+    /** The same of everybody but one keeper. */
+    List<StepEntity> reportedByOthers(long keeper, PageRequest page) {
+        return find(REPORTED + NOT_OF_KEEPERS + OLDEST_FIRST, Set.of(keeper))
+                .page(pageOf(page))
+                .list();
+    }
+
+    long countReportedByOthers(long keeper) {
+        return count(REPORTED + NOT_OF_KEEPERS, Set.of(keeper));
     }
 
     private static Page pageOf(PageRequest page) {

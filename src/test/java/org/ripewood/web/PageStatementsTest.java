@@ -105,10 +105,10 @@ class PageStatementsTest {
         int boards = sent(teacher, next).size();
         IntStream.range(0, 19).forEach(i -> treeWithARecord());
         school.join(school.newGroup(), group.instructor(), Role.INSTRUCTOR);
-        assertThat(pupilsHome).isLessThanOrEqualTo(24);
-        assertThat(teachersHome).isLessThanOrEqualTo(31);
-        assertThat(boards).isLessThanOrEqualTo(23);
-        assertThat(sheets).isLessThanOrEqualTo(20);
+        assertThat(pupilsHome).isLessThanOrEqualTo(22);
+        assertThat(teachersHome).isLessThanOrEqualTo(25);
+        assertThat(boards).isLessThanOrEqualTo(20);
+        assertThat(sheets).isLessThanOrEqualTo(17);
         assertThat(sent(pupil, "/home")).hasSize(pupilsHome);
         assertThat(sent(teacher, "/home")).hasSize(teachersHome);
         assertThat(sent(teacher, readiness)).hasSize(sheets);
