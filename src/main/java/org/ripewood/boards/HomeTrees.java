@@ -7,8 +7,11 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.ripewood.condition.TreeState;
 import org.ripewood.people.PeopleUnchecked;
@@ -21,8 +24,8 @@ import org.ripewood.standing.TechniquePriority;
 import org.ripewood.standing.TreeOnDay;
 import org.ripewood.steps.StepBook;
 import org.ripewood.steps.StepBrief;
+import org.ripewood.trees.Tree;
 import org.ripewood.trees.TreeDays;
-import org.ripewood.trees.TreesUnchecked;
 
 /**
  * The trees of somebody's first page: their own, and those of the courses they teach. Read and
@@ -36,19 +39,12 @@ public class HomeTrees {
     public static final int MOST_OWN = 20;
 
     private final PeopleUnchecked people;
-    private final TreesUnchecked trees;
     private final SubjectGatherer gatherer;
     private final StepBook steps;
     private final TreeDays treeDays;
 
-    HomeTrees(
-            PeopleUnchecked people,
-            TreesUnchecked trees,
-            SubjectGatherer gatherer,
-            StepBook steps,
-            TreeDays treeDays) {
+    HomeTrees(PeopleUnchecked people, SubjectGatherer gatherer, StepBook steps, TreeDays treeDays) {
         this.people = people;
-        this.trees = trees;
         this.gatherer = gatherer;
         this.steps = steps;
         this.treeDays = treeDays;
@@ -90,25 +86,38 @@ public class HomeTrees {
      */
     public Seen of(Actor actor, Collection<Long> taught) {
         var students = people.members(taught, Role.STUDENT);
-        var keepers = new HashMap<Long, Person>();
-        students.values().forEach(all -> all.forEach(person -> keepers.put(person.id(), person)));
-        keepers.computeIfAbsent(actor.personId(), people::get);
-        var kept = trees.ofKeepers(keepers.keySet());
-        var on = treeDays.ofKeepers(keepers.keySet());
+        var keepers = idsOf(students.values(), student -> true);
+        var learning = idsOf(students.values(), student -> student.roles().contains(Role.STUDENT));
+        keepers.add(actor.personId());
+        if (actor.is(Role.STUDENT)) {
+            learning.add(actor.personId());
+        }
+        var known = treeDays.keptBy(keepers);
+        var kept = known.trees();
+        var on = known.on();
+        var given = steps.all(kept.stream().map(Tree::id).toList());
         var gathered =
-                gatherer.of(kept, keepers.values(), on).stream()
+                gatherer.of(kept, learning, given, on).stream()
                         .collect(Collectors.groupingBy(tree -> tree.tree().keeperId()));
         var own = ownOf(actor, gathered);
         return new Seen(
                 on,
                 own.size(),
-                next(own.stream().limit(MOST_OWN).toList()),
+                next(own.stream().limit(MOST_OWN).toList(), given),
                 own.stream().map(TreeOnDay::state).toList(),
                 own.isEmpty() || !actor.is(Role.STUDENT)
                         ? List.of()
                         : LessonsNext.of(own.get(0).content(), own),
                 headlines(students, gathered),
                 styling(students, gathered, on));
+    }
+
+    private static Set<Long> idsOf(Collection<List<Person>> courses, Predicate<Person> which) {
+        return courses.stream()
+                .flatMap(List::stream)
+                .filter(which)
+                .map(Person::id)
+                .collect(Collectors.toCollection(HashSet::new));
     }
 
     private static Map<Long, StylingHeld> styling(
@@ -141,8 +150,7 @@ public class HomeTrees {
             Comparator.comparing((TreeOnDay tree) -> tree.tree().label())
                     .thenComparing(tree -> tree.tree().id());
 
-    private List<TreeNext> next(List<TreeOnDay> own) {
-        var given = steps.all(own.stream().map(tree -> tree.tree().id()).toList());
+    private static List<TreeNext> next(List<TreeOnDay> own, Map<Long, List<StepBrief>> given) {
         return own.stream()
                 .map(tree -> next(tree, given.getOrDefault(tree.tree().id(), List.of())))
                 .toList();

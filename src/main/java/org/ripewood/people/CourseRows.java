@@ -42,6 +42,20 @@ class CourseRows implements PanacheRepositoryBase<CourseEntity, Long> {
                 as);
     }
 
+    /** Courses in reach, newest first, each with what the actor is there, null for neither. */
+    List<Object[]> withRole(Actor actor) {
+        var among = actor.is(Role.REGISTRAR) ? "" : " where m.id is not null";
+        return getEntityManager()
+                .createQuery(
+                        "select c, m.role from CourseEntity c left join MembershipEntity m on"
+                                + " m.courseId = c.id and m.personId = :person and m.leftOn is null"
+                                + among
+                                + " order by c.startsOn desc, c.id desc",
+                        Object[].class)
+                .setParameter("person", actor.personId())
+                .getResultList();
+    }
+
     public List<CourseEntity> byIds(Collection<Long> ids) {
         return ids.isEmpty() ? List.of() : list("id in ?1", Set.copyOf(ids));
     }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.ripewood.people.Course;
 import org.ripewood.people.Courses;
 import org.ripewood.people.Roster;
 import org.ripewood.platform.Actor;
@@ -86,12 +87,12 @@ public class Sessions {
     }
 
     /**
-     * Sessions of those of these courses that are within reach, from a day on, soonest first, at
-     * most 100; without who comes. In a number of queries that does not depend on how many.
+     * Sessions of courses within reach that were just read, from a day on, soonest first, at most
+     * 100; without who comes. In a number of queries that does not depend on how many.
      */
     @Transactional
-    public List<Session> ofCourses(Actor actor, Collection<Long> courseIds, LocalDate from) {
-        return sessions.ofCourses(schoolCourses.inReach(actor, courseIds), from).stream()
+    public List<Session> of(Collection<Course> reached, LocalDate from) {
+        return sessions.ofCourses(reached.stream().map(Course::id).toList(), from).stream()
                 .map(session -> session.told(List.of()))
                 .toList();
     }

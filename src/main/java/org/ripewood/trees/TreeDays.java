@@ -55,6 +55,35 @@ public class TreeDays {
         return latest(where(keeperIds));
     }
 
+    /**
+     * Trees at the school of some keepers, and the day it is where their trees stand.
+     *
+     * @param trees by id, without what is said of them
+     * @param on as {@link #ofKeepers} tells it
+     */
+    public record Kept(List<Tree> trees, LocalDate on) {
+
+        public Kept {
+            trees = List.copyOf(trees);
+        }
+    }
+
+    /** The trees of these keepers and their day, in one query. */
+    public Kept keptBy(Collection<Long> keeperIds) {
+        if (keeperIds.isEmpty()) {
+            return new Kept(List.of(), today.date());
+        }
+        var rows = trees.withZones(keeperIds);
+        var here =
+                rows.stream()
+                        .map(row -> (TreeEntity) row[0])
+                        .filter(tree -> tree.leftOn == null)
+                        .map(TreeEntity::toTree)
+                        .toList();
+        var zonesThere = rows.stream().map(row -> (String) row[1]).distinct().toList();
+        return new Kept(here, latest(zonesIn(zonesThere)));
+    }
+
     /** The same of the students of a course. */
     public LocalDate ofCourse(long courseId) {
         return ofKeepers(people.members(courseId, Role.STUDENT).stream().map(Person::id).toList());

@@ -94,6 +94,21 @@ class TreeRows implements PanacheRepositoryBase<TreeEntity, Long> {
                 .getResultList();
     }
 
+    /**
+     * Trees of these keepers by id, also those that left, each with the zone at its site in the
+     * second place.
+     */
+    List<Object[]> withZones(Collection<Long> keepers) {
+        return getEntityManager()
+                .createQuery(
+                        "select t, s.zone from TreeEntity t join SiteEntity s on s.id = t.siteId"
+                                + " where t.keeperId in :keepers order by t.id",
+                        Object[].class)
+                .setParameter("keepers", keepers)
+                .setHint(HibernateHints.HINT_READ_ONLY, true)
+                .getResultList();
+    }
+
     Set<Long> sitesTaken() {
         return Set.copyOf(
                 getEntityManager()

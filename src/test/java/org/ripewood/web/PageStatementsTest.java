@@ -88,7 +88,7 @@ class PageStatementsTest {
 
     /**
      * First with one tree and one course, then with twenty trees and a second course. Of a home's
-     * statements one is for what was asked, four where something waits for an answer, and one for
+     * statements one is for what was asked, more where something waits for an answer, and one for
      * what others did since the last visit.
      */
     @Test
@@ -105,8 +105,8 @@ class PageStatementsTest {
         int boards = sent(teacher, next).size();
         IntStream.range(0, 19).forEach(i -> treeWithARecord());
         school.join(school.newGroup(), group.instructor(), Role.INSTRUCTOR);
-        assertThat(pupilsHome).isLessThanOrEqualTo(22);
-        assertThat(teachersHome).isLessThanOrEqualTo(25);
+        assertThat(pupilsHome).isLessThanOrEqualTo(17);
+        assertThat(teachersHome).isLessThanOrEqualTo(20);
         assertThat(boards).isLessThanOrEqualTo(20);
         assertThat(sheets).isLessThanOrEqualTo(17);
         assertThat(sent(pupil, "/home")).hasSize(pupilsHome);

@@ -164,10 +164,12 @@ class HomePages {
         var actor = user.actor();
         var teaches = actor.is(Role.INSTRUCTOR);
         var on = today.date();
-        var all = schoolCourses.list(actor).stream().collect(partitioningBy(one -> one.over(on)));
+        var mine = schoolCourses.own(actor);
+        var all =
+                mine.stream().map(Courses.Own::course).collect(partitioningBy(one -> one.over(on)));
         var courses = all.getOrDefault(false, List.of()).stream().limit(MOST_COURSES).toList();
         var past = all.getOrDefault(true, List.of()).stream().limit(MOST_COURSES).toList();
-        var taught = taught(actor, courses);
+        var taught = taught(actor, mine, courses);
         var seen = homeTrees.of(actor, taught);
         return Answer.page(
                 Templates.home(
@@ -178,7 +180,7 @@ class HomePages {
                                 teaches ? signOffsWaiting.forInstructor(actor, FIRST) : null,
                                 lines(actor, courses, taught, seen),
                                 past,
-                                ahead(actor, courses),
+                                ahead(courses),
                                 aftercare.of(
                                         seen.states(),
                                         new Span(seen.on(), seen.on().plusDays(DAYS_AHEAD - 1))),
@@ -188,13 +190,14 @@ class HomePages {
                                 seen.own())));
     }
 
-    private Set<Long> taught(Actor actor, List<Course> courses) {
+    private static Set<Long> taught(Actor actor, List<Courses.Own> mine, List<Course> courses) {
         if (!actor.is(Role.INSTRUCTOR)) {
             return Set.of();
         }
         var shown = courses.stream().map(Course::id).collect(toSet());
-        return schoolCourses.as(actor, Role.INSTRUCTOR).stream()
-                .map(Course::id)
+        return mine.stream()
+                .filter(own -> own.as() == Role.INSTRUCTOR)
+                .map(own -> own.course().id())
                 .filter(shown::contains)
                 .collect(toSet());
     }
@@ -216,9 +219,9 @@ class HomePages {
                 .toList();
     }
 
-    private List<SessionLine> ahead(Actor actor, List<Course> courses) {
+    private List<SessionLine> ahead(List<Course> courses) {
         var byId = courses.stream().collect(toMap(Course::id, course -> course));
-        return sessions.ofCourses(actor, byId.keySet(), today.date()).stream()
+        return sessions.of(courses, today.date()).stream()
                 .flatMap(
                         session ->
                                 Stream.ofNullable(byId.get(session.courseId()))
