@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.ripewood.people.Courses;
 import org.ripewood.people.PeopleUnchecked;
 import org.ripewood.people.Person;
+import org.ripewood.people.Roster;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Role;
 import org.ripewood.standing.SubjectGatherer;
@@ -45,16 +46,17 @@ public class WorkFinder {
 
     /**
      * What could be done with trees of a course on a day, forecasts included; for those who run the
-     * course. In the order of the trees asked for; trees that are not there are left out.
+     * course, whose members were just read. In the order of the trees asked for; trees that are not
+     * there are left out.
      */
-    public List<DayWork> on(Actor actor, long courseId, Collection<Long> treeIds, LocalDate on) {
-        courses.requireRuns(actor, courseId, "what its trees could do");
-        var students = peopleUnchecked.members(courseId, Role.STUDENT);
+    public List<DayWork> on(Roster roster, Collection<Long> treeIds, LocalDate on) {
+        roster.requireRuns("what its trees could do");
+        var students = roster.students();
         var then = gatherer.many(treeIds, students, on);
         if (then.isEmpty()) {
             return List.of();
         }
-        var here = treeDays.ofCourse(courseId);
+        var here = treeDays.ofKeepers(students.stream().map(Person::id).toList());
         var now = here.isBefore(on) ? byTree(treeIds, students, here) : null;
         var waived = seasonWaived(then);
         var teller = new DayWorkText(then.get(0).content());

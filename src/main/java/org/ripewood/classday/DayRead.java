@@ -24,6 +24,7 @@ import org.ripewood.sessions.Session;
  */
 record DayRead(
         Session session,
+        String courseName,
         Content content,
         @Nullable Lesson lesson,
         List<TreeChoice> choices,
@@ -35,7 +36,17 @@ record DayRead(
 
     /** The same with what was chosen. */
     DayRead with(List<TreeChoice> chosen) {
-        return new DayRead(session, content, lesson, chosen, names, breaks, lessonAt, stock, takes);
+        return new DayRead(
+                session,
+                courseName,
+                content,
+                lesson,
+                chosen,
+                names,
+                breaks,
+                lessonAt,
+                stock,
+                takes);
     }
 
     /** Tools of which the school counts how many it has, by name in small letters. */

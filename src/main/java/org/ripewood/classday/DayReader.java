@@ -20,6 +20,7 @@ import org.ripewood.materials.Materials;
 import org.ripewood.materials.StockSnapshot;
 import org.ripewood.people.Courses;
 import org.ripewood.people.People;
+import org.ripewood.people.Roster;
 import org.ripewood.platform.Actor;
 import org.ripewood.platform.Today;
 import org.ripewood.platform.problems.Refused;
@@ -85,10 +86,11 @@ class DayReader {
             @Nullable List<Span> newBreaks,
             NewTimetable.@Nullable Lesson newLesson) {
         var session = sessions.get(actor, sessionId);
-        courses.requireRuns(actor, session.courseId(), "the plan of its sessions");
+        var roster = courses.roster(actor, session.courseId());
+        roster.requireRuns("the plan of its sessions");
         var inForce = content.inForce();
         var lesson = lessonOf(inForce, session.lesson());
-        var coming = coming(session, workOf(actor, session));
+        var coming = coming(session, workOf(roster, session));
         if (coming.size() > DayChoice.MOST_TREES) {
             throw Refused.conflict(
                     "A day has room for %d trees, %d are enrolled."
@@ -102,10 +104,11 @@ class DayReader {
         var read =
                 new DayRead(
                         session,
+                        roster.course().name(),
                         inForce,
                         lesson,
                         List.of(),
-                        namesOf(session),
+                        namesOf(roster, session),
                         pauses,
                         newLesson == null
                                 ? lessons.of(session, lesson, around)
@@ -156,16 +159,21 @@ class DayReader {
         return coming;
     }
 
-    private Map<Long, DayWork> workOf(Actor actor, Session session) {
+    private Map<Long, DayWork> workOf(Roster roster, Session session) {
         var ids = session.enrolments().stream().map(Session.Enrolment::treeId).toList();
-        return workFinder.on(actor, session.courseId(), ids, session.heldOn()).stream()
+        return workFinder.on(roster, ids, session.heldOn()).stream()
                 .collect(Collectors.toMap(work -> work.tree().id(), work -> work));
     }
 
-    private Map<Long, String> namesOf(Session session) {
+    /** Names of those who never belonged to the course are asked for; the others are known. */
+    private Map<Long, String> namesOf(Roster roster, Session session) {
+        var names = new HashMap<Long, String>();
+        roster.memberships().forEach(member -> names.put(member.personId(), member.name()));
         var ids = new HashSet<>(session.instructorIds());
         session.enrolments().forEach(enrolment -> ids.add(enrolment.personId()));
-        return people.names(ids);
+        ids.removeAll(names.keySet());
+        names.putAll(people.names(ids));
+        return names;
     }
 
     /** A lesson content has lost since must not keep the class from its plan. */

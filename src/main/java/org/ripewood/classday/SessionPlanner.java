@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.ripewood.course.Species;
-import org.ripewood.people.Courses;
 import org.ripewood.platform.Actor;
 
 /** Puts together what a class day needs on paper. */
@@ -15,12 +14,10 @@ import org.ripewood.platform.Actor;
 class SessionPlanner {
 
     private final DayReader reader;
-    private final Courses courses;
     private final TimetableMaker timetables;
 
-    SessionPlanner(DayReader reader, Courses courses, TimetableMaker timetables) {
+    SessionPlanner(DayReader reader, TimetableMaker timetables) {
         this.reader = reader;
-        this.courses = courses;
         this.timetables = timetables;
     }
 
@@ -31,7 +28,7 @@ class SessionPlanner {
         var needs = new SessionNeeds(rows, day.toolCounts());
         return new SessionPlan(
                 session,
-                courses.get(actor, session.courseId()).name(),
+                day.courseName(),
                 day.lesson(),
                 session.instructorIds().stream().map(id -> nameOf(day, id)).toList(),
                 rows,

@@ -17,6 +17,7 @@ import org.ripewood.platform.Role;
 import org.ripewood.sessions.Presence;
 import org.ripewood.sessions.Roll;
 import org.ripewood.sessions.Rolls;
+import org.ripewood.sessions.Session;
 
 /** A class day on paper: who does what at which bench, with what, and what to mind. */
 @Path("/sessions/{id: \\d{1,18}}/plan")
@@ -46,14 +47,15 @@ class PlanPages {
     @Produces(MediaType.TEXT_HTML)
     public String plan(long id) {
         var plan = days.plan(user.actor(), id);
-        return Templates.plan(PlanSheets.of(plan, uris.getBaseUri()), came(id)).render();
+        return Templates.plan(PlanSheets.of(plan, uris.getBaseUri()), came(plan.session()))
+                .render();
     }
 
     /** Who came, once somebody has said so. */
-    private List<String> came(long id) {
-        var roll = rolls.of(user.actor(), id);
-        var names = people.names(roll.lines().stream().map(Roll.Line::personId).toList());
-        return roll.lines().stream()
+    private List<String> came(Session session) {
+        var lines = rolls.marked(user.actor(), session);
+        var names = people.names(lines.stream().map(Roll.Line::personId).toList());
+        return lines.stream()
                 .flatMap(line -> told(line, names.getOrDefault(line.personId(), "")))
                 .toList();
     }

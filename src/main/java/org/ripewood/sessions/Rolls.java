@@ -88,6 +88,26 @@ public class Rolls {
         return marks.ofPerson(personId);
     }
 
+    /**
+     * Those who are marked at a session that was just read; a student sees their own line. While
+     * nobody is marked, one query.
+     */
+    public List<Roll.Line> marked(Actor actor, Session read) {
+        var known = marks.of(read.id());
+        if (known.isEmpty()) {
+            return List.of();
+        }
+        var persons = new LinkedHashSet<Long>();
+        read.enrolments().forEach(enrolment -> persons.add(enrolment.personId()));
+        persons.addAll(known.keySet());
+        var seesAll = courses.runs(actor, read.courseId());
+        return persons.stream()
+                .filter(person -> known.containsKey(person))
+                .filter(person -> seesAll || person == actor.personId())
+                .map(person -> line(person, known))
+                .toList();
+    }
+
     private boolean say(
             Actor actor, long sessionId, NewRoll.Said said, @Nullable RollMarkEntity known) {
         if (known != null && known.presence == said.presence()) {

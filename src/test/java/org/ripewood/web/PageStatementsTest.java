@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.quarkus.hibernate.orm.PersistenceUnitExtension;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
@@ -14,6 +16,10 @@ import org.ripewood.School;
 import org.ripewood.Statements;
 import org.ripewood.people.People;
 import org.ripewood.platform.Role;
+import org.ripewood.platform.Today;
+import org.ripewood.sessions.NewEnrolment;
+import org.ripewood.sessions.NewSession;
+import org.ripewood.sessions.Sessions;
 import org.ripewood.standing.Assigner;
 import org.ripewood.trees.Tree;
 
@@ -26,6 +32,8 @@ class PageStatementsTest {
     @Inject School school;
     @Inject People people;
     @Inject Assigner assigner;
+    @Inject Sessions sessions;
+    @Inject Today today;
 
     private School.Group group;
 
@@ -132,6 +140,61 @@ class PageStatementsTest {
         assertThat(before).allSatisfy(count -> assertThat(count).isLessThanOrEqualTo(22));
         assertThat(paths.stream().map(path -> sent(teacher, path).size()).toList())
                 .isEqualTo(before);
+    }
+
+    /**
+     * However many trees come, each of a student of its own. For a day ahead the trees are judged
+     * as they stand now as well, and so read for both days.
+     */
+    @Test
+    void aSessionPlanSendsAsManyStatementsForTenTreesAsForOne() {
+        var past = planOf(School.TODAY.plusDays(3));
+        var ahead = planOf(today.date().plusDays(3));
+        var first = List.of(past.enrolled(1).size(), ahead.enrolled(1).size());
+        assertThat(first.get(0)).isLessThanOrEqualTo(30);
+        assertThat(first.get(1)).isLessThanOrEqualTo(41);
+        assertThat(List.of(past.enrolled(9).size(), ahead.enrolled(9).size())).isEqualTo(first);
+    }
+
+    private Plan planOf(LocalDate day) {
+        var session =
+                sessions.set(
+                        group.instructor(),
+                        new NewSession(
+                                group.course().id(),
+                                day,
+                                LocalTime.of(9, 0),
+                                LocalTime.of(12, 0),
+                                "wiring-branches",
+                                "long table",
+                                List.of(group.instructor().personId())));
+        return new Plan(session.id());
+    }
+
+    /** The plan of a session to which more and more trees come. */
+    private final class Plan {
+
+        private final long session;
+        private int benches;
+
+        Plan(long session) {
+            this.session = session;
+        }
+
+        /** What the page sends once so many more are enrolled. */
+        List<String> enrolled(int more) {
+            for (int i = 0; i < more; i++) {
+                var student = school.newGroup().student();
+                school.join(group, student, Role.STUDENT);
+                var tree = school.tree(group.instructor(), student, "ulmus_parvifolia");
+                school.see(group.instructor(), tree, "vigour_index", "78");
+                sessions.enrol(
+                        group.instructor(),
+                        session,
+                        new NewEnrolment(student.personId(), tree.id(), "" + ++benches));
+            }
+            return sent(Visitor.of(people, group.instructor()), "/sessions/" + session + "/plan");
+        }
     }
 
     @Test
