@@ -29,14 +29,19 @@ class AskRows implements PanacheRepositoryBase<AskEntity, Long> {
         return find("openFor", AskEntity.openFor(treeId, technique, kind)).firstResult();
     }
 
-    /** Open ones of these trees, longest first, at most 50; of all trees when null. */
-    List<AskEntity> open(@Nullable Collection<Long> treeIds) {
+    /**
+     * Open ones of trees at the school of these keepers, longest first, at most 50; of all trees
+     * when null.
+     */
+    List<AskEntity> openOf(@Nullable Collection<Long> keepers) {
         var query =
-                treeIds == null
+                keepers == null
                         ? find("openFor is not null order by askedAt, id")
                         : find(
-                                "openFor is not null and treeId in ?1 order by askedAt, id",
-                                treeIds);
+                                "openFor is not null and treeId in (select t.id from TreeEntity t"
+                                        + " where t.keeperId in ?1 and t.leftOn is null)"
+                                        + " order by askedAt, id",
+                                keepers);
         return query.range(0, MOST - 1).list();
     }
 

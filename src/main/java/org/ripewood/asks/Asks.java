@@ -154,12 +154,7 @@ public class Asks {
         if (!actor.is(Role.INSTRUCTOR) || !rows.anyOpen()) {
             return List.of();
         }
-        var keepers = people.reachable(actor);
-        var reached =
-                keepers == null
-                        ? null
-                        : treesUnchecked.ofKeepers(keepers).stream().map(Tree::id).toList();
-        return named(reached != null && reached.isEmpty() ? List.of() : rows.open(reached), true);
+        return named(rows.openOf(people.reachable(actor)), true);
     }
 
     /** What this person asked and was answered of late, latest first. */
