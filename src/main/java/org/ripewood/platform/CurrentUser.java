@@ -96,11 +96,11 @@ public class CurrentUser {
         }
     }
 
-    /** Takes the session's cookie from this browser, and what it kept of the pages. */
+    /** Takes the session's cookie from this browser, and all that it kept for the person. */
     public void signOut() {
         if (signedIn()) {
             FormAuthenticationMechanism.logout(identity);
-            ClearSiteData.on(HttpSecurityUtils.getRoutingContextAttribute(identity));
+            ClearSiteData.ofWhoLeaves(HttpSecurityUtils.getRoutingContextAttribute(identity));
         }
     }
 }
