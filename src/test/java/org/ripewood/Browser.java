@@ -13,14 +13,13 @@ import java.util.Map;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.OutputType;
-import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.support.ui.Select;
 
-/** A headless Chromium from the path, used as a person would use it. */
+/** A headless Chromium from the path, used as a person would use it, with scripts of pages off. */
 final class Browser implements AutoCloseable {
 
     static final Dimension DESK = new Dimension(1280, 900);
@@ -70,12 +69,6 @@ final class Browser implements AutoCloseable {
         driver = new ChromeDriver(driverService, options);
         driver.manage().timeouts().pageLoadTimeout(Duration.ofSeconds(60));
         driver.manage().window().setSize(DESK);
-    }
-
-    /** Loads no script of a page, as where they are switched off. */
-    void blockScripts() {
-        driver.executeCdpCommand("Network.enable", Map.of());
-        driver.executeCdpCommand("Network.setBlockedURLs", Map.of("urls", List.of("*.js")));
     }
 
     void resize(Dimension size) {
@@ -182,39 +175,6 @@ final class Browser implements AutoCloseable {
         driver.manage().window().setSize(new Dimension(before.width, height.intValue()));
         picture(file);
         driver.manage().window().setSize(before);
-    }
-
-    /** What a script answers that is run on the page, once its promise is kept. */
-    Object run(String script) {
-        return driver.executeAsyncScript(
-                "const done = arguments[0];"
-                        + "(async () => {"
-                        + script
-                        + "})().then(done, fault => done(String(fault)));");
-    }
-
-    /** Chooses a file for the first visible field of a form for files. */
-    void attach(Path file) {
-        find("//input[@type='file']").sendKeys(file.toAbsolutePath().toString());
-    }
-
-    /** Answers the question a page asks before it goes on. */
-    void accept() {
-        driver.switchTo().alert().accept();
-    }
-
-    /** Presses a button without looking the page over that comes. */
-    void push(String text) {
-        try {
-            find("//button[normalize-space()='" + text + "']").click();
-        } catch (StaleElementReferenceException drawnAnew) {
-            find("//button[normalize-space()='" + text + "']").click();
-        }
-    }
-
-    /** The sign-in ends, as it does by itself after some hours; what the browser keeps stays. */
-    void endSignIn() {
-        driver.manage().deleteAllCookies();
     }
 
     /** Signs out by taking the cookies away. */

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The main path, on the packaged service, in a browser, without the scripts of pages. */
+/** The main path, on the packaged service, in a browser, without scripts of our own. */
 class StoryIT {
 
     private static final Path PICTURES = Path.of("target/pictures");
@@ -64,7 +64,6 @@ class StoryIT {
     void start() throws Exception {
         service = RunningJar.withDemoSchool(data, TODAY);
         browser = new Browser(service);
-        browser.blockScripts();
     }
 
     @AfterEach

@@ -96,11 +96,11 @@ public class CurrentUser {
         }
     }
 
-    /** Takes the session's cookie from this browser, and all that it kept for the person. */
+    /** Takes the session's cookie from this browser, and what it kept of the pages. */
     public void signOut() {
         if (signedIn()) {
             FormAuthenticationMechanism.logout(identity);
-            ClearSiteData.ofWhoLeaves(HttpSecurityUtils.getRoutingContextAttribute(identity));
+            ClearSiteData.on(HttpSecurityUtils.getRoutingContextAttribute(identity));
         }
     }
 }

@@ -19,20 +19,12 @@ class TemplatesTest {
     private static final Pattern POST =
             Pattern.compile("<form[^>]*method=\"post\"[^>]*>\\s*([^\\n<]*)");
 
-    /** Our own files, on the frame round every page; nothing stands in the page itself. */
-    private static final Pattern OWN_SCRIPT =
-            Pattern.compile(
-                    "<script src=\"/[a-z-]+\\.js\"( data-person=\"[^\"]*\")? defer></script>");
-
     /** The policy on content forbids it, so it would silently not work. */
     @ParameterizedTest
     @MethodSource("templates")
     void noTemplateCarriesStyleOrScript(Path template) {
-        var text = text(template);
-        if (template.endsWith("layout.html")) {
-            text = OWN_SCRIPT.matcher(text).replaceAll("");
-        }
-        assertThat(text).doesNotContainPattern("<script|<style|\\sstyle=|\\son[a-z]+=|javascript:");
+        assertThat(text(template))
+                .doesNotContainPattern("<script|<style|\\sstyle=|\\son[a-z]+=|javascript:");
     }
 
     @ParameterizedTest

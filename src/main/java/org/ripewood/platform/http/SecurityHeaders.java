@@ -2,7 +2,6 @@ package org.ripewood.platform.http;
 
 import io.quarkus.runtime.LaunchMode;
 import io.quarkus.vertx.http.runtime.filters.Filters;
-import io.vertx.core.MultiMap;
 import io.vertx.core.http.HttpServerResponse;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -16,16 +15,11 @@ public class SecurityHeaders {
 
     /**
      * Pictures, styles and fonts from here; no script at all, nothing inline, in nobody's frame.
-     * For all but pages.
      */
     static final String CONTENT_SECURITY_POLICY =
             "default-src 'none'; img-src 'self'; style-src 'self'; font-src 'self';"
                     + " manifest-src 'self'; form-action 'self'; frame-ancestors 'none';"
                     + " base-uri 'none'";
-
-    /** Pages, and the worker they start, may run our own script files, which speak to us alone. */
-    static final String POLICY_OF_PAGES =
-            CONTENT_SECURITY_POLICY + "; script-src 'self'; worker-src 'self'; connect-src 'self'";
 
     private static final String SET = "ripewood.safety-headers";
 
@@ -69,22 +63,13 @@ public class SecurityHeaders {
             headers.set("Strict-Transport-Security", ONLY_HTTPS);
         }
         if (!Sandbox.POLICY.equals(headers.get(POLICY)) && !isToolOfDevelopment(path)) {
-            headers.set(POLICY, runsScripts(headers) ? POLICY_OF_PAGES : CONTENT_SECURITY_POLICY);
+            headers.set(POLICY, CONTENT_SECURITY_POLICY);
         }
         headers.set("X-Content-Type-Options", "nosniff");
         headers.set("Referrer-Policy", SecretAddress.is(path) ? NO_ADDRESS : "same-origin");
         if (!isAsset(path) && !headers.contains("Cache-Control")) {
             headers.set("Cache-Control", "no-store");
         }
-    }
-
-    /** By what is sent, not by its address: an answer of another type never runs anything. */
-    private static boolean runsScripts(MultiMap headers) {
-        var type = headers.get("Content-Type");
-        return type != null
-                && (type.startsWith("text/html")
-                        || type.startsWith("text/javascript")
-                        || type.startsWith("application/javascript"));
     }
 
     /** The framework's own pages, which are there in development alone, are made of scripts. */

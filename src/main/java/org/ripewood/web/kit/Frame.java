@@ -4,7 +4,6 @@ import jakarta.enterprise.context.RequestScoped;
 import jakarta.inject.Named;
 import java.time.LocalDate;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
-import org.jspecify.annotations.Nullable;
 import org.ripewood.platform.CurrentUser;
 import org.ripewood.platform.Role;
 import org.ripewood.platform.Today;
@@ -55,11 +54,6 @@ public class Frame {
 
     public boolean isInstructor() {
         return user.signedIn() && user.actor().is(Role.INSTRUCTOR);
-    }
-
-    /** By which a phone tells whose pages it keeps; null when nobody is signed in. */
-    public @Nullable Long getPersonId() {
-        return user.personId();
     }
 
     public String getName() {
