@@ -91,7 +91,7 @@ public class Courses {
         return enterAgain(courseId, run).toRecord();
     }
 
-    /** CourseRows the actor teaches or attends; a registrar sees all. Newest first. */
+    /** Courses the actor teaches or attends; a registrar sees all. Newest first. */
     public List<Course> list(Actor actor) {
         return courses.inReach(actor).stream().map(CourseEntity::toRecord).toList();
     }
@@ -106,7 +106,7 @@ public class Courses {
                 .toList();
     }
 
-    /** CourseRows the actor belongs to in that role, newest first. */
+    /** Courses the actor belongs to in that role, newest first. */
     public List<Course> as(Actor actor, Role as) {
         return courses.ofMember(actor.personId(), as).stream().map(CourseEntity::toRecord).toList();
     }

@@ -105,11 +105,13 @@ public final class Standing {
 
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof Standing standing
-                && technique.equals(standing.technique)
-                && on.equals(standing.on)
-                && verdict == standing.verdict
-                && reasons().equals(standing.reasons());
+        // asked of itself it need not make its reasons
+        return this == other
+                || (other instanceof Standing standing
+                        && technique.equals(standing.technique)
+                        && on.equals(standing.on)
+                        && verdict == standing.verdict
+                        && reasons().equals(standing.reasons()));
     }
 
     @Override
